@@ -1,0 +1,1 @@
+"""Shape mathematics that knows no kitchens."""

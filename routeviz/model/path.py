@@ -1,0 +1,106 @@
+"""What the search answers: centre lines with a named outcome."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from routeviz.model.scene import SectionSize
+from routeviz.model.solids import Vec3
+
+__all__ = ["Blocker", "Bend", "Centreline", "Outcome", "Paths", "SearchFacts", "WhyNot"]  # noqa: RUF022
+
+
+class Outcome(StrEnum):
+    """How a search ended. "There is none" and "gave up" are different words."""
+
+    PROVEN = "proven best"
+    BEST_FOUND = "best found"
+    NONE_EXISTS = "none exists"
+    LIMIT_REACHED = "limit reached"
+    BAD_START = "bad start"
+
+
+@dataclass(frozen=True, slots=True)
+class Bend:
+    """One turn of a centre line: where its straights would meet, by how much, with which radius.
+
+    `plane_in` is the duct's side in the plane of the bend (the diameter for round duct).
+    """
+
+    at: Vec3
+    angle_deg: float
+    radius_in: float
+    plane_in: float
+    offset_id: int = 0  # bends of one offset share a number > 0
+
+
+@dataclass(frozen=True, slots=True)
+class Centreline:
+    """A duct's centre line from the hood's collar to the outer face [in].
+
+    `points` are the start, every bend and the end; straights join them. `wide_axis` gives, for each straight,
+    the axis (0, 1, 2) along which a rectangular or oval section's wide side lies; None for round.
+    """
+
+    points: tuple[Vec3, ...]
+    bends: tuple[Bend, ...]
+    section: SectionSize
+    wide_axis: tuple[int | None, ...]
+    face: str  # id of the exit face
+    elbows: float  # in 90-degree equivalents; two 45s count as one
+    length_in: float  # along the centre line, corners square; of the run to the outer surface
+    boxed_in: float  # run in the open room that would need boxing
+    crossed: tuple[str, ...]  # ids of the RULE solids that it passes through
+    bays: tuple[str, ...] = ()  # labels of the bays and spaces it runs in, in order
+    slack_in: float = 0.0  # least gap to any solid beyond the wanted clearance
+
+
+@dataclass(frozen=True, slots=True)
+class Blocker:
+    """A solid, face keep-out or zone that a simpler route would meet."""
+
+    id: str
+    label: str
+    overlap_in: float  # how far it reaches into the duct with its clearance
+    at: Vec3
+    kind: str = "solid"  # "solid", "keep-out" or "zone"
+
+
+@dataclass(frozen=True, slots=True)
+class WhyNot:
+    """Why a simpler route is not there, and the least shift of the hood that frees it.
+
+    `shift_in` is along the wall (right is positive), `lift_in` upwards; None when no shift in reach frees it.
+    """
+
+    wanted: str  # "straight up", "straight back", "1 elbow"
+    blockers: tuple[Blocker, ...]
+    shift_in: float | None
+    shift_other_in: float | None  # the least shift the other way
+    middle_in: float | None  # shift to the middle of the nearest good bay
+    lift_in: float | None = None
+    verified: bool = False  # each offered shift was searched again
+
+
+@dataclass(frozen=True, slots=True)
+class SearchFacts:
+    """How the search was done: for the report and for judging it."""
+
+    grid: tuple[int, int, int]
+    alive: int
+    elbow_limit: int
+    seconds: float
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Paths:
+    """The search's answer for one hood place and one section."""
+
+    outcome: Outcome
+    best: Centreline | None
+    alternatives: tuple[Centreline, ...]
+    front: tuple[tuple[float, float, float], ...]  # (elbows, boxed_in, length_in), none dominated
+    why_not: tuple[WhyNot, ...]
+    facts: SearchFacts

@@ -1,0 +1,59 @@
+"""Everything known about one answer."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from routeviz.model.airflow import AirResult
+from routeviz.model.finding import Finding, Verdict
+from routeviz.model.path import Paths
+from routeviz.model.route import Route
+from routeviz.model.scene import Assumption, Scene
+from routeviz.model.solids import Frame
+from routeviz.model.takeoff import TakeOff
+
+__all__ = ["SCHEMA_VERSION", "Option", "Plan"]
+
+SCHEMA_VERSION = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Option:
+    """One way out with all that follows from it."""
+
+    route: Route
+    findings: tuple[Finding, ...]
+    air: AirResult
+    takeoff: TakeOff
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """A scene's answer. `options` is empty when no route exists; the first is the best.
+
+    `scene` is the scene as planned: its hood has a mounting height, given or chosen.
+    `findings` belong to the scene itself (heights, cover fit, electrical) and hold for every option.
+    """
+
+    scene: Scene
+    frame: Frame
+    paths: Paths
+    options: tuple[Option, ...]
+    findings: tuple[Finding, ...]
+    verdict: Verdict
+    answer: str  # the one sentence
+    second: str  # why not simpler, or why no other way
+    assumptions: tuple[Assumption, ...]
+    seconds: tuple[tuple[str, float], ...]  # time of each stage
+
+    @property
+    def best(self) -> Option | None:
+        """Give the best option, or None when there is no route."""
+        return self.options[0] if self.options else None
+
+    @property
+    def all_findings(self) -> tuple[Finding, ...]:
+        """Give the scene's findings and the best option's, worst first."""
+        order = {"broken": 0, "close": 1, "fine": 2, "not checked": 3, "does not apply": 4}
+        every = self.findings + (self.options[0].findings if self.options else ())
+        return tuple(sorted(every, key=lambda f: (order[f.state], not f.must, f.code)))
