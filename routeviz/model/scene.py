@@ -509,6 +509,7 @@ class DuctChoice:
     offset_angles_deg: tuple[float, ...] = (45.0, 30.0)
     offset_max_in: float = 24.0
     boxing_allowed: bool = True
+    transition_in: float = 6.0  # length of a fitting that changes the section
 
 
 @dataclass(frozen=True, slots=True)
@@ -674,3 +675,7 @@ class Scene:
     def hood_bottom_in(self) -> float | None:
         """Underside of the hood above the floor [in], when the mounting height is given."""
         return None if self.hood.mount_in is None else self.cooktop.height_in + self.hood.mount_in
+
+    def transition_in(self, section: SectionSize) -> float:
+        """Give the length [in] of the fitting between the hood's outlet and a duct of `section`; 0 if they agree."""
+        return 0.0 if self.hood.outlet.section == section else self.duct.transition_in
