@@ -7,7 +7,7 @@ from enum import StrEnum
 
 from routeviz.model.solids import Vec3
 
-__all__ = ["Finding", "MemberVerdict", "State", "Verdict"]
+__all__ = ["Finding", "FramingPiece", "MemberRuling", "MemberVerdict", "State", "Verdict"]
 
 
 class State(StrEnum):
@@ -27,6 +27,49 @@ class Verdict(StrEnum):
     TIGHT = "Works, tight"
     BLOCKED = "Blocked"
     NO_PLACE = "No place"
+
+
+class MemberVerdict(StrEnum):
+    """What may be done to a member."""
+
+    ALLOWED = "allowed"
+    WITHIN = "allowed within these numbers"
+    NOT_ALLOWED = "not allowed"
+    DECIDED_ELSEWHERE = "engineer or maker decides"
+
+
+@dataclass(frozen=True, slots=True)
+class FramingPiece:
+    """One piece that an opening needs; `length_in` is its cut length, None where the scene does not tell it."""
+
+    name: str  # "header", "sill", "cripple above", "trimmer", "plate tie", ...
+    size: str  # "2x8", "16 gage x 1 1/2 in strap"
+    length_in: float | None
+    count: int = 1
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class MemberRuling:
+    """What may be done to one member, by which rule, with the rule's number and ours [in].
+
+    `allowed_in` is the largest hole, cut or notch that the rule allows in this member, `ours_in` what the duct
+    takes; both None where the rule is a plain yes or no. `framing` is what an opening would need.
+    """
+
+    solid: str
+    label: str
+    verdict: MemberVerdict
+    code: str  # of the rule that judged it
+    rule: str  # the rule in one line
+    measure: str  # what allowed and ours measure: "hole", "notch", "cut of the width"
+    allowed_in: float | None
+    ours_in: float | None
+    source: str
+    source_text: str
+    framing: tuple[FramingPiece, ...] = ()
+    detail: str = ""
+    remedy: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,12 +96,4 @@ class Finding:
     detail: str = ""
     remedy: str = ""
     waived: str = ""  # the reason, when a waiver answers for it
-
-
-class MemberVerdict(StrEnum):
-    """What may be done to a member."""
-
-    ALLOWED = "allowed"
-    WITHIN = "allowed within these numbers"
-    NOT_ALLOWED = "not allowed"
-    DECIDED_ELSEWHERE = "engineer or maker decides"
+    ruling: MemberRuling | None = None  # what may be done to the member that it is about

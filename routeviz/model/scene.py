@@ -402,6 +402,7 @@ class Cooktop:
     back_in: float  # finished wall to its back edge
     heat_btu_h: float | None = None
     burners: tuple[Burner, ...] = ()
+    counter_in: float | None = None  # top of the counter beside it, above the floor; None: as the cooking surface
 
 
 @dataclass(frozen=True, slots=True)
@@ -510,6 +511,8 @@ class DuctChoice:
     offset_max_in: float = 24.0
     boxing_allowed: bool = True
     transition_in: float = 6.0  # length of a fitting that changes the section
+    sheet_in: float | None = None  # thickness of the sheet metal, when known
+    insulation_r: float | None = None  # R-value wrapped around it in unheated places, when decided
 
 
 @dataclass(frozen=True, slots=True)
@@ -574,6 +577,7 @@ class RuleChoice:
     waivers: tuple[Waiver, ...] = ()
     open_flue_appliance: bool | None = None
     tight_house: bool | None = None
+    makeup_air: bool | None = None  # makeup air is planned or there
 
 
 @dataclass(frozen=True, slots=True)
@@ -599,6 +603,7 @@ class AsBuilt:
     fittings: tuple[AsBuiltFitting, ...]
     material: str = "galvanized steel"
     note: str = ""
+    screws_per_joint: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
