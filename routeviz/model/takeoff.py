@@ -3,10 +3,28 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import StrEnum
 
 from routeviz.model.solids import Vec3
 
-__all__ = ["BuyLine", "Cut", "Hole", "Mark", "MeasureFirst", "Step", "StockPlan", "TakeOff"]
+__all__ = ["Account", "BuyLine", "Cut", "Hole", "Mark", "MeasureFirst", "Sheet", "Step", "StockPlan", "TakeOff"]
+
+
+class Sheet(StrEnum):
+    """The sheets of the packet, by the name that steps and drawings use for them."""
+
+    HOOD_WALL = "hood wall"
+    JOIST_PLAN = "joist plan"
+    SECTION = "section along the duct"
+    OUTSIDE = "outside"
+    PICTURE = "where it runs"
+    MARKING = "marking"
+    PARTS = "parts and cuts"
+    HOLES = "holes"
+    ORDER = "order of work"
+    MEASURE = "measure first"
+    FINDINGS = "findings and sources"
+    AIR = "air"
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +49,8 @@ class Cut:
     cut_in: float
     stock: int  # which stock section it comes from, from 1
     note: str = ""
+    section: str = ""  # in words: "8 in round"
+    past_in: float = 0.0  # part of the cut length that stands past the outer surface
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +62,40 @@ class StockPlan:
     bound: int
     proven: bool
     waste_in: float
+    section: str = ""  # in words: "8 in round"
+    kerf_in: float = 0.0
+
+    @property
+    def words(self) -> str:
+        """Say how good the count is: ``4 sections; 4 is the least possible``."""
+        many = "1 section" if self.count == 1 else f"{self.count} sections"
+        if self.proven:
+            return f"{many}; {self.bound} is the least possible"
+        return f"{many}; best found, at least {self.bound} are needed"
+
+
+@dataclass(frozen=True, slots=True)
+class Account:
+    """The route's length [in] as the sum of its parts.
+
+    `straight_in` + `arcs_in` + `others_in` is the length along the centre line; with `take_offs_in` (twice R tan(t/2)
+    for each elbow) in place of the arcs it is the length with square corners.
+    """
+
+    straight_in: float
+    arcs_in: float
+    take_offs_in: float
+    others_in: float  # transitions, collars, flexible pieces
+
+    @property
+    def length_in(self) -> float:
+        """Give the length along the centre line [in]."""
+        return self.straight_in + self.arcs_in + self.others_in
+
+    @property
+    def square_in(self) -> float:
+        """Give the length with square corners [in]."""
+        return self.straight_in + self.take_offs_in + self.others_in
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +113,10 @@ class Hole:
     from_centre_in: float | None  # off the hood's centre line
     centre: Vec3
     note: str = ""
+    duct_in: tuple[float, float] = (0.0, 0.0)  # the duct's own sides in this layer
+    outside: str = ""  # how to find the same centre from outside
+    group: int = 0  # holes on one line through the same wall, ceiling or roof share a number, from 1
+    member: str = ""  # clear distances to the nearest members, in words
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +132,8 @@ class Mark:
     wood: bool
     stand_off_in: float = 0.0  # how far the screw is left proud
     source: str = "common practice"
+    row: str = "upper"  # "upper", "lower" or "bracket"
+    edge_in: float | None = None  # from the screw to the nearest edge of the wood
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +157,8 @@ class MeasureFirst:
     slack_in: float
     changes_at: str  # the number that would change the plan
     ids: tuple[str, ...] = ()
+    tolerance_in: float = 0.0  # how far the scene says it may be off
+    assumed_only: bool = False  # nobody measured it
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,3 +172,4 @@ class TakeOff:
     marks: tuple[Mark, ...]
     steps: tuple[Step, ...]
     measure_first: tuple[MeasureFirst, ...]
+    account: Account = Account(0.0, 0.0, 0.0, 0.0)
