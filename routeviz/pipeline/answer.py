@@ -1,0 +1,119 @@
+"""The answer in one sentence, the word over it, and the line that says why not simpler."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from routeviz.model.airflow import AirStatus
+from routeviz.model.finding import Finding, State, Verdict
+from routeviz.model.path import Blocker, Outcome, Paths, WhyNot
+from routeviz.model.plan import Option
+from routeviz.model.scene import Scene
+from routeviz.units import length_text
+
+__all__ = ["ROOM_CODE_PREFIX", "answer", "second_line", "verdict"]
+
+ROOM_CODE_PREFIX = "FIT-ROOM"
+_COUNT = {0: "no elbow", 1: "one elbow", 2: "two elbows", 3: "three elbows", 4: "four elbows", 5: "five elbows"}
+
+
+def _open(findings: Sequence[Finding], state: State) -> list[Finding]:
+    return [f for f in findings if f.state is state and not f.waived]
+
+
+def verdict(options: Sequence[Option], findings: Sequence[Finding]) -> Verdict:
+    """Judge: a hood that cannot hang is No place; no route or a broken must is Blocked; a broken should or anything close is tight."""
+    if any(f.code.startswith(ROOM_CODE_PREFIX) for f in _open(findings, State.BROKEN)):
+        return Verdict.NO_PLACE
+    every = [*findings, *(options[0].findings if options else ())]
+    if not options or any(f.must for f in _open(every, State.BROKEN)):
+        return Verdict.BLOCKED
+    if options[0].route.boxed_in > 0 or _open(every, State.BROKEN) or _open(every, State.CLOSE):
+        return Verdict.TIGHT
+    return Verdict.WORKS
+
+
+def _length(value: float, scene: Scene, *, long: bool = False) -> str:
+    return length_text(value, metric=scene.metric, long=long)
+
+
+def elbow_words(elbows: float) -> str:
+    """Write a number of 90-degree equivalents."""
+    return _COUNT.get(round(elbows), f"{elbows:g} elbows") if abs(elbows - round(elbows)) < 1e-9 else f"{elbows:g} elbows"
+
+
+def answer(scene: Scene, paths: Paths, options: Sequence[Option], findings: Sequence[Finding], word: Verdict) -> str:
+    """Say the answer in one sentence."""
+    if word is Verdict.NO_PLACE:
+        first = next(f for f in _open(findings, State.BROKEN) if f.code.startswith(ROOM_CODE_PREFIX))
+        return f"The hood cannot hang here: {first.detail or first.title}"
+    if not options:
+        return _blocked(scene, paths)
+    broken = [f for f in _open([*findings, *options[0].findings], State.BROKEN) if f.must]
+    sentence = _works(scene, options[0])
+    if broken:
+        first = broken[0]
+        more = f" and {len(broken) - 1} more" if len(broken) > 1 else ""
+        return f"{first.title}{more} must be cleared first. {sentence}"
+    return sentence
+
+
+def _works(scene: Scene, option: Option) -> str:
+    route, air = option.route, option.air
+    flow = "flow unknown"
+    if air.full.status is not AirStatus.NO_FAN:
+        k = 0.4719474432 if scene.metric else 1.0
+        flow = f"{air.full.flow_cfm * k:.0f} of {air.label_cfm * k:.0f} {'l/s' if scene.metric else 'cfm'}"
+    boxed = f", {_length(route.boxed_in, scene, long=True)} boxed in the room" if route.boxed_in > 0 else ""
+    return f"{route.words}: {elbow_words(route.elbows)}, {_length(route.length_in, scene, long=True)}{boxed}, {flow}."
+
+
+def _blocked(scene: Scene, paths: Paths) -> str:
+    if paths.outcome is Outcome.LIMIT_REACHED:
+        return f"Gave up at the stated limit of {paths.facts.elbow_limit} elbows: none was found, none is excluded."
+    if paths.outcome is Outcome.BAD_START:
+        where = _first_blocker(paths)
+        return f"The hood's outlet itself is blocked{f' by {where.label}' if where else ''}: no duct can start there."
+    where = _first_blocker(paths)
+    if where is None:
+        return f"None exists: no way out with {paths.facts.elbow_limit} elbows or fewer."
+    shift = _least_shift(paths)
+    fix = f" Shift {_length(abs(shift[0]), scene)} {'left' if shift[0] < 0 else 'right'} and it goes {shift[1]}." if shift else ""
+    return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {where.label} is {_length(where.overlap_in, scene)} into the duct.{fix}"
+
+
+def _first_blocker(paths: Paths) -> Blocker | None:
+    return next((b for w in paths.why_not for b in w.blockers), None)
+
+
+def _least_shift(paths: Paths) -> tuple[float, str] | None:
+    found = [(w.shift_in, w.wanted) for w in paths.why_not if w.shift_in is not None and w.verified]
+    return min(found, key=lambda s: abs(s[0])) if found else None
+
+
+def second_line(scene: Scene, paths: Paths, options: Sequence[Option]) -> str:
+    """Say why not simpler, or why no other way. "Proven" only for a proof."""
+    if scene.as_built:
+        return "Judged as built; nothing was searched."
+    if options and options[0].route.elbows == 0:
+        return "Simpler? There is none: no elbow is the fewest a duct can have." + _proof(paths)
+    reasons = [r for r in (_reason(scene, w) for w in paths.why_not) if r]
+    return " ".join(reasons[:3]) + (_proof(paths) if options else "")
+
+
+def _proof(paths: Paths) -> str:
+    return " Proven." if paths.outcome is Outcome.PROVEN else " Best found." if paths.outcome is Outcome.BEST_FOUND else ""
+
+
+def _reason(scene: Scene, why: WhyNot) -> str:
+    if not why.blockers:
+        return ""
+    first = why.blockers[0]
+    into = f", {_length(first.overlap_in, scene)} into it" if first.overlap_in > 0 else ""
+    text = f"Not {why.wanted}: {first.label} is in the way{into}."
+    if why.shift_in is not None and why.verified:
+        text += f" Shift {_length(abs(why.shift_in), scene)} {'left' if why.shift_in < 0 else 'right'} and it goes {why.wanted}"
+        if why.middle_in is not None and abs(why.middle_in - why.shift_in) > 0.1:
+            text += f"; {_length(abs(why.middle_in), scene)} {'left' if why.middle_in < 0 else 'right'} is the middle of the bay"
+        text += "."
+    return text

@@ -1,0 +1,130 @@
+"""The one place where the order of the verbs is written: Scene to Plan."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+
+from routeviz import airflow, framing, freespace, routing, rules, search, takeoff
+from routeviz.model.finding import Finding
+from routeviz.model.path import Centreline, Outcome, Paths, SearchFacts
+from routeviz.model.plan import Option, Plan
+from routeviz.model.route import Route
+from routeviz.model.scene import Assumption, Scene
+from routeviz.model.solids import Frame
+from routeviz.pipeline.answer import answer, second_line, verdict
+from routeviz.rules import Profile
+from routeviz.units import length_text
+
+__all__ = ["plan", "settle"]
+
+Progress = Callable[[str], None]
+
+
+class _Clock:
+    """Stage times, in order."""
+
+    def __init__(self, progress: Progress | None) -> None:
+        self.times: list[tuple[str, float]] = []
+        self._progress = progress
+
+    @contextmanager
+    def __call__(self, stage: str) -> Iterator[None]:
+        if self._progress:
+            self._progress(stage)
+        start = time.perf_counter()
+        yield
+        self.times.append((stage, time.perf_counter() - start))
+
+
+def settle(scene: Scene, profile: Profile) -> Scene:
+    """Give the scene with a mounting height: its own, or the best within the legal window, noted as assumed."""
+    if scene.hood.mount_in is not None:
+        return scene
+    window = rules.mounting_window(scene, profile)
+    chosen = window.suggested_in
+    note = Assumption(
+        "hood.mount",
+        length_text(chosen, metric=scene.metric),
+        f"chosen within {length_text(window.low_in, metric=scene.metric)} to {length_text(window.high_in, metric=scene.metric)}",
+    )
+    return replace(scene, hood=replace(scene.hood, mount_in=chosen), assumptions=(*scene.assumptions, note))
+
+
+def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = None) -> Plan:
+    """Plan one scene from its measures to parts.
+
+    Parameters
+    ----------
+    scene : Scene
+        As read; a missing mounting height is chosen within the legal window.
+    alternatives : int
+        Most ways out to work through.
+    progress : callable
+        Told the name of each stage as it begins.
+
+    Returns
+    -------
+    Plan
+        Always a plan: when no route exists it says so and names what blocks.
+
+    Raises
+    ------
+    SceneError
+        If the rule profile is not known.
+    LimitError
+        If the search would pass its memory limit.
+    """
+    clock = _Clock(progress)
+    profile = rules.profile(scene.rules.profile, file=scene.file)
+    scene = settle(scene, profile)
+    with clock("frame"):
+        frame = framing.frame(scene, rules.keep_away(profile))
+    with clock("search"):
+        paths = _as_built_paths() if scene.as_built else search.find(freespace.carve(frame, scene, scene.duct.sections[0]))
+    with clock("realise"):
+        routes = _routes(scene, frame, paths, alternatives)
+    with clock("check, blow, count"):
+        options = tuple(_option(scene, frame, profile, route) for route in routes)
+        findings = rules.check_scene(scene, frame, profile)
+    return _close(scene, frame, paths, options, findings, clock)
+
+
+def _as_built_paths() -> Paths:
+    facts = SearchFacts((0, 0, 0), 0, 0, 0.0, "a route as built is checked, not searched")
+    return Paths(Outcome.BEST_FOUND, None, (), (), (), facts)
+
+
+def _routes(scene: Scene, frame: Frame, paths: Paths, alternatives: int) -> tuple[Route, ...]:
+    if scene.as_built:
+        return (routing.realise_as_built(scene, frame),)
+    lines: list[Centreline] = [line for line in (paths.best, *paths.alternatives) if line is not None]
+    return tuple(
+        routing.realise(line, scene, frame, name=chr(ord("A") + i)) for i, line in enumerate(lines[: max(alternatives, 1)])
+    )
+
+
+def _option(scene: Scene, frame: Frame, profile: Profile, route: Route) -> Option:
+    air = airflow.solve(route, scene)
+    findings = rules.check_route(scene, frame, profile, route, air)
+    return Option(route, findings, air, takeoff.count(route, scene, frame, findings))
+
+
+def _close(
+    scene: Scene, frame: Frame, paths: Paths, options: tuple[Option, ...], findings: tuple[Finding, ...], clock: _Clock
+) -> Plan:
+    word = verdict(options, findings)
+    return Plan(
+        scene=scene,
+        frame=frame,
+        paths=paths,
+        options=options,
+        findings=findings,
+        verdict=word,
+        answer=answer(scene, paths, options, findings, word),
+        second=second_line(scene, paths, options),
+        assumptions=scene.assumptions,
+        seconds=tuple(clock.times),
+    )

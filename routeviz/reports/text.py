@@ -1,0 +1,214 @@
+"""The plan in words, readable at 80 columns without colour. Answers first, reasons after."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from routeviz.model.airflow import AirResult, AirStatus
+from routeviz.model.finding import Finding, State, Verdict
+from routeviz.model.plan import Option, Plan
+from routeviz.model.takeoff import TakeOff
+from routeviz.reports.words import MARKS, elbows_text, finding_numbers, quantity, wrap
+from routeviz.units import length_text
+
+__all__ = ["CAUTION", "findings_text", "plan_text"]
+
+CAUTION = (
+    "A plan only: local code, the makers' instructions and licensed trades decide. Power off and proved dead before "
+    "any cut; expect wires, pipes and gas in walls and ceilings; asbestos and lead paint in old houses; mind ladders "
+    "and roofs. An exhaust fan can pull flue gas back from open-flue appliances: fit a carbon monoxide alarm."
+)
+_VERDICT_MARK = {Verdict.WORKS: "✓", Verdict.TIGHT: "!", Verdict.BLOCKED: "✗", Verdict.NO_PLACE: "✗"}
+
+
+def _head(title: str) -> str:
+    return f"\n{title}\n{'─' * len(title)}"
+
+
+def plan_text(plan: Plan, *, width: int = 80) -> str:
+    """Write the whole plan for a terminal.
+
+    Returns
+    -------
+    str
+        Answer, ways out, findings, air, what to measure first, parts, holes, marks, order of work, caution.
+    """
+    metric = plan.scene.metric
+    out = [f"{plan.scene.name}{' (invented demo data)' if plan.scene.invented else ''}", ""]
+    out.append(wrap(f"{_VERDICT_MARK[plan.verdict]} {plan.verdict}. {plan.answer}", width))
+    if plan.second:
+        out.append(wrap(plan.second, width, "  "))
+    if plan.options:
+        out.append(_head("Ways out"))
+        out += [_way_out(o, width, metric) for o in plan.options]
+    out.append(_head("Findings"))
+    out.append(findings_text(plan.all_findings, metric=metric, width=width))
+    best = plan.best
+    if best:
+        out.append(_head("Air"))
+        out.append(_air_text(best.air, width, metric))
+        out += _take_off_text(best.takeoff, width, metric)
+    if plan.assumptions:
+        out.append(_head("Assumed, not measured"))
+        out += [wrap(f"{a.field}: {a.value}. {a.reason}", width, "  ") for a in plan.assumptions]
+    out.append("")
+    out.append(wrap(CAUTION, width))
+    return "\n".join(out) + "\n"
+
+
+def _way_out(option: Option, width: int, metric: bool) -> str:
+    route = option.route
+    broken = sum(f.state is State.BROKEN and not f.waived for f in option.findings)
+    numbers = f"{elbows_text(route.elbows)}, {length_text(route.length_in, metric=metric, long=True)}, {_flow(option.air, metric)}"
+    if route.boxed_in > 0:
+        numbers += f", {length_text(route.boxed_in, metric=metric, long=True)} to box in"
+    tail = f"; {broken} broken" if broken else ""
+    return wrap(f"{route.id}  {route.words}: {numbers}{tail}.", width, "  ")
+
+
+def _flow(air: AirResult, metric: bool) -> str:
+    if air.full.status is AirStatus.NO_FAN:
+        return "flow unknown"
+    moved = quantity(air.full.flow_cfm, "cfm", metric=metric).split()[0]
+    return f"{moved} of {quantity(air.label_cfm, 'cfm', metric=metric)}"
+
+
+def findings_text(findings: Sequence[Finding], *, metric: bool, width: int = 80) -> str:
+    """List findings, worst first, numbered like the flags in the pictures."""
+    counts = {state: sum(f.state is state for f in findings) for state in State}
+    lines = [
+        f"  {counts[State.BROKEN]} broken · {counts[State.CLOSE]} close · {counts[State.FINE]} fine"
+        f" · {counts[State.NOT_CHECKED]} not checked"
+    ]
+    number = 0
+    for finding in findings:
+        if finding.state is State.DOES_NOT_APPLY:
+            continue
+        measured, limit, spare = finding_numbers(finding, metric=metric)
+        flag = ""
+        if finding.state in (State.BROKEN, State.CLOSE):
+            number += 1
+            flag = f"{number} "
+        facts = ", ".join(x for x in (measured, limit, f"spare {spare}" if spare else "") if x)
+        title = f"{MARKS[finding.state]} {flag}{finding.title}"
+        lines.append(wrap(f"{title}: {facts}" if facts else title, width, "  "))
+        if finding.state is not State.FINE:
+            if finding.detail:
+                lines.append(wrap(finding.detail, width, "      "))
+            if finding.remedy:
+                lines.append(wrap(f"→ {finding.remedy}", width, "      "))
+            lines.append(wrap(f"[{finding.code}] {finding.source_text}", width, "      "))
+        if finding.waived:
+            lines.append(wrap(f"waived: {finding.waived}", width, "      "))
+    return "\n".join(lines)
+
+
+def _air_text(air: AirResult, width: int, metric: bool) -> str:
+    if air.full.status is AirStatus.NO_FAN:
+        return "  No fan data in the scene: add [hood.fan] rated or curve."
+    point = air.full
+    band = f"{quantity(point.low_cfm, 'cfm', metric=metric)} to {quantity(point.high_cfm, 'cfm', metric=metric)}"
+    lines = [
+        wrap(
+            f"{quantity(point.flow_cfm, 'cfm', metric=metric)} of {quantity(air.label_cfm, 'cfm', metric=metric)} on the "
+            f"label ({air.share:.0%}; {band} with the uncertain losses), {quantity(point.velocity_fpm, 'fpm', metric=metric)} "
+            f"in the duct, {quantity(point.static_inwg, 'in wg', metric=metric)} ({point.status}).",
+            width,
+            "  ",
+        )
+    ]
+    most = max((x.loss_inwg for x in air.losses), default=0.0)
+    for loss in air.losses:
+        bar = "█" * round(24 * loss.loss_inwg / most) if most > 0 else ""
+        lines.append(f"  {loss.label[:30]:<30} {quantity(loss.loss_inwg, 'in wg', metric=metric):>10} {bar}")
+    allowed = "no entry in the code's table" if air.code_allowed_ft is None else (
+        "no limit by the code's table" if air.code_allowed_ft == float("inf")
+        else f"the code's table allows {quantity(air.code_allowed_ft, 'ft', metric=metric)}"
+    )  # fmt: skip
+    lines.append(
+        wrap(
+            f"Equivalent length {quantity(air.equivalent_ft, 'ft', metric=metric)} computed; "
+            f"{quantity(air.code_equivalent_ft, 'ft', metric=metric)} by the code's count, {allowed}.",
+            width,
+            "  ",
+        )
+    )
+    lines += [
+        wrap(
+            f"{a.label}: {quantity(a.flow_cfm, 'cfm', metric=metric)} (+{quantity(a.gain_cfm, 'cfm', metric=metric)})",
+            width,
+            "  → ",
+        )
+        for a in air.advice
+    ]
+    if air.assumption:
+        lines.append(wrap(air.assumption, width, "  "))
+    lines += [wrap(n, width, "  ") for n in air.notes]
+    return "\n".join(lines)
+
+
+def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
+    def size(value: float) -> str:
+        return length_text(value, metric=metric)
+
+    out: list[str] = []
+    if take.measure_first:
+        out.append(_head("Measure first"))
+        out += [
+            wrap(f"☐ {m.what}: assumed {m.assumed}; {size(m.slack_in)} to spare; {m.changes_at}", width, "  ")
+            for m in take.measure_first
+        ]
+    out.append(_head("Buy"))
+    out += [
+        wrap(f"{b.count:g} {b.unit} {b.item}, {b.size}{'; ' + b.note if b.note else ''}", width, "  ") for b in take.buy
+    ]
+    if take.cuts:
+        out.append(_head("Cut"))
+        out += [
+            wrap(
+                f"{c.id}: {size(c.cut_in)} from section {c.stock} ({size(c.visible_in)} showing) {c.note}".rstrip(),
+                width,
+                "  ",
+            )
+            for c in take.cuts
+        ]
+        out += [
+            wrap(
+                f"{s.count} sections of {size(s.stock_in)}; "
+                f"{f'{s.bound} is the least possible' if s.proven else f'at least {s.bound} are needed'}; waste {size(s.waste_in)}",
+                width, "  ",
+            )
+            for s in take.stock
+        ]  # fmt: skip
+    if take.holes:
+        out.append(_head("Holes"))
+        for h in take.holes:
+            shown = size(h.size_in[0]) if h.shape == "round" else f"{size(h.size_in[0])} × {size(h.size_in[1])}"
+            out.append(
+                wrap(
+                    f"{h.layer}: {h.shape} {shown}, centre {size(h.from_left_in)} {h.from_left_name}, "
+                    f"{size(h.from_other_in)} {h.from_other_name}{'; ' + h.note if h.note else ''}",
+                    width, "  ",
+                )
+            )  # fmt: skip
+    if take.marks:
+        out.append(_head("Mark on the wall and ceiling"))
+        for m in take.marks:
+            sign = "●" if m.wood else "□"
+            proud = f", leave {size(m.stand_off_in)} proud" if m.stand_off_in else ""
+            out.append(
+                wrap(
+                    f"{sign} {m.label}: {size(m.left_in)} from the left wall, {size(m.height_in)} up; {m.holds}: {m.fastener}, "
+                    f"pilot {size(m.pilot_in)}{proud}",
+                    width, "  ",
+                )
+            )  # fmt: skip
+    if take.steps:
+        out.append(_head("Order of work"))
+        for n, step in enumerate(take.steps, 1):
+            out.append(wrap(f"{n:>2}. {step.text}", width, "  "))
+            if step.hold:
+                out.append(wrap(f"hold: {step.hold}", width, "      "))
+            if step.caution:
+                out.append(wrap(f"caution: {step.caution}", width, "      "))
+    return out

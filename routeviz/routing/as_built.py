@@ -1,0 +1,207 @@
+"""A route that exists or is proposed, given as fittings, becomes parts in space."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from routeviz.routing.touch import near, penetrations
+
+from routeviz.model.route import Part, PartKind, Route, Termination
+from routeviz.model.scene import AsBuiltFitting, Scene, SectionSize
+from routeviz.model.solids import Box, ExitFace, Frame, Vec3
+from routeviz.routing.realise import take_off_in
+from routeviz.routing.vectors import along, distance, dot, scale, unit
+from routeviz.routing.words import as_built_words
+
+__all__ = ["realise_as_built"]
+
+_TURNS: dict[str, Vec3] = {
+    "up": (0.0, 0.0, 1.0),
+    "down": (0.0, 0.0, -1.0),
+    "left": (-1.0, 0.0, 0.0),
+    "right": (1.0, 0.0, 0.0),
+    "back": (0.0, 1.0, 0.0),
+    "front": (0.0, -1.0, 0.0),
+}
+_ROUND_RATIO = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class _At:
+    """How far the laying has come."""
+
+    point: Vec3
+    direction: Vec3
+    section: SectionSize
+
+
+def realise_as_built(scene: Scene, frame: Frame) -> Route:
+    """Lay the scene's as-built fittings end to end from the hood's outlet.
+
+    Returns
+    -------
+    Route
+        With `as_built` set; `termination.space` says where the duct really ends.
+
+    Raises
+    ------
+    ValueError
+        If the scene has no as-built route.
+    """
+    if scene.as_built is None:
+        raise ValueError("the scene has no route as built")
+    parts: list[Part] = []
+    at = _start(scene)
+    for number, fitting in enumerate(scene.as_built.fittings, 1):
+        for part in _lay(fitting, at, scene, number):
+            parts.append(part)
+            at = _At(part.end, part.turn_to, part.section_out)
+    termination = _termination(scene, frame, at)
+    if not parts or parts[-1].kind not in (PartKind.CAP, PartKind.OPEN_END):
+        parts.append(_end(PartKind.OPEN_END, at, "open-end", "nothing said of its end"))
+    elbows = [p for p in parts if p.kind is PartKind.ELBOW]
+    return Route(
+        id="as built",
+        centreline=None,
+        parts=tuple(parts),
+        section=parts[0].section_out,
+        length_in=sum(p.length_in for p in parts),
+        elbows=sum(p.angle_deg for p in elbows) / 90,
+        straights_between_in=_between(parts),
+        boxed_in=0.0,
+        penetrations=penetrations(tuple(parts), frame, scene.duct.clearance_in),
+        termination=termination,
+        near=near(tuple(parts), frame),
+        as_built=True,
+        words=as_built_words(tuple(parts), termination),
+    )
+
+
+def _start(scene: Scene) -> _At:
+    hood, outlet = scene.hood, scene.hood.outlet
+    bottom = scene.hood_bottom_in
+    if bottom is None:
+        raise ValueError("the hood's mounting height must be settled before a route is laid")
+    x = hood.centre_in + outlet.across_in
+    if outlet.place == "rear":
+        return _At((x, 0.0, bottom + outlet.up_in), _TURNS["back"], outlet.section)
+    return _At((x, -outlet.out_in, bottom + hood.body_in + outlet.collar_in), _TURNS["up"], outlet.section)
+
+
+def _end(kind: PartKind, at: _At, name: str, note: str) -> Part:
+    return Part(name, kind, at.point, at.point, at.direction, at.direction, at.section, at.section, 0.0, note=note)
+
+
+def _lay(fitting: AsBuiltFitting, at: _At, scene: Scene, number: int) -> Iterator[Part]:
+    material = scene.as_built.material if scene.as_built else ""
+    kind = fitting.part
+    if kind in ("straight", "flex"):
+        to = along(at.point, at.direction, fitting.length_in)
+        part = PartKind.STRAIGHT if kind == "straight" else PartKind.FLEX
+        yield Part(f"{kind}-{number}", part, at.point, to, at.direction, at.direction, at.section, at.section,
+                   fitting.length_in, material="flexible duct" if kind == "flex" else material)  # fmt: skip
+    elif kind == "elbow":
+        yield _elbow(at, _TURNS[fitting.turn], fitting.angle_deg, scene, f"elbow-{number}", material)
+    elif kind == "offset":
+        first = _elbow(at, _TURNS[fitting.turn], fitting.angle_deg, scene, f"elbow-{number}a", material)
+        yield first
+        length = _offset_straight(fitting, first)
+        to = along(first.end, first.turn_to, length)
+        if length > 0:
+            yield Part(f"straight-{number}", PartKind.STRAIGHT, first.end, to, first.turn_to, first.turn_to, at.section,
+                       at.section, length, material=material)  # fmt: skip
+        back = _At(to, first.turn_to, at.section)
+        second = _elbow(back, at.direction, fitting.angle_deg, scene, f"elbow-{number}b", material)
+        yield replace(second, turn_to=at.direction)
+    elif kind == "reducer":
+        to_section = fitting.to_section or at.section
+        length = fitting.length_in or scene.duct.transition_in
+        to = along(at.point, at.direction, length)
+        yield Part(f"reducer-{number}", PartKind.TRANSITION, at.point, to, at.direction, at.direction, at.section,
+                   to_section, length, material=material)  # fmt: skip
+    elif kind == "cap":
+        yield _end(PartKind.CAP, at, "cap", "with backdraft damper" if scene.cap.damper else "no damper")
+    else:
+        yield _end(PartKind.OPEN_END, at, "open-end", "no cap")
+
+
+def _elbow(at: _At, toward: Vec3, angle_deg: float, scene: Scene, name: str, material: str) -> Part:
+    """Turn by `angle_deg` in the plane of the present direction and `toward`."""
+    side = dot(at.direction, toward)
+    across = tuple(t - side * d for t, d in zip(toward, at.direction, strict=True))
+    if math.hypot(*across) < 1e-9:
+        across = (0.0, -at.direction[2], at.direction[1]) if abs(at.direction[0]) < 0.9 else (0.0, 1.0, 0.0)
+    across_unit = unit((across[0], across[1], across[2]))
+    turn = math.radians(angle_deg)
+    after = unit(
+        tuple(d * math.cos(turn) + a * math.sin(turn) for d, a in zip(at.direction, across_unit, strict=True))  # type: ignore[arg-type]
+    )
+    after = unit((round(after[0], 12), round(after[1], 12), round(after[2], 12)))
+    radius = scene.duct.elbow_radius_in or scene.duct.elbow_ratio * at.section.width_in
+    cut = take_off_in(radius, min(angle_deg, 179.0))
+    corner = along(at.point, at.direction, cut)
+    return Part(name, PartKind.ELBOW, at.point, along(corner, after, cut), at.direction, after, at.section, at.section,
+                radius * turn, angle_deg=angle_deg, radius_in=radius, corner=corner, material=material,
+                note=scene.duct.elbow_construction)  # fmt: skip
+
+
+def _offset_straight(fitting: AsBuiltFitting, first: Part) -> float:
+    """Straight between two equal elbows so that the whole shift is `fitting.length_in`: d = 2R(1-cos t) + L sin t."""
+    t = math.radians(fitting.angle_deg)
+    return max(0.0, (fitting.length_in - 2 * first.radius_in * (1 - math.cos(t))) / math.sin(t))
+
+
+def _between(parts: list[Part]) -> tuple[float, ...]:
+    found: list[float] = []
+    run: float | None = None
+    for part in parts:
+        if part.kind is PartKind.ELBOW:
+            same_offset = part.id.endswith("b") and part.id[:-1] in (p.id[:-1] for p in parts if p.id.endswith("a"))
+            if run is not None and not same_offset:
+                found.append(run)
+            run = 0.0
+        elif run is not None:
+            run += part.length_in if part.kind is PartKind.STRAIGHT else 0.0
+    return tuple(found)
+
+
+def _termination(scene: Scene, frame: Frame, at: _At) -> Termination:
+    stated = scene.as_built.fittings[-1].ends_in if scene.as_built and scene.as_built.fittings else ""
+    face = next((f for f in frame.faces if _beyond(f, at)), None)
+    if face is not None and stated in ("", "outdoors"):
+        return Termination(face.id, face.kind, face.space, at.point, at.direction, face.label)
+    space = stated or _space_at(frame, at.point)
+    return Termination(
+        "", None, space, at.point, at.direction, f"inside the {space}" if space else "nobody knows where"
+    )
+
+
+def _beyond(face: ExitFace, at: _At, reach_in: float = 1.0) -> bool:
+    """Whether the end lies at or beyond the face, within its edges, and points outwards."""
+    point = at.point
+    plane = face.plane[0] + face.plane[1] * point[0] + face.plane[2] * point[1] if face.axis == 2 else face.at_in
+    past = (point[face.axis] - plane) * face.sign
+    others = [a for a in range(3) if a != face.axis]
+    inside = all(lo <= point[a] <= hi for a, lo, hi in zip(others, face.lo, face.hi, strict=True))
+    outward = scale((0.0, 0.0, 1.0) if face.axis == 2 else ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0))[face.axis], face.sign)
+    return inside and -reach_in <= past <= 36.0 and dot(outward, at.direction) > 0.5
+
+
+def _space_at(frame: Frame, point: Vec3) -> str:
+    for zone in reversed(frame.zones):
+        box = zone.shape
+        if isinstance(box, Box) and all(
+            a - 1e-9 <= p <= b + 1e-9 for a, p, b in zip(box.lo, point, box.hi, strict=True)
+        ):
+            return zone.space if zone.space != "kitchen" or not zone.bay else zone.bay
+        if not isinstance(box, Box) and distance(point, point) == 0 and _in_prism(zone.shape, point):
+            return zone.space
+    return "kitchen"
+
+
+def _in_prism(shape: object, point: Vec3) -> bool:
+    from routeviz.geometry import contains
+
+    return bool(contains(shape, point))
