@@ -1,0 +1,5 @@
+"""``python -m routeviz``."""
+
+from routeviz.cli import main
+
+raise SystemExit(main())

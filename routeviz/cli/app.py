@@ -1,0 +1,29 @@
+"""The commands, by import string, so that ``routeviz --help`` stays quick."""
+
+from __future__ import annotations
+
+from cyclopts import App
+
+from routeviz import __version__
+
+__all__ = ["app"]
+
+app = App(
+    name="routeviz",
+    version=__version__,
+    help=(
+        "Plan a kitchen hood's exhaust duct before any hole is cut. A plan only: local code, the makers' "
+        "instructions and licensed trades decide."
+    ),
+    help_format="plaintext",
+    version_flags=["--version"],
+)
+_COMMANDS = {
+    "new": "Write a commented starter scene to fill in from a tape measure.",
+    "plan": "Find the best duct route; print it, write plan.json, a picture and a 3D page.",
+    "check": "Judge a scene: its route as built, or the best one found.",
+    "explain": "Say what a rule checks, why, and where it comes from.",
+    "schema": "Print the JSON schema of a scene file or of a plan.",
+}
+for _name, _help in _COMMANDS.items():
+    app.command(f"routeviz.cli.{_name}:{_name}", name=_name, help=_help)

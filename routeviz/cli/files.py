@@ -1,0 +1,46 @@
+"""Writing files so that nothing is half written and nothing is lost."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from pathlib import Path
+
+from routeviz.errors import RoutevizError
+
+__all__ = ["OutputError", "folder_for", "write_bytes", "write_text"]
+
+
+class OutputError(RoutevizError):
+    """A file or folder cannot be written; the message says which and what to do."""
+
+
+def folder_for(scene_file: Path, wanted: Path | None) -> Path:
+    """Make and give the output folder: `wanted`, or the scene's name with ``_plan`` in the present folder."""
+    folder = wanted or Path(f"{scene_file.stem}_plan")
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as fault:
+        raise OutputError(f"cannot make the folder {folder}: {fault.strerror}. Choose another with --out") from None
+    return folder
+
+
+def write_bytes(path: Path, data: bytes) -> None:
+    """Write a file whole or not at all."""
+    try:
+        with tempfile.NamedTemporaryFile(dir=path.parent, prefix=f".{path.name}.", delete=False) as file:
+            name = file.name
+            try:
+                file.write(data)
+            except BaseException:
+                Path(name).unlink(missing_ok=True)
+                raise
+        Path(name).chmod(0o644)
+        os.replace(name, path)
+    except OSError as fault:
+        raise OutputError(f"cannot write {path}: {fault.strerror}. Choose another place with --out") from None
+
+
+def write_text(path: Path, text: str) -> None:
+    """Write a text file whole or not at all."""
+    write_bytes(path, text.encode("utf-8"))
