@@ -5,7 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-__all__ = ["AirResult", "AirStatus", "Loss", "OperatingPoint", "SizeAdvice"]
+__all__ = [
+    "AirNeed", "AirResult", "AirStatus", "CaptureGuide", "FlowNeed", "Loss", "LossBar", "MakeupAir", "OperatingPoint",
+    "SizeAdvice",
+]  # fmt: skip
 
 
 class AirStatus(StrEnum):
@@ -55,6 +58,16 @@ class SizeAdvice:
 
 
 @dataclass(frozen=True, slots=True)
+class LossBar:
+    """One bar of the loss figure: a part, its loss [in wg] and its share of all losses (0 to 1)."""
+
+    part: str
+    label: str
+    loss_inwg: float
+    share: float
+
+
+@dataclass(frozen=True, slots=True)
 class AirResult:
     """Flow through one route, at full speed first."""
 
@@ -70,8 +83,103 @@ class AirResult:
     system_curve: tuple[tuple[float, float], ...]
     advice: tuple[SizeAdvice, ...]
     notes: tuple[str, ...] = ()
+    collar_inwg: float = 0.0  # velocity pressure at the collar; fan static plus this is the sum of the losses
+    friction_equivalent_in: float = 0.0  # round duct of equal friction at equal flow
+    fastest_fpm: float = 0.0  # where the route is narrowest
+    fastest_part: str = ""
+    density_ratio: float = 1.0  # over standard air
+    system_low: tuple[tuple[float, float], ...] = ()  # the system curve with every loss at its low end
+    system_high: tuple[tuple[float, float], ...] = ()
+    code_flow_cfm: float = 0.0  # the flow that the code's length table is entered with
+    code_diameter_in: float = 0.0  # the diameter that it is entered with
 
     @property
     def full(self) -> OperatingPoint:
         """Give the operating point at full speed."""
         return self.points[0]
+
+    @property
+    def costliest(self) -> Loss | None:
+        """Give the part that loses most, or None when nothing was solved."""
+        return max(self.losses, key=lambda loss: loss.loss_inwg, default=None)
+
+    @property
+    def bars(self) -> tuple[LossBar, ...]:
+        """Give the losses as shares of their sum, in order from the hood."""
+        total = sum(loss.loss_inwg for loss in self.losses)
+        return tuple(
+            LossBar(loss.part, loss.label, loss.loss_inwg, loss.loss_inwg / total if total > 0 else 0.0)
+            for loss in self.losses
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class FlowNeed:
+    """One published or customary flow for this kitchen, beside what the duct delivers.
+
+    `at_least_cfm` is the wanted flow; `up_to_cfm` ends the range when the source gives one.
+    """
+
+    id: str
+    label: str
+    at_least_cfm: float
+    up_to_cfm: float | None
+    delivered_cfm: float
+    source: str
+    note: str = ""
+
+    @property
+    def met(self) -> bool:
+        """Whether the delivered flow reaches the wanted one."""
+        return self.delivered_cfm >= self.at_least_cfm
+
+    @property
+    def margin_cfm(self) -> float:
+        """Delivered less wanted [cfm]; negative when it falls short."""
+        return self.delivered_cfm - self.at_least_cfm
+
+
+@dataclass(frozen=True, slots=True)
+class CaptureGuide:
+    """What research or practice says of catching the smoke, and how this hood stands to it."""
+
+    id: str
+    label: str
+    wanted: float
+    actual: float
+    unit: str
+    source: str
+    note: str = ""
+
+    @property
+    def met(self) -> bool:
+        """Whether this hood reaches the guide's number."""
+        return self.actual >= self.wanted
+
+
+@dataclass(frozen=True, slots=True)
+class MakeupAir:
+    """Whether air must come back in, how much, and through what opening.
+
+    `capacity_cfm` is what the fan can move by its label: codes judge the hood's capability, not the duct.
+    `opening_in2` lets `supply_cfm` pass at `pressure_pa`; `square_in` is that opening as a square.
+    """
+
+    threshold_cfm: float
+    capacity_cfm: float
+    needed: bool
+    supply_cfm: float
+    opening_in2: float
+    square_in: float
+    pressure_pa: float
+    source: str
+    advice: tuple[str, ...]
+    cautions: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class AirNeed:
+    """Everything the kitchen asks of the hood's air."""
+
+    flows: tuple[FlowNeed, ...]
+    capture: tuple[CaptureGuide, ...]
