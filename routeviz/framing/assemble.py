@@ -1,0 +1,126 @@
+"""The order of the house: levels, walls, ceiling, what lies above, spaces, furniture, zones, faces, bounds."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+
+from routeviz.framing.ceiling import ceiling_solids
+from routeviz.framing.faces import exit_faces
+from routeviz.framing.furniture import furniture_solids
+from routeviz.framing.place import House, house
+from routeviz.framing.roof import eave_soffit_z, roof_solids
+from routeviz.framing.roofshape import RoofShape, is_cathedral, roof_shape
+from routeviz.framing.spaces import Beyond, beyond
+from routeviz.framing.upper import UPPER_CEILING_IN, infill_solids, storey_levels, storey_solids
+from routeviz.framing.walls import Heights, wall_solids
+from routeviz.framing.zones import zones
+from routeviz.model.scene import Scene, WallSide
+from routeviz.model.solids import Box, Frame, Solid
+
+__all__ = ["frame"]
+
+
+def _eave_line(built: House) -> float:
+    """Give the height where the roof begins [in]: on the joists, on the storey's ceiling, or over a sloped ceiling."""
+    levels = storey_levels(built)
+    if levels is not None:
+        return levels[1] + UPPER_CEILING_IN
+    roof = built.scene.roof
+    if is_cathedral(built) and roof is not None:
+        board = built.plate_top - built.ceiling
+        return built.ceiling + board * math.hypot(1.0, roof.pitch)
+    return built.joist_top
+
+
+def _cover_tops(built: House, shape: RoofShape | None, eave: float) -> dict[WallSide, float]:
+    """Give the heights up to which the outer layers of each wall run before gables begin."""
+    tops = {}
+    for place in built.places:
+        side = place.wall.side
+        top = eave
+        if shape is not None and side in shape.eaves:
+            soffit = eave_soffit_z(built, shape, side)
+            top = soffit if soffit is not None else shape.underside(place.outer)
+        tops[side] = top if built.outdoors(side) else built.ceiling
+    return tops
+
+
+def _heights(built: House, shape: RoofShape | None, tops: dict[WallSide, float]) -> dict[WallSide, Heights]:
+    """Give the heights of the kitchen's own walls."""
+    levels, found = storey_levels(built), {}
+    for place in built.places:
+        side = place.wall.side
+        plate, board = built.plate_top, built.ceiling
+        if shape is not None and is_cathedral(built):
+            u = place.core if place.normal_axis == shape.axis else tuple(place.depth(n) for n in place.core_n)
+            ends = place.span(place.core) if place.normal_axis == shape.axis else u
+            plate = min(shape.underside(v) for v in ends)
+            board = min(board, plate)
+        cover = levels[0] if levels is not None and built.outdoors(side) else tops[side]
+        found[side] = Heights(0.0, plate, board, cover)
+    return found
+
+
+def _bounds(built: House, shape: RoofShape | None, eave: float, others: list[Beyond]) -> Box:
+    """Give the box worth searching: the kitchen to its outer faces, up to the roof, and the spaces a duct may cross."""
+    x0, x1, y0, y1 = built.outer
+    lo, hi = [x0, y0, 0.0], [x1, y1, eave]
+    if shape is not None:
+        across = 1 - shape.axis
+        corners = shape.profile(built.outer[2 * across], built.outer[2 * across + 1])
+        hi[2] = max(eave, *(shape.surface(u) for u in corners)) + built.scene.cap.roof_stub_in
+    for other in others:
+        if not other.space.duct_allowed:
+            continue
+        faces = [place.outer for place in other.places if place.wall.beyond == "outdoors"]
+        axes = [place.normal_axis for place in other.places if place.wall.beyond == "outdoors"]
+        for axis in range(3):
+            also = [face for face, own in zip(faces, axes, strict=True) if own == axis]
+            lo[axis] = min(lo[axis], other.inside.lo[axis], *also)
+            hi[axis] = max(hi[axis], other.inside.hi[axis], *also)
+    return Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2]))
+
+
+def frame(scene: Scene, keep_away: Mapping[str, float] | None = None) -> Frame:
+    """Frame a scene: every solid with its tag, the zones where a duct may run and the faces where it may leave.
+
+    Parameters
+    ----------
+    scene : Scene
+        What was measured.
+    keep_away : mapping of str to float, optional
+        Wanted distance [in] between a cap and a thing outdoors, by `OutdoorKind` value, "lot line", "edge" or
+        "eave". What is not named gets 0: only its body counts.
+
+    Returns
+    -------
+    Frame
+        Solids in a fixed order (walls, ceiling, roof, storey, spaces, furniture), ids unique.
+    """
+    wanted = keep_away or {}
+    built = house(scene)
+    eave = _eave_line(built)
+    shape = roof_shape(built, eave)
+    tops = _cover_tops(built, shape, eave)
+    heights = _heights(built, shape, tops)
+    others = [beyond(built, space) for space in scene.spaces]
+    solids: list[Solid] = []
+    for place in built.places:
+        solids += wall_solids(place, heights[place.wall.side])
+    base = eave
+    if shape is None or not is_cathedral(built):
+        solids += ceiling_solids(built)
+    else:
+        base = min(h.plate_top for side, h in heights.items() if built.outdoors(side)) if tops else eave
+    if shape is not None:
+        solids += roof_solids(built, shape) + infill_solids(built, shape, base)
+    solids += storey_solids(built, tops)
+    for other in others:
+        solids += other.solids
+    solids += furniture_solids(built)
+    bounds = _bounds(built, shape, eave, others)
+    return Frame(
+        tuple(solids), zones(built, shape, heights, solids, others, bounds, base),
+        exit_faces(built, shape, heights, tops, others, base, wanted), bounds,
+    )  # fmt: skip

@@ -1,0 +1,177 @@
+"""The roof's form: straight slopes as lines z = a + b u over the coordinate across the ridge."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from routeviz.framing.place import House, sides_of
+from routeviz.model.scene import AboveKind, MemberKind, Roof, RoofForm, RunDirection, WallSide
+
+__all__ = ["RoofShape", "Slope", "is_cathedral", "roof_shape"]
+
+_FLAT = 1e-9
+
+
+@dataclass(frozen=True, slots=True)
+class Slope:
+    """One slope: underside of its rafters (or deck) z = a + b u for lo <= u <= hi [in].
+
+    `u` is x when the ridge runs out from the hood wall, else y. `lo` and `hi` include the overhang.
+    """
+
+    name: str  # "back", "front", "left" or "right": where it falls to; "" when it is the only one
+    a: float
+    b: float
+    lo: float
+    hi: float
+
+    def z(self, u: float) -> float:
+        """Give the underside's height at `u`."""
+        return self.a + self.b * u
+
+    @property
+    def stretch(self) -> float:
+        """Give the vertical height of a sheet over its thickness: 1 / cos of the slope."""
+        return math.hypot(1.0, self.b)
+
+    def band(self, bottom: float, top: float, lo: float, hi: float) -> list[tuple[float, float]]:
+        """Give the outline (u, z) of a sheet between two vertical heights above the underside."""
+        return [(lo, self.z(lo) + bottom), (hi, self.z(hi) + bottom), (hi, self.z(hi) + top), (lo, self.z(lo) + top)]
+
+
+@dataclass(frozen=True, slots=True)
+class RoofShape:
+    """All slopes over the kitchen, from low u to high u, and what they are made of."""
+
+    roof: Roof
+    axis: int  # along the ridge: 0 (x) or 1 (y); sections lie in (u, z)
+    slopes: tuple[Slope, ...]
+    ridge_u: float | None
+    along: tuple[float, float]  # extent along the ridge, overhangs included
+    eaves: tuple[WallSide, ...]  # walls under a low edge of the roof
+    frame_in: float  # depth of rafters or top chords, square to the slope; 0 without
+    rakes: tuple[float, float] = (0.0, 0.0)  # overhang beyond each gable end
+
+    def slope_at(self, u: float) -> Slope:
+        """Give the slope over `u`."""
+        return next((s for s in self.slopes if u <= s.hi + _FLAT), self.slopes[-1])
+
+    def underside(self, u: float) -> float:
+        """Give the height of the rafters' underside."""
+        return self.slope_at(u).z(u)
+
+    def rise(self, slope: Slope, layers: int | None = None) -> float:
+        """Give the vertical height from the underside to the top of the framing and the first `layers` sheets."""
+        sheets = self.roof.layers if layers is None else self.roof.layers[:layers]
+        return (self.frame_in + sum(layer.thickness_in for layer in sheets)) * slope.stretch
+
+    def surface(self, u: float) -> float:
+        """Give the height of the roof's outer surface."""
+        slope = self.slope_at(u)
+        return slope.z(u) + self.rise(slope)
+
+    def profile(self, lo: float, hi: float) -> list[float]:
+        """Give the u at which a section from `lo` to `hi` has corners."""
+        corners = [s.hi for s in self.slopes[:-1] if lo < s.hi < hi]
+        return [lo, *corners, hi]
+
+
+def is_cathedral(house: House) -> bool:
+    """Whether the ceiling follows the rafters."""
+    scene = house.scene
+    return (
+        scene.above.kind is AboveKind.ROOF and scene.ceiling.joists is None and scene.roof is not None
+        and scene.ceiling.slab_in == 0.0
+        and not (scene.roof.framing is not None and scene.roof.framing.kind is MemberKind.TRUSS)
+    )  # fmt: skip
+
+
+def _anchor_side(house: House, low: WallSide, high: WallSide, run: dict[WallSide, float]) -> WallSide:
+    """Choose the wall that holds the roof: under a cathedral roof the hood wall, else an eave wall outdoors.
+
+    Without any wall outdoors it is the one farther from the ridge, so that the roof clears the other.
+    """
+    if is_cathedral(house) and high is WallSide.HOOD:
+        return high
+    preferred = (high, low) if high is WallSide.HOOD else (low, high)
+    return next((s for s in preferred if house.outdoors(s)), max(run, key=lambda side: run[side]))
+
+
+def roof_shape(house: House, eave: float) -> RoofShape | None:
+    """Lay the scene's roof over the house.
+
+    Parameters
+    ----------
+    house : House
+        Walls and levels.
+    eave : float
+        Height of the eave line [in]: the rafters' underside at the outer face of the wall's core.
+
+    Returns
+    -------
+    RoofShape or None
+        None when the scene has no roof.
+    """
+    roof = house.scene.roof
+    if roof is None:
+        return None
+    axis = 0 if roof.ridge is RunDirection.ALONG else 1
+    across = 1 - axis
+    low, high = sides_of(across)
+    if is_cathedral(house):
+        edges = (-house.scene.kitchen.depth_in, 0.0) if across == 1 else (0.0, house.scene.kitchen.width_in)
+    else:
+        edges = house.core[2 * across : 2 * across + 2]  # type: ignore[assignment]
+    lines, ridge_u, eaves = _lines(house, roof, (low, high), edges, eave, across)
+    lo, hi = house.outer[2 * across], house.outer[2 * across + 1]
+    lo -= roof.overhang_in if house.outdoors(low) else 0.0
+    hi += roof.overhang_in if house.outdoors(high) else 0.0
+    cuts = [lo, *([ridge_u] if len(lines) == 2 and ridge_u is not None else []), hi]
+    slopes = tuple(Slope(*line, cuts[i], cuts[i + 1]) for i, line in enumerate(lines))
+    start, end = sides_of(axis)
+    rakes = tuple(roof.overhang_in if house.outdoors(s) else 0.0 for s in (start, end))
+    along = (house.outer[2 * axis] - rakes[0], house.outer[2 * axis + 1] + rakes[1])
+    depth = roof.framing.depth_in if roof.framing else 0.0
+    return RoofShape(roof, axis, slopes, ridge_u, along, eaves, depth, (rakes[0], rakes[1]))
+
+
+Line = tuple[str, float, float]
+
+
+def _lines(
+    house: House, roof: Roof, sides: tuple[WallSide, WallSide], edges: tuple[float, float], eave: float, across: int
+) -> tuple[list[Line], float | None, tuple[WallSide, ...]]:
+    """Give the slopes as (name, a, b) from low u to high u, the ridge and the eave walls."""
+    low, high = sides
+    lo, hi = edges
+    if roof.form is not RoofForm.GABLE:
+        up = roof.high_side or (low if high is WallSide.HOOD else high)
+        rising = roof.pitch if up is high else -roof.pitch
+        at = hi if up is low or (is_cathedral(house) and high is WallSide.HOOD) else lo
+        return [("", eave - rising * at, rising)], None, (low if up is high else high,)
+    ridge = -roof.ridge_at_in if across == 1 else roof.ridge_at_in
+    names = ("front", "back") if across == 1 else ("left", "right")
+    if ridge <= lo or ridge >= hi:  # the ridge lies beyond the kitchen: one slope is all there is of it
+        falls_low = ridge >= hi
+        slope, at = (roof.pitch, lo) if falls_low else (-roof.pitch, hi)
+        return [("", eave - slope * at, slope)], None, (low if falls_low else high,)
+    rise, top = _gable_rises(house, roof.pitch, {low: ridge - lo, high: hi - ridge})
+    top += eave
+    first, second = (names[0], top - rise[low] * ridge, rise[low]), (names[1], top + rise[high] * ridge, -rise[high])
+    return [first, second], ridge, (low, high)
+
+
+def _gable_rises(house: House, pitch: float, run: dict[WallSide, float]) -> tuple[dict[WallSide, float], float]:
+    """Give the rise over run of both slopes and the ridge's height above the eave line.
+
+    The anchor wall's slope has the scene's pitch. The other has the same pitch, or less where it would come down
+    below the far wall's plate, or, where both walls are eaves, what joins ridge and plate (at most 60 degrees).
+    """
+    low, high = run
+    anchor = _anchor_side(house, low, high, run)
+    other = high if anchor is low else low
+    top = pitch * run[anchor]
+    joined = top / run[other]
+    both = house.outdoors(low) and house.outdoors(high)
+    return {anchor: pitch, other: min(joined, math.tan(math.radians(60)) if both else pitch)}, top

@@ -1,0 +1,209 @@
+"""Where a duct may run: the zones of the house, later ones overruling earlier ones."""
+
+from __future__ import annotations
+
+import itertools
+
+from routeviz.framing.ceiling import joist_axis, joist_run, joist_slots
+from routeviz.framing.furniture import cover_box, obstacle_box
+from routeviz.framing.layout import Slot
+from routeviz.framing.place import House, Place, sides_of
+from routeviz.framing.roof import rafter_slots
+from routeviz.framing.roofshape import RoofShape, is_cathedral
+from routeviz.framing.spaces import Beyond, space_name
+from routeviz.framing.upper import storey_levels
+from routeviz.framing.walls import FRAMED, Heights
+from routeviz.model.scene import AboveKind, MemberKind, ObstacleKind, WallSide
+from routeviz.model.solids import Box, Passage, Prism, Solid, SolidKind, Zone
+
+__all__ = ["zones"]
+
+_END_WORDS = {
+    WallSide.HOOD: "wall behind", WallSide.LEFT: "left wall", WallSide.RIGHT: "right wall", WallSide.FRONT: "front wall"
+}  # fmt: skip
+
+
+def _section(shape: RoofShape, lo: float, hi: float, bottom: float | None) -> tuple[tuple[float, float], ...]:
+    """Give the roof space's outline in (u, z) up to the outer surface; `bottom` None means the rafters' underside."""
+    corners = shape.profile(lo, hi)
+    tops = [(u, shape.surface(u)) for u in corners]
+    if bottom is not None:
+        return ((lo, bottom), (hi, bottom), *reversed(tops))
+    return (*((u, shape.underside(u)) for u in corners), *reversed(tops))
+
+
+def _roof_zones(house: House, shape: RoofShape | None, base: float) -> list[Zone]:
+    if shape is None:
+        return []
+    axis, across = shape.axis, 1 - shape.axis
+    along = house.outer[2 * axis], house.outer[2 * axis + 1]
+    lo, hi = house.outer[2 * across], house.outer[2 * across + 1]
+    if not is_cathedral(house):
+        section = _section(shape, lo, hi, base)
+        if min(z for _, z in section[2:]) <= base:  # the roof dips under the base line over the outer layers
+            section = _section(shape, lo, hi, min(shape.surface(lo), shape.surface(hi)) - 0.01)
+        name = "attic" if house.scene.above.kind is not AboveKind.ROOF else "roof space"
+        return [Zone("attic", name, Passage.HIDDEN, Prism(axis, *along, section), "attic", "attic")]
+    found = [Zone("roof-space", "roof space", Passage.HIDDEN,
+                  Prism(axis, *along, _section(shape, lo, hi, house.ceiling)), "attic")]  # fmt: skip
+    ordered = sorted(rafter_slots(house, shape), key=lambda s: s.lo)
+    for a, b, words in _bays(ordered, along, tuple(_END_WORDS[s] for s in sides_of(axis))):
+        outline = _section(shape, lo, hi, None)
+        found.append(Zone(f"bay-rafter-{words.replace(' ', '-')}", f"rafter bay {words}", Passage.HIDDEN,
+                          Prism(axis, a, b, outline), "attic", f"rafter bay {words}"))  # fmt: skip
+    return found
+
+
+def _bays(
+    ordered: list[Slot], ends: tuple[float, float], end_words: tuple[str, ...]
+) -> list[tuple[float, float, str]]:
+    """Give the gaps between members in order of coordinate, named by their numbers, the lower one first."""
+    found = []
+    marks = [(ends[0], ends[0], end_words[0]), *((s.lo, s.hi, str(s.number)) for s in ordered)]
+    marks.append((ends[1], ends[1], end_words[1]))
+    for a, b in itertools.pairwise(marks):
+        if b[0] - a[1] < 1.0:
+            continue
+        names = sorted((a[2], b[2]), key=lambda n: (not n.isdigit(), int(n) if n.isdigit() else 0))
+        if not names[1].isdigit() and names[0].isdigit() and b[2].isdigit():
+            names.reverse()
+        found.append((a[1], b[0], "-".join(names)))
+    return found
+
+
+def _ceiling_zones(house: House, shape: RoofShape | None) -> list[Zone]:
+    x0, x1, y0, y1 = house.outer
+    if is_cathedral(house) or house.joist_top - house.ceiling < 0.01:
+        return []
+    band = Box((x0, y0, house.ceiling), (x1, y1, house.joist_top))
+    closed = house.scene.ceiling.slab_in > 0
+    found = [Zone("ceiling", "concrete ceiling" if closed else "ceiling", Passage.CLOSED if closed else Passage.HIDDEN,
+                  band)]  # fmt: skip
+    layout = house.scene.ceiling.joists
+    if layout is not None:
+        axis = joist_axis(layout)
+        ordered = sorted(joist_slots(house, layout), key=lambda s: s.lo)
+        run = joist_run(house, layout)
+        word = "truss bay" if layout.kind is MemberKind.TRUSS else "joist bay"
+    elif shape is not None and shape.roof.framing is not None:
+        axis, ordered = 1 - shape.axis, sorted(rafter_slots(house, shape), key=lambda s: s.lo)
+        run, word = (house.outer[2 * axis], house.outer[2 * axis + 1]), "truss bay"
+    else:
+        return found
+    across = 1 - axis
+    ends = house.outer[2 * across], house.outer[2 * across + 1]
+    words = tuple(_END_WORDS[s] for s in sides_of(across))
+    for a, b, name in _bays(ordered, ends, words):
+        lo, hi = [0.0, 0.0, house.plate_top], [0.0, 0.0, house.joist_top]
+        lo[axis], hi[axis], lo[across], hi[across] = *run, a, b
+        found.append(Zone(f"bay-{word.split()[0]}-{name.replace(' ', '-')}", f"{word} {name}", Passage.HIDDEN,
+                          Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), bay=f"{word} {name}"))  # fmt: skip
+    return found
+
+
+def _wall_zone(place: Place, z: tuple[float, float]) -> Zone:
+    span = min(place.core[0], place.cover[0]), max(place.core[1], place.cover[1])
+    words = place.words.removeprefix("the ")
+    return Zone(f"wall-{place.prefix}", f"inside {place.words}", Passage.HIDDEN,
+                place.box(span, (0.0, place.wall.thickness_in), z), place.space, words)  # fmt: skip
+
+
+def _stud_bays(place: Place, solids: list[Solid]) -> list[Zone]:
+    """Give the bays between neighbouring full-height studs of one wall."""
+    if place.wall.frame not in FRAMED or place.wall.studs is None:
+        return []
+    axis = place.run_axis
+    studs = [
+        (s.shape.lo, s.shape.hi, s.member.number)
+        for s in solids
+        if s.kind is SolidKind.STUD and s.id.startswith(f"{place.prefix}-stud-") and isinstance(s.shape, Box) and s.member
+    ]
+    studs.sort(key=lambda s: s[0][axis])
+    word = f"{place.member_words}stud bay"
+    found = []
+    for (lo_a, hi_a, a), (lo_b, hi_b, b) in itertools.pairwise(studs):
+        if abs(a - b) != 1 or lo_b[axis] - hi_a[axis] < 1.0:
+            continue
+        lo, hi = list(lo_a), list(hi_b)
+        lo[axis], hi[axis] = hi_a[axis], lo_b[axis]
+        name = f"{min(a, b) or 'corner'}-{max(a, b)}"
+        found.append(Zone(f"bay-{place.prefix}-stud-{name}", f"{word} {name}", Passage.HIDDEN,
+                          Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), place.space, f"{word} {name}"))  # fmt: skip
+    return found
+
+
+def _storey_zones(house: House, top: float) -> list[Zone]:
+    levels = storey_levels(house)
+    x0, x1, y0, y1 = house.outer
+    if levels is None:
+        if house.scene.above.kind is AboveKind.SLAB:
+            return [Zone("above", "the flat above", Passage.CLOSED, Box((x0, y0, house.joist_top), (x1, y1, top + 1.0)),
+                         "storey")]  # fmt: skip
+        return []
+    ceiling = levels[1]
+    room = Box((x0, y0, house.joist_top), (x1, y1, ceiling))
+    found = [Zone("storey", "room above", Passage.CLOSED, room, "storey")]
+    for place in house.places:
+        if house.outdoors(place.wall.side):
+            zone = _wall_zone(place, (house.joist_top, ceiling))
+            found.append(Zone(f"{zone.id}-upper", f"inside {place.words} upstairs", Passage.HIDDEN, zone.shape, "storey",
+                              f"{zone.bay} upstairs"))  # fmt: skip
+    return found
+
+
+def _kitchen_zone(house: House, shape: RoofShape | None) -> Zone:
+    kitchen = house.scene.kitchen
+    if shape is None or not is_cathedral(house):
+        room: Box | Prism = Box((0.0, -kitchen.depth_in, 0.0), (kitchen.width_in, 0.0, house.ceiling))
+        return Zone("kitchen", "kitchen", Passage.BOXING, room)
+    lo, hi = (-kitchen.depth_in, 0.0) if shape.axis == 0 else (0.0, kitchen.width_in)
+    along = (0.0, kitchen.width_in) if shape.axis == 0 else (-kitchen.depth_in, 0.0)
+    board = sum(layer.thickness_in for layer in house.scene.ceiling.layers)
+    tops = [(u, shape.underside(u) - board * shape.slope_at(u).stretch) for u in shape.profile(lo, hi)]
+    return Zone("kitchen", "kitchen", Passage.BOXING, Prism(shape.axis, *along, ((lo, 0.0), (hi, 0.0), *reversed(tops))))
+
+
+def _furniture_zones(house: House) -> list[Zone]:
+    found = []
+    for thing in house.scene.obstacles:
+        hides = thing.hides_duct or thing.kind is ObstacleKind.CHASE
+        if hides and thing.kind not in (ObstacleKind.HOLE, ObstacleKind.DUCT):
+            words = thing.id.replace("-", " ")
+            found.append(Zone(f"in-{thing.id}", f"inside the {words}", Passage.HIDDEN, obstacle_box(thing), bay=words))
+    cover = cover_box(house)
+    if cover is not None:
+        found.append(Zone("in-cover", "inside the chimney cover", Passage.HIDDEN, cover, bay="chimney cover"))
+    return found
+
+
+def _space_zones(found: list[Beyond]) -> list[Zone]:
+    result = []
+    for space in found:
+        allowed = space.space.duct_allowed
+        name = space_name(space.space)
+        top = space.space.floor_in + space.space.height_in
+        result += [_wall_zone(place, (space.space.floor_in, top)) for place in space.places]
+        result.append(Zone(space.space.id, name, Passage.HIDDEN if allowed else Passage.CLOSED, space.inside,
+                           space.space.id, name if allowed else ""))  # fmt: skip
+    return result
+
+
+def zones(
+    house: House, shape: RoofShape | None, heights: dict[WallSide, Heights], solids: list[Solid], others: list[Beyond],
+    bounds: Box, base: float,
+) -> tuple[Zone, ...]:  # fmt: skip
+    """Give all zones: the open air first, the kitchen and what hides in it last.
+
+    `base` is where the space under the roof begins [in].
+    """
+    found = [Zone("outdoors", "outdoors", Passage.OUTDOORS, bounds, "outdoors")]
+    found += _space_zones(others)
+    found += _roof_zones(house, shape, base) + _storey_zones(house, bounds.hi[2])
+    for place in house.places:
+        h = heights[place.wall.side]
+        found.append(_wall_zone(place, (h.floor, h.plate_top)))
+    for place in house.places:
+        found += _stud_bays(place, solids)
+    found += _ceiling_zones(house, shape)
+    found.append(_kitchen_zone(house, shape))
+    return tuple(found + _furniture_zones(house))
