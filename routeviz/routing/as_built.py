@@ -6,13 +6,13 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from routeviz.routing.touch import near, penetrations
-
+from routeviz.geometry import contains
 from routeviz.model.route import Part, PartKind, Route, Termination
 from routeviz.model.scene import AsBuiltFitting, Scene, SectionSize
-from routeviz.model.solids import Box, ExitFace, Frame, Vec3
+from routeviz.model.solids import ExitFace, Frame, Vec3
 from routeviz.routing.realise import take_off_in
-from routeviz.routing.vectors import along, distance, dot, scale, unit
+from routeviz.routing.touch import near, penetrations
+from routeviz.routing.vectors import along, dot, scale, unit
 from routeviz.routing.words import as_built_words
 
 __all__ = ["realise_as_built"]
@@ -25,7 +25,6 @@ _TURNS: dict[str, Vec3] = {
     "back": (0.0, 1.0, 0.0),
     "front": (0.0, -1.0, 0.0),
 }
-_ROUND_RATIO = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -190,18 +189,8 @@ def _beyond(face: ExitFace, at: _At, reach_in: float = 1.0) -> bool:
 
 
 def _space_at(frame: Frame, point: Vec3) -> str:
+    """Name the space that a point lies in; a point in no zone lies outdoors."""
     for zone in reversed(frame.zones):
-        box = zone.shape
-        if isinstance(box, Box) and all(
-            a - 1e-9 <= p <= b + 1e-9 for a, p, b in zip(box.lo, point, box.hi, strict=True)
-        ):
+        if contains(zone.shape, point):
             return zone.space if zone.space != "kitchen" or not zone.bay else zone.bay
-        if not isinstance(box, Box) and distance(point, point) == 0 and _in_prism(zone.shape, point):
-            return zone.space
-    return "kitchen"
-
-
-def _in_prism(shape: object, point: Vec3) -> bool:
-    from routeviz.geometry import contains
-
-    return bool(contains(shape, point))
+    return "outdoors"

@@ -5,12 +5,11 @@ from __future__ import annotations
 import math
 from itertools import pairwise
 
-from routeviz.routing.touch import near, penetrations
-
 from routeviz.model.path import Bend, Centreline
 from routeviz.model.route import Part, PartKind, Route, Termination
 from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import ExitFace, Frame, Vec3
+from routeviz.routing.touch import near, penetrations
 from routeviz.routing.vectors import along, distance, scale, sub, unit
 from routeviz.routing.words import in_words
 
