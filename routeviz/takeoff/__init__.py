@@ -1,0 +1,51 @@
+"""COUNT: a route becomes parts, cuts, holes, marks and an order of work."""
+
+from __future__ import annotations
+
+from routeviz.model.finding import Finding
+from routeviz.model.route import Route
+from routeviz.model.scene import Scene
+from routeviz.model.solids import Frame
+from routeviz.model.takeoff import TakeOff
+from routeviz.takeoff.duct import account, cut_list
+from routeviz.takeoff.holes import hole_schedule
+from routeviz.takeoff.marks import hood_marks
+from routeviz.takeoff.measure import measure_first
+from routeviz.takeoff.parts import buy_list
+from routeviz.takeoff.work import order_of_work
+
+__all__ = ["count"]
+
+
+def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...] = ()) -> TakeOff:
+    """Count everything that one route needs.
+
+    Parameters
+    ----------
+    route : Route
+        Parts in order from the hood, with penetrations and gaps measured. Lengths are exact; nothing is rounded here
+        except inside texts.
+    scene : Scene
+        As planned: without a mounting height there are no fastener marks.
+    findings : tuple of Finding
+        The scene's and the route's; they decide about lumber for cut members, makeup air and what to settle first.
+
+    Returns
+    -------
+    TakeOff
+        Parts, cuts with a proven or stated bound, holes, marks, steps and what to measure first.
+    """
+    cuts, plans = cut_list(route, scene)
+    marks = hood_marks(scene, frame)
+    holes = hole_schedule(route, scene, frame)
+    measure = measure_first(route, scene, frame, findings)
+    return TakeOff(
+        buy=buy_list(route, scene, frame, findings, cuts, plans, marks),
+        cuts=cuts,
+        stock=plans,
+        holes=holes,
+        marks=marks,
+        steps=order_of_work(route, scene, frame, findings, holes, marks, measure),
+        measure_first=measure,
+        account=account(route),
+    )

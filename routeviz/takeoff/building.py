@@ -1,0 +1,174 @@
+"""What the house needs: headers, plate ties, fireblocking, patches, the cover, makeup air."""
+
+from __future__ import annotations
+
+import math
+
+from routeviz.catalog import table
+from routeviz.model.finding import Finding, State
+from routeviz.model.route import Part, PartKind, Penetration, Route
+from routeviz.model.scene import AboveKind, Scene, WallSide
+from routeviz.model.solids import Frame, SolidKind
+from routeviz.model.takeoff import BuyLine
+from routeviz.takeoff.holes import main_axis
+from routeviz.takeoff.lumber import lumber_lines
+from routeviz.takeoff.words import hole_text, size_text
+from routeviz.units import length_text
+
+__all__ = ["building_lines", "cover_gap_in", "needs_makeup"]
+
+_SIDE_OPEN_IN = 24.0  # duct this far above the ceiling is reached from above
+
+
+def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...]) -> list[BuyLine]:
+    """Give everything that is not duct: ties, fireblocking, wrap, patches, cover work, makeup air."""
+    lines = lumber_lines(route, scene, frame, findings)
+    lines += _fireblocks(route, scene, frame)
+    lines += _wrap(route, scene)
+    lines += _patches(route, scene, frame)
+    lines += _cover(scene)
+    if needs_makeup(scene, findings):
+        lines += _makeup(scene)
+    return lines
+
+
+def _fireblocks(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
+    """One ring at each ceiling and floor level that the duct passes: board or subfloor crossed on the way up."""
+    rows = table("stock")["fireblock"]
+    levels: list[float] = []
+    size = ""
+    for crossing in route.penetrations:
+        kind = frame.solid(crossing.solid).kind
+        if kind not in (SolidKind.BOARD, SolidKind.SUBFLOOR, SolidKind.SLAB) or main_axis(crossing.direction) != 2:
+            continue
+        if all(abs(crossing.centre[2] - z) > 3.0 for z in levels):
+            levels.append(crossing.centre[2])
+        size = hole_text(crossing.shape, crossing.hole_in, metric=scene.metric)
+    if not levels:
+        return []
+    note = "at " + " and ".join(f"{length_text(z, metric=scene.metric)} above the floor" for z in levels)
+    return [BuyLine(rows["item"], f"hole {size}", len(levels), "ring", note)]
+
+
+def _wrap(route: Route, scene: Scene) -> list[BuyLine]:
+    """Insulation for duct in an attic or another unheated space, where the site is cold."""
+    if not scene.site.cold_climate or scene.above.kind is not AboveKind.ATTIC:
+        return []
+    floor = scene.kitchen.ceiling_in + sum(layer.thickness_in for layer in scene.ceiling.layers)
+    length = 0.0
+    for part in route.parts:
+        low, high = sorted((part.start[2], part.end[2]))
+        if part.length_in and high > floor:
+            length += part.length_in * (1.0 if high == low else (high - max(low, floor)) / (high - low))
+    if length <= 0.0:
+        return []
+    feet = math.ceil(length / 12.0)
+    r_value = table("stock")["wrap"]["r_value"]
+    return [BuyLine("duct wrap with vapor jacket", f"R-{r_value}", feet, "ft", "above the ceiling")]
+
+
+def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
+    """Board to make good: round the holes, and strips opened to lay duct behind board."""
+    margin = float(table("stock")["patch"]["margin_in"])
+    found: list[BuyLine] = []
+    for crossing in route.penetrations:
+        solid = frame.solid(crossing.solid)
+        if solid.kind is not SolidKind.BOARD or _under_cover(crossing, scene):
+            continue
+        size = [s + 2 * margin for s in crossing.hole_in]
+        found.append(
+            BuyLine("board patch", size_text(size[0], size[1], metric=scene.metric), 1, "each",
+                    f"{solid.label}, round the duct", (solid.id,))
+        )  # fmt: skip
+    found += [_strip(p.id, p.length_in, scene, where) for p, where in _behind_board(route, scene)]
+    return found
+
+
+def _under_cover(crossing: Penetration, scene: Scene) -> bool:
+    """Whether the hood's cover hides the hole."""
+    cover, hood = scene.hood.cover, scene.hood
+    if cover is None or main_axis(crossing.direction) == 0:
+        return False
+    x, y, z = crossing.centre
+    if abs(x - hood.centre_in) + crossing.hole_in[0] / 2 > cover.width_in / 2:
+        return False
+    if main_axis(crossing.direction) == 2:
+        return -y + crossing.hole_in[1] / 2 <= cover.depth_in and abs(z - scene.kitchen.ceiling_in) < 3.0
+    bottom = scene.hood_bottom_in
+    return bottom is not None and bottom <= z <= scene.kitchen.ceiling_in
+
+
+def _behind_board(route: Route, scene: Scene) -> list[tuple[Part, str]]:
+    """Give the straights that lie behind wallboard or above a ceiling that is reached from below only."""
+    deep = scene.wall(WallSide.HOOD).thickness_in
+    ceiling = scene.kitchen.ceiling_in
+    found: list[tuple[Part, str]] = []
+    for part in route.parts:
+        if part.kind is not PartKind.STRAIGHT:
+            continue
+        middle = [(a + b) / 2 for a, b in zip(part.start, part.end, strict=True)]
+        flat = abs(part.direction[2]) < 0.1
+        in_wall = 0.0 < middle[1] < deep and abs(part.direction[1]) < 0.1
+        if in_wall and middle[2] < ceiling:
+            found.append((part, "wallboard, in front of the duct"))
+        elif (
+            flat
+            and ceiling < middle[2] < ceiling + _SIDE_OPEN_IN
+            and middle[1] < 0.0
+            and scene.above.kind is AboveKind.STOREY
+        ):
+            found.append((part, "ceiling board, under the duct"))
+    return found
+
+
+def _strip(part: str, length_in: float, scene: Scene, where: str) -> BuyLine:
+    spacing = 16.0
+    members = scene.ceiling.joists if where.startswith("ceiling") else scene.wall(WallSide.HOOD).studs
+    if members is not None:
+        spacing = members.spacing_in
+    return BuyLine(
+        "board to open and patch", size_text(spacing, length_in, metric=scene.metric), 1, "strip",
+        f"{where}, from member to member", (part,),
+    )  # fmt: skip
+
+
+def cover_gap_in(scene: Scene) -> float | None:
+    """Give the height the chimney cover must fill [in]; None without a cover or a mounting height."""
+    bottom = scene.hood_bottom_in
+    if scene.hood.cover is None or bottom is None:
+        return None
+    return scene.kitchen.ceiling_in - bottom - scene.hood.body_in
+
+
+def _cover(scene: Scene) -> list[BuyLine]:
+    gap, cover = cover_gap_in(scene), scene.hood.cover
+    if gap is None or cover is None:
+        return []
+
+    def text(length_in: float) -> str:
+        return length_text(length_in, metric=scene.metric)
+
+    if gap < cover.min_in - 1e-9:
+        note = f"shortest {text(cover.min_in)}: cut {text(cover.min_in - gap)} off the upper section's hidden end"
+        return [BuyLine("chimney cover, cut", text(gap), 1, "each", f"{note}, as its maker allows")]
+    if gap > cover.max_in + 1e-9:
+        note = f"longest {text(cover.max_in)}: extension for {text(gap - cover.max_in)} more"
+        return [BuyLine("chimney cover extension", text(gap), 1, "each", note)]
+    return [BuyLine("chimney cover, as supplied", text(gap), 1, "each", "pull out to this height, no cut")]
+
+
+def needs_makeup(scene: Scene, findings: tuple[Finding, ...]) -> bool:
+    """Whether makeup air is asked for: by a finding about it, else by the flow alone."""
+    said = [f for f in findings if "makeup" in f.title.lower().replace("-", "") or f.code.startswith("MAK")]
+    if said:
+        return any(f.state in (State.BROKEN, State.CLOSE) for f in said)
+    return scene.hood.fan.rated_cfm > float(table("stock")["makeup"]["over_cfm"])
+
+
+def _makeup(scene: Scene) -> list[BuyLine]:
+    flow = f"{scene.hood.fan.rated_cfm:.0f} cfm"
+    return [
+        BuyLine("makeup-air damper, opens when the hood runs", flow, 1, "each", "size by its maker's table"),
+        BuyLine("makeup-air inlet hood with screen", flow, 1, "each", "10 ft from the cap, clear of flues"),
+        BuyLine("interlock for the makeup-air damper", "current or pressure switch", 1, "each"),
+    ]

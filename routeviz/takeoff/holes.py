@@ -1,0 +1,138 @@
+"""The hole schedule: every layer with its hole, measured from two edges that a tape can hook on."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from routeviz.model.route import Near, Penetration, Route
+from routeviz.model.scene import RoofForm, RunDirection, Scene, WallSide
+from routeviz.model.solids import Frame, SolidKind, Vec3
+from routeviz.model.takeoff import Hole
+from routeviz.units import length_text
+
+__all__ = ["hole_schedule", "main_axis"]
+
+_UP_THERE = (SolidKind.DECK, SolidKind.COVERING)
+
+
+def main_axis(direction: Vec3) -> int:
+    """Give the axis a direction follows most: 0 along the hood wall, 1 through it, 2 up."""
+    return max(range(3), key=lambda k: (abs(direction[k]), k))
+
+
+@dataclass(frozen=True, slots=True)
+class _Edges:
+    """A centre from two named edges."""
+
+    from_left_in: float
+    from_left_name: str
+    from_other_in: float
+    from_other_name: str
+
+
+def hole_schedule(route: Route, scene: Scene, frame: Frame) -> tuple[Hole, ...]:
+    """List the holes in order from the hood.
+
+    Holes whose centres lie on one straight part through touching layers share a group number: they are drilled
+    from one centre.
+    """
+    found: list[Hole] = []
+    group, previous = 0, None
+    for crossing in route.penetrations:
+        if previous is None or not _follows(previous, crossing):
+            group += 1
+        previous = crossing
+        found.append(_hole(crossing, group, route, scene, frame))
+    return tuple(found)
+
+
+def _follows(before: Penetration, after: Penetration) -> bool:
+    """Whether `after` is drilled from the centre of `before`: same axis and no more than a stud's depth further."""
+    axis = main_axis(before.direction)
+    if axis != main_axis(after.direction):
+        return False
+    aside = math.dist(
+        [c for k, c in enumerate(before.centre) if k != axis], [c for k, c in enumerate(after.centre) if k != axis]
+    )
+    return aside < 1e-6 and math.dist(before.leave, after.centre) <= 12.0 + 1e-6
+
+
+def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: Frame) -> Hole:
+    solid = frame.solid(crossing.solid)
+    edges = _edges(crossing, solid.space, scene)
+    note = ""
+    if crossing.shape == "ellipse":
+        note = "ellipse: the long side runs up the slope"
+    elif solid.kind is SolidKind.MASONRY or solid.kind is SolidKind.SLAB:
+        note = "core drill, or sleeve and make good"
+    return Hole(
+        solid=crossing.solid,
+        layer=crossing.label,
+        shape=crossing.shape,
+        size_in=crossing.hole_in,
+        from_left_in=edges.from_left_in,
+        from_left_name=edges.from_left_name,
+        from_other_in=edges.from_other_in,
+        from_other_name=edges.from_other_name,
+        from_centre_in=crossing.centre[0] - scene.hood.centre_in if main_axis(crossing.direction) != 0 else None,
+        centre=crossing.centre,
+        note=note,
+        duct_in=crossing.size_in,
+        outside=_from_outside(crossing, solid.kind, scene),
+        group=group,
+        member=_beside(crossing, route, scene),
+    )
+
+
+def _edges(crossing: Penetration, space_id: str, scene: Scene) -> _Edges:
+    """Name two edges and give the centre from them, in the space from which the layer can be reached."""
+    x, y, z = crossing.centre
+    space = next((s for s in scene.spaces if s.id == space_id), None)
+    axis = main_axis(crossing.direction)
+    if axis == 2:
+        above = " (plumb above the hole below)" if z > scene.kitchen.ceiling_in + 12.0 else ""
+        return _Edges(x, "left wall", -y, f"hood wall{above}")
+    height, floor = (z - space.floor_in, f"floor of the {space.id}") if space else (z, "floor")
+    if axis == 1 and space is not None and space.beyond in (WallSide.HOOD, WallSide.FRONT):
+        return _Edges(x - space.left_in, f"left wall of the {space.id}", height, floor)
+    if axis == 1:
+        return _Edges(x, "left wall", height, floor)
+    return _Edges(-y, "hood wall", height, floor)
+
+
+def _from_outside(crossing: Penetration, kind: SolidKind, scene: Scene) -> str:
+    """Say how to find the centre on the outer face; "" for a layer inside."""
+    if kind in _UP_THERE:
+        return _on_roof(crossing, scene)
+    if kind not in (SolidKind.CLADDING, SolidKind.SHEATHING, SolidKind.MASONRY):
+        return ""
+    words = "drill the centre through from inside, then cut from outside"
+    if main_axis(crossing.direction) == 1:
+        left = scene.wall(WallSide.LEFT)
+        if left.beyond == "outdoors" and crossing.from_space in ("", "kitchen"):
+            corner = length_text(crossing.centre[0] + left.thickness_in, metric=scene.metric)
+            return f"{words}; check: {corner} from the house corner, which is to your right outside"
+    return words
+
+
+def _on_roof(crossing: Penetration, scene: Scene) -> str:
+    roof = scene.roof
+    if roof is None or roof.form is not RoofForm.GABLE:
+        return "drill the centre up from inside"
+    along = crossing.centre[0] if roof.ridge is RunDirection.OUT else -crossing.centre[1]
+    slope = abs(along - roof.ridge_at_in) * math.hypot(1.0, roof.pitch)
+    down = length_text(slope, metric=scene.metric)
+    return f"drill the centre up from inside; check: {down} down the slope from the ridge"
+
+
+def _beside(crossing: Penetration, route: Route, scene: Scene) -> str:
+    """Give the clear distances to the members beside the hole, as the route measured them."""
+    axis = main_axis(crossing.direction)
+    close: list[Near] = []
+    for near in sorted(route.near, key=lambda n: (n.gap_in, n.solid)):
+        reach = abs(near.at[axis] - crossing.centre[axis])
+        if near.solid != crossing.solid and reach <= 16.0 and abs(near.toward[axis]) < 0.5 and near.gap_in <= 16.0:
+            close.append(near)
+    words = [f"{length_text(n.gap_in, metric=scene.metric)} clear of {n.label}" for n in close[:2]]
+    return ", ".join(words)

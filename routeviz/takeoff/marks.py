@@ -1,0 +1,119 @@
+"""Fastener marks: the hood's own holes at their place on the wall, and what each of them meets there."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from routeviz.catalog import table
+from routeviz.model.scene import Fastener, Scene, WallFrame, WallSide
+from routeviz.model.solids import Frame, Solid, SolidKind
+from routeviz.model.takeoff import Mark
+from routeviz.takeoff.extent import extent
+
+__all__ = ["hood_marks", "marks_in_wood"]
+
+_WOOD = (
+    SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.HEADER, SolidKind.SILL, SolidKind.PLATE,
+    SolidKind.BLOCKING, SolidKind.BEAM,
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class _Backing:
+    """What a screw at one place goes into."""
+
+    words: str
+    wood: bool
+    solid_wall: bool = False  # masonry, concrete or log: holds everywhere
+    edge_in: float | None = None
+
+
+def hood_marks(scene: Scene, frame: Frame) -> tuple[Mark, ...]:
+    """Give every mark on the hood wall: the hood's holes, then the cover's bracket, left to right, top first.
+
+    The hood must have a mounting height; without one there are no marks.
+    """
+    bottom = scene.hood_bottom_in
+    if bottom is None:
+        return ()
+    rows = sorted(scene.hood.fasteners, key=lambda f: (-f.up_in, f.across_in))
+    found = [_hood_mark(n, f, bottom, scene, frame) for n, f in enumerate(rows, start=1)]
+    return tuple(found) + _bracket(scene, frame)
+
+
+def marks_in_wood(marks: tuple[Mark, ...]) -> int:
+    """Count the hood's own screws (not the bracket's) that hold in wood."""
+    return sum(1 for m in marks if m.wood and m.row != "bracket")
+
+
+def _hood_mark(number: int, hole: Fastener, bottom_in: float, scene: Scene, frame: Frame) -> Mark:
+    row = table("stock")["fastener"]["large"]
+    left, height = scene.hood.centre_in + hole.across_in, bottom_in + hole.up_in
+    proud = float(row["proud_in"]) if hole.row == "upper" else 0.0
+    return _mark(f"S{number}", left, height, row, proud, hole.row, scene, frame)
+
+
+def _bracket(scene: Scene, frame: Frame) -> tuple[Mark, ...]:
+    if scene.hood.cover is None:
+        return ()
+    row = table("stock")["fastener"]["bracket"]
+    height = scene.kitchen.ceiling_in - float(row["below_ceiling_in"])
+    half = scene.hood.cover.width_in / 2 - float(row["from_side_in"])
+    places = (scene.hood.centre_in - half, scene.hood.centre_in + half)
+    return tuple(_mark(f"B{n}", x, height, row, 0.0, "bracket", scene, frame) for n, x in enumerate(places, start=1))
+
+
+def _mark(
+    label: str, left_in: float, height_in: float, row: dict[str, Any], proud_in: float, kind: str,
+    scene: Scene, frame: Frame,
+) -> Mark:  # fmt: skip
+    # a bracket's screws sit below its top edge; what counts is the wood there
+    probe = height_in - 1.0 if kind == "bracket" else height_in
+    backing = _backing(left_in, probe, float(row["edge_in"]) if "edge_in" in row else 0.25, scene, frame)
+    fastener = row["plug"] if backing.solid_wall else row["screw"] if backing.wood else row["anchor"]
+    return Mark(
+        label=label,
+        left_in=left_in,
+        height_in=height_in,
+        holds=backing.words,
+        fastener=fastener,
+        pilot_in=float(row["pilot_wood_in"] if backing.wood else row["pilot_anchor_in"]),
+        wood=backing.wood,
+        stand_off_in=proud_in,
+        row=kind,
+        edge_in=backing.edge_in,
+    )
+
+
+def _backing(x: float, z: float, edge_in: float, scene: Scene, frame: Frame) -> _Backing:
+    wall = scene.wall(WallSide.HOOD)
+    if wall.frame is WallFrame.LOG:
+        return _Backing("log wall", wood=True)
+    if wall.frame in (WallFrame.MASONRY, WallFrame.CONCRETE):
+        return _Backing(f"{wall.frame.value} wall", wood=False, solid_wall=True)
+    behind = wall.thickness_in + 1.0
+    near_edge: str = ""
+    best: _Backing | None = None
+    for solid in frame.solids:
+        edge = _inside(solid, x, z, behind)
+        if edge is None:
+            continue
+        if edge < edge_in:
+            near_edge = f"board only: {solid.label} is too near its edge here"
+        elif best is None or best.edge_in is None or edge > best.edge_in:
+            steel = wall.frame is WallFrame.STEEL and solid.kind is not SolidKind.BLOCKING
+            words = f"{solid.label}, steel" if steel else solid.label
+            best = _Backing(words, wood=not steel, edge_in=edge)
+    return best or _Backing(near_edge or "board only", wood=False)
+
+
+def _inside(solid: Solid, x: float, z: float, behind_in: float) -> float | None:
+    """Distance from (x, z) to the nearer side of a member in the hood wall's core; None when it is not behind."""
+    if solid.kind not in _WOOD or (solid.side is not None and solid.side is not WallSide.HOOD):
+        return None
+    lo, hi = extent(solid.shape)
+    if hi[1] <= 0 or lo[1] >= behind_in:
+        return None
+    edge = min(x - lo[0], hi[0] - x, z - lo[2], hi[2] - z)
+    return edge if edge >= 0 else None

@@ -1,0 +1,129 @@
+"""What to measure before cutting: the numbers where the plan has the least room."""
+
+from __future__ import annotations
+
+from routeviz.model.finding import Finding, State
+from routeviz.model.route import Near, Route
+from routeviz.model.scene import Scene
+from routeviz.model.solids import Frame, Solid, SolidKind
+from routeviz.model.takeoff import MeasureFirst
+from routeviz.takeoff.extent import extent
+from routeviz.units import length_text
+
+__all__ = ["measure_first", "tolerance_in"]
+
+_EDGE = {(0, 1): "left edge", (0, -1): "right edge", (1, 1): "near face", (1, -1): "far face", (2, 1): "underside",
+         (2, -1): "top"}  # fmt: skip
+_MOST_SLACK_IN = 12.0
+_MOST_LINES = 12
+_JOISTS = (SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.BEAM)
+_RAFTERS = (SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD, SolidKind.WEB)
+_STUDS = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.SILL, SolidKind.HEADER)
+_OPENINGS = (SolidKind.GLAZING, SolidKind.DOOR)
+
+
+def tolerance_in(kind: SolidKind, scene: Scene) -> float:
+    """Give how far a solid of this kind may be off [in], by the scene's own statement."""
+    given = scene.tolerances
+    if kind in _JOISTS:
+        return given.joists_in
+    if kind in _RAFTERS:
+        return given.rafters_in
+    if kind in _STUDS:
+        return given.studs_in
+    return given.openings_in if kind in _OPENINGS else given.other_in
+
+
+def measure_first(
+    route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...] = ()
+) -> tuple[MeasureFirst, ...]:
+    """Rank what to measure by the slack that is left when each number is as far off as the scene allows.
+
+    Solids beside the duct come from the gaps the route measured; heights and distances from findings that hold
+    with a margin. A number that nobody measured ranks before a measured one with the same slack.
+    """
+    found = [m for n in _nearest(route, frame) if (m := _beside(n, scene, frame)) is not None]
+    beside = {solid_id for m in found for solid_id in m.ids}
+    found += [m for m in _heights(findings, scene) if not (set(m.ids) & beside)]
+    ranked = sorted(found, key=lambda m: (m.slack_in - m.tolerance_in, not m.assumed_only, m.what))
+    return tuple(ranked[:_MOST_LINES])
+
+
+def _nearest(route: Route, frame: Frame) -> list[Near]:
+    """The least gap to each solid that is fixed in the house (not to what the duct passes through)."""
+    passed = {p.solid for p in route.penetrations}
+    least: dict[str, Near] = {}
+    for near in route.near:
+        if near.solid in passed or near.gap_in > _MOST_SLACK_IN:
+            continue
+        if near.solid not in least or near.gap_in < least[near.solid].gap_in:
+            least[near.solid] = near
+    own = (SolidKind.HOOD, SolidKind.COVER, SolidKind.COOKTOP, SolidKind.COUNTER)
+    return [n for n in least.values() if frame.solid(n.solid).kind not in own]
+
+
+def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
+    solid = frame.solid(near.solid)
+    axis = max(range(3), key=lambda k: abs(near.toward[k]))
+    if abs(near.toward[axis]) < 0.999:
+        return None  # no single face to hook a tape on
+    sign = 1 if near.toward[axis] > 0 else -1
+    lo, hi = extent(solid.shape)
+    edge = lo[axis] if sign > 0 else hi[axis]
+    slack = near.gap_in - max(scene.duct.clearance_in, solid.clearance_in)
+    value, limit, reference = _as_measured(axis, sign, edge, slack, scene)
+    beyond = "less" if (limit < value) or (limit == value and sign > 0 and axis != 1) else "more"
+    return MeasureFirst(
+        what=f"{solid.label}, {_EDGE[axis, sign]}",
+        assumed=f"{length_text(value, metric=scene.metric)} {reference}",
+        slack_in=slack,
+        changes_at=f"{beyond} than {length_text(limit, metric=scene.metric)}",
+        ids=(solid.id, near.part),
+        tolerance_in=tolerance_in(solid.kind, scene),
+        assumed_only=_assumed(solid, scene),
+    )
+
+
+def _as_measured(axis: int, sign: int, edge: float, slack: float, scene: Scene) -> tuple[float, float, str]:
+    """Give the edge, the place where it would meet the duct's clearance, and the words for the reference edge."""
+    del scene
+    limit = edge - sign * slack
+    if axis == 0:
+        return edge, limit, "from the left wall"
+    if axis == 2:
+        return edge, limit, "above the floor"
+    if edge <= 0:
+        return -edge, -limit, "out from the hood wall"
+    return edge, limit, "behind the hood wall's face"
+
+
+def _assumed(solid: Solid, scene: Scene) -> bool:
+    """Whether the scene field that the solid comes from, or one inside it, was assumed."""
+    origin = solid.origin
+    return bool(origin) and any(
+        a.field == origin or a.field.startswith(f"{origin}.") or origin.startswith(f"{a.field}.")
+        for a in scene.assumptions
+    )
+
+
+def _heights(findings: tuple[Finding, ...], scene: Scene) -> list[MeasureFirst]:
+    found: list[MeasureFirst] = []
+    for finding in findings:
+        if finding.unit != "in" or finding.margin is None or finding.measured is None or finding.limit is None:
+            continue
+        if finding.state not in (State.FINE, State.CLOSE) or finding.margin > _MOST_SLACK_IN or finding.margin < 0:
+            continue
+        beyond = {"at least": "less than", "at most": "more than"}.get(finding.relation)
+        if beyond is None or finding.ruling is not None:
+            continue
+        found.append(
+            MeasureFirst(
+                what=finding.title,
+                assumed=length_text(finding.measured, metric=scene.metric),
+                slack_in=finding.margin,
+                changes_at=f"{beyond} {length_text(finding.limit, metric=scene.metric)}",
+                ids=finding.where,
+                tolerance_in=scene.tolerances.other_in,
+            )
+        )
+    return found

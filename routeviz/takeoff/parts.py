@@ -1,0 +1,170 @@
+"""The parts list: what to buy, with sizes and counts."""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+
+from routeviz.catalog import table
+from routeviz.model.finding import Finding
+from routeviz.model.route import Part, PartKind, Route
+from routeviz.model.scene import Scene, SectionSize
+from routeviz.model.solids import FaceKind, Frame
+from routeviz.model.takeoff import BuyLine, Cut, Mark, StockPlan
+from routeviz.takeoff.building import building_lines
+from routeviz.takeoff.duct import joints
+from routeviz.takeoff.hangers import hangers
+from routeviz.takeoff.words import angle_text, section_text
+from routeviz.units import length_text
+
+__all__ = ["buy_list", "girth_in", "screws_at"]
+
+
+def buy_list(
+    route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...],
+    cuts: tuple[Cut, ...], plans: tuple[StockPlan, ...], marks: tuple[Mark, ...],
+) -> tuple[BuyLine, ...]:  # fmt: skip
+    """Give the whole list: duct, fittings, joints and hangers, the house, the hood's fixings."""
+    lines = _stock(cuts, plans, scene)
+    lines += _fittings(route, scene)
+    lines += _joints(route, scene)
+    lines += _hangers(route)
+    lines += building_lines(route, scene, frame, findings)
+    lines += _fixings(marks)
+    return tuple(lines)
+
+
+def girth_in(section: SectionSize) -> float:
+    """Length round a section [in].
+
+    Examples
+    --------
+    >>> from routeviz.model.scene import SectionShape
+    >>> girth_in(SectionSize(SectionShape.RECT, 10.0, 3.25))
+    26.5
+    """
+    if section.is_round:
+        return math.pi * section.width_in
+    if section.shape.value == "oval":
+        return math.pi * section.height_in + 2 * (section.width_in - section.height_in)
+    return 2 * (section.width_in + section.height_in)
+
+
+def screws_at(section: SectionSize) -> int:
+    """Screws for one joint: at least three round a round duct, one on each side of a flat one."""
+    stock = table("stock")
+    return int(stock["joint"]["screws_round"] if section.is_round else stock["joint_flat"]["screws"])
+
+
+def _stock(cuts: tuple[Cut, ...], plans: tuple[StockPlan, ...], scene: Scene) -> list[BuyLine]:
+    lines: list[BuyLine] = []
+    for plan in plans:
+        parts = tuple(dict.fromkeys(c.part for c in cuts if c.section == plan.section))
+        waste = length_text(plan.waste_in, metric=scene.metric)
+        size = f"{plan.section}, {length_text(plan.stock_in, metric=scene.metric)}"
+        note = f"{plan.words}; {waste} left over"
+        lines.append(BuyLine(f"duct, {scene.duct.material}", size, plan.count, "section", note, parts))
+    return lines
+
+
+def _fittings(route: Route, scene: Scene) -> list[BuyLine]:
+    lines: list[BuyLine] = []
+    elbows = [p for p in route.parts if p.kind is PartKind.ELBOW]
+    wanted = Counter(_elbow_key(p, scene) for p in elbows)
+    for key, count in wanted.items():
+        of_this = tuple(p.id for p in elbows if _elbow_key(p, scene) == key)
+        lines.append(BuyLine(key[0], key[1], count, "each", key[2], of_this))
+    for part in route.parts:
+        if part.kind is PartKind.TRANSITION:
+            ends = (section_text(s, metric=scene.metric) for s in (part.section, part.section_out))
+            size = " to ".join(ends)
+            length = length_text(part.length_in, metric=scene.metric)
+            lines.append(BuyLine("transition", size, 1, "each", f"{length} long", (part.id,)))
+        elif part.kind is PartKind.FLEX:
+            feet = math.ceil(part.length_in / 12.0 - 1e-9)
+            lines.append(BuyLine("flexible duct", section_text(part.section, metric=scene.metric), feet, "ft",
+                                 "as found; smooth rigid duct is wanted here", (part.id,)))  # fmt: skip
+        elif part.kind is PartKind.DAMPER:
+            size = section_text(part.section, metric=scene.metric)
+            lines.append(BuyLine("backdraft damper", size, 1, "each", "in line", (part.id,)))
+        elif part.kind is PartKind.CAP:
+            lines += _cap(part, route, scene)
+    return lines
+
+
+def _elbow_key(part: Part, scene: Scene) -> tuple[str, str, str]:
+    size = section_text(part.section, metric=scene.metric)
+    radius = f"centre-line radius {length_text(part.radius_in, metric=scene.metric)}"
+    if part.section.is_round:
+        made = part.note or scene.duct.elbow_construction
+        return f"elbow, {made}, set to {angle_text(part.angle_deg)}", size, radius
+    axis = _axis(part.direction, part.turn_to)
+    flat = part.wide is not None and abs(part.wide[axis]) > 0.5
+    way = "turning on the flat (wide side square to the turn)" if flat else "turning on edge (wide side in the turn)"
+    return f"elbow {angle_text(part.angle_deg)}, {way}", size, radius
+
+
+def _axis(before: tuple[float, float, float], after: tuple[float, float, float]) -> int:
+    """Axis about which a bend turns: the greatest part of the cross product."""
+    cross = (
+        before[1] * after[2] - before[2] * after[1],
+        before[2] * after[0] - before[0] * after[2],
+        before[0] * after[1] - before[1] * after[0],
+    )
+    return max(range(3), key=lambda k: abs(cross[k]))
+
+
+def _cap(part: Part, route: Route, scene: Scene) -> list[BuyLine]:
+    size = section_text(part.section, metric=scene.metric)
+    inline = any(p.kind is PartKind.DAMPER for p in route.parts)
+    damper = "with backdraft damper" if scene.cap.damper and not inline else "no damper of its own"
+    if route.termination.kind is FaceKind.ROOF:
+        pitch = f"for a roof of {scene.roof.pitch * 12:g} in 12" if scene.roof else ""
+        return [
+            BuyLine(f"roof cap {damper}", size, 1, "each", "no screen", (part.id,)),
+            BuyLine("roof flashing", size, 1, "each", pitch),
+        ]
+    return [
+        BuyLine(f"wall cap {damper}", size, 1, "each", "no screen; the flap must swing free", (part.id,)),
+        BuyLine("exterior sealant", "for the cap's flange", 1, "cartridge", "top and sides; leave the bottom open"),
+    ]
+
+
+def _joints(route: Route, scene: Scene) -> list[BuyLine]:
+    stock = table("stock")
+    every = joints(route, scene)
+    if not every:
+        return []
+    screws = sum(screws_at(j.section) for j in every)
+    feet = math.ceil(math.fsum(girth_in(j.section) for j in every) * float(stock["tape"]["turns"]) / 12.0 - 1e-9)
+    rolls = math.ceil(feet / float(stock["tape"]["roll_ft"]))
+    cartridges = math.ceil(len(every) / int(stock["sealant"]["joints_per_cartridge"]))
+    least = stock["joint"]["screws_round"]
+    one = "1 joint" if len(every) == 1 else f"{len(every)} joints"
+    return [
+        BuyLine("sheet-metal screws", stock["joint"]["screw_size"], screws, "each", f"{one}, at least {least} in each"),
+        BuyLine(stock["sealant"]["item"], "for the joints", cartridges, "cartridge", one),
+        BuyLine(stock["tape"]["item"], f"{feet} ft needed", rolls, "roll", "over each joint; wipe the metal first"),
+    ]  # fmt: skip
+
+
+def _hangers(route: Route) -> list[BuyLine]:
+    stock = table("stock")
+    every = hangers(route)
+    if not every:
+        return []
+    most = float(stock["hanger"]["spacing_in"]) / 12
+    within = float(stock["hanger_elbow"]["within_in"]) / 12
+    note = f"at most {most:g} ft apart and within {within:g} ft of each elbow"
+    return [BuyLine(stock["hanger"]["item"], "with two screws each", len(every), "each", note,
+                    tuple(dict.fromkeys(h.part for h in every)))]  # fmt: skip
+
+
+def _fixings(marks: tuple[Mark, ...]) -> list[BuyLine]:
+    wanted = Counter((m.fastener, m.row == "bracket") for m in marks)
+    lines = []
+    for (fastener, bracket), count in wanted.items():
+        names = " ".join(m.label for m in marks if m.fastener == fastener and (m.row == "bracket") == bracket)
+        use = "cover bracket" if bracket else "hood"
+        lines.append(BuyLine(fastener, f"for the {use}", count, "each", f"marks {names}"))
+    return lines

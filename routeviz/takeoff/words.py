@@ -1,0 +1,41 @@
+"""How sizes are written in the lists; the one place where the take-off rounds."""
+
+from __future__ import annotations
+
+from routeviz.model.scene import SectionShape, SectionSize
+from routeviz.units import inch_text, length_text, mm_text
+
+__all__ = ["angle_text", "hole_text", "section_text", "size_text"]
+
+
+def section_text(section: SectionSize, *, metric: bool = False) -> str:
+    """Write a duct section: ``8 in round``, ``3 1/4 x 10 in``.
+
+    Examples
+    --------
+    >>> section_text(SectionSize(SectionShape.RECT, 10.0, 3.25))
+    '3 1/4 x 10 in rectangular'
+    """
+    if section.is_round:
+        return f"{length_text(section.width_in, metric=metric)} round"
+    shape = "oval" if section.shape is SectionShape.OVAL else "rectangular"
+    return f"{size_text(section.height_in, section.width_in, metric=metric)} {shape}"
+
+
+def size_text(first_in: float, second_in: float, *, metric: bool = False) -> str:
+    """Write two sides with the unit once: ``8 1/4 x 8 1/2 in``."""
+    if metric:
+        return f"{mm_text(first_in).removesuffix(' mm')} x {mm_text(second_in)}"
+    return f"{inch_text(first_in).removesuffix(' in')} x {inch_text(second_in)}"
+
+
+def hole_text(shape: str, size_in: tuple[float, float], *, metric: bool = False) -> str:
+    """Write a hole's size with its shape: ``8 1/2 in round``, ``8 1/2 x 8 3/4 in ellipse``."""
+    if shape == "round":
+        return f"{length_text(size_in[0], metric=metric)} round"
+    return f"{size_text(*size_in, metric=metric)} {shape}"
+
+
+def angle_text(angle_deg: float) -> str:
+    """Write an angle without needless decimals: ``45°``, ``22.5°``."""
+    return f"{angle_deg:.1f}".removesuffix(".0") + "°"

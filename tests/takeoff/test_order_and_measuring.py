@@ -1,0 +1,94 @@
+"""The order of work respects what each step needs; measure-first ranks by what is left."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import handmade
+import pytest
+import samples
+from hypothesis import given
+from hypothesis import strategies as st
+
+from routeviz.model.scene import Assumption, Tolerances
+from routeviz.model.solids import Solid
+from routeviz.model.takeoff import Sheet, Step
+from routeviz.takeoff import count
+from routeviz.takeoff.measure import measure_first
+from routeviz.takeoff.work import in_order
+
+SHEETS = {str(s) for s in Sheet}
+
+
+def test_every_step_comes_after_what_it_needs() -> None:
+    for route in (handmade.up_route(), handmade.back_route()):
+        steps = count(route, samples.scene(), handmade.frame(), handmade.findings()).steps
+        place = {s.id: n for n, s in enumerate(steps)}
+        for step in steps:
+            assert all(place[a] < place[step.id] for a in step.after)
+        assert place["power"] < place["look"] < place["inside"] < place["outside"] < place["cap"] < place["test"]
+        assert place["inspect"] < place["patch"] < place["lift"] < place["connect"] < place["test"]
+        assert all(s.drawing in SHEETS for s in steps if s.drawing)
+        lift = steps[place["lift"]]
+        assert "Two people" in lift.text
+        assert "55 lb" in lift.text
+        assert "small opening" in steps[place["look"]].text
+        assert steps[place["look"]].hold
+
+
+def test_a_circle_and_a_double_are_refused() -> None:
+    with pytest.raises(ValueError, match="wait for each other"):
+        in_order([Step("a", "", ("b",)), Step("b", "", ("a",))])
+    with pytest.raises(ValueError, match="stands twice"):
+        in_order([Step("a", "", ()), Step("a", "", ())])
+
+
+@given(st.lists(st.integers(0, 9), min_size=10, max_size=10), st.permutations(range(10)))
+def test_any_acyclic_steps_are_sorted(parents: list[int], shuffled: list[int]) -> None:
+    steps = [Step(f"s{n}", "", (f"s{p % n}", "not there") if n else ()) for n, p in enumerate(parents)]
+    ordered = in_order([steps[n] for n in shuffled])
+    seen: set[str] = set()
+    for step in ordered:
+        assert set(step.after) <= seen
+        seen.add(step.id)
+    assert len(seen) == 10
+
+
+def test_joists_are_measured_first_when_they_are_least_sure() -> None:
+    scene = samples.scene(tolerances=Tolerances(joists_in=0.5))
+    found = measure_first(handmade.up_route(), scene, handmade.frame())
+    # 3 1/4 in gap less 1/4 in clearance; joists may be off by 1/2 in, rafters are taken as exact
+    assert [m.what for m in found] == [
+        "joist 4, right edge",
+        "joist 5, left edge",
+        "rafter 4, right edge",
+        "rafter 5, left edge",
+    ]
+    first = found[0]
+    assert (first.slack_in, first.tolerance_in) == (3.0, 0.5)
+    assert first.assumed == "62 3/4 in from the left wall"
+    # the duct's left side is at 66, its clearance ends at 65 3/4
+    assert first.changes_at == "more than 65 3/4 in"
+    assert found[1].changes_at == "less than 74 1/4 in"
+
+
+def test_assumed_numbers_come_before_measured_ones() -> None:
+    scene = samples.scene(tolerances=Tolerances(), assumptions=(Assumption("roof.framing.first", "14 in", "not seen"),))
+
+    def tell(solid: Solid) -> Solid:
+        return replace(solid, origin="roof.framing" if solid.id.startswith("rafter") else "ceiling.joists")
+
+    frame = handmade.frame()
+    frame = replace(frame, solids=tuple(tell(s) for s in frame.solids), _index={})
+    found = measure_first(handmade.up_route(), scene, frame)
+    assert [m.assumed_only for m in found] == [True, True, False, False]
+    assert found[0].what == "rafter 4, right edge"
+
+
+def test_heights_come_from_findings_with_a_margin() -> None:
+    found = measure_first(handmade.up_route(), samples.scene(), handmade.frame(), handmade.findings())
+    (height,) = [m for m in found if m.what == "cooktop to hood"]
+    assert (height.assumed, height.changes_at, height.slack_in) == ("30 in", "less than 24 in", 6.0)
+    # what is broken is settled, not measured; the joist is there once
+    assert not any("window" in m.what for m in found)
+    assert sum("joist 4" in m.what for m in found) == 1
