@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from routeviz.model.path import Centreline
 from routeviz.model.route import Part, PartKind, Termination
-from routeviz.model.solids import Box, ExitFace, Frame, Solid, SolidKind, Vec3
+from routeviz.model.solids import Box, ExitFace, FaceKind, Frame, Solid, SolidKind, Vec3
 from routeviz.routing.vectors import dot, sub, unit
 
 __all__ = ["as_built_words", "in_words", "way"]
@@ -51,7 +51,8 @@ def in_words(line: Centreline, frame: Frame, face: ExitFace) -> str:
     elif offsets:
         pieces[0] += " with an offset"
     text = ", then ".join(pieces)
-    return f"{text[0].upper()}{text[1:]}, out through {face.label}"
+    leaves = "the roof" if face.kind is FaceKind.ROOF else face.label
+    return f"{text[0].upper()}{text[1:]}, out through {leaves}"
 
 
 def _shift(runs: list[tuple[Vec3, Vec3, Vec3]]) -> str:
