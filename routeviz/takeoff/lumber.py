@@ -6,12 +6,12 @@ import math
 from dataclasses import dataclass
 
 from routeviz.catalog import table
+from routeviz.geometry import bounds
 from routeviz.model.finding import Finding, MemberRuling
 from routeviz.model.route import Penetration, Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.model.takeoff import BuyLine
-from routeviz.takeoff.extent import extent
 from routeviz.takeoff.holes import main_axis
 from routeviz.units import length_text
 
@@ -64,7 +64,8 @@ def _between_neighbours(solid: Solid, frame: Frame) -> float:
     """Clear distance [in] between the members on both sides of `solid` in its row; its own bay twice when alone."""
     member = solid.member
     assert member is not None
-    lo, hi = extent(solid.shape)
+    box = bounds(solid.shape)
+    lo, hi = box.lo, box.hi
     across = 0 if member.axis != 0 else 1
     if member.axis == 2 and hi[0] - lo[0] > hi[1] - lo[1] + 1e-9:
         across = 1  # a stud of a side wall: its row runs along y
@@ -72,7 +73,8 @@ def _between_neighbours(solid: Solid, frame: Frame) -> float:
     for other in frame.solids:
         if other.id == solid.id or other.kind is not solid.kind or other.side is not solid.side:
             continue
-        low, high = extent(other.shape)
+        their = bounds(other.shape)
+        low, high = their.lo, their.hi
         if any(high[k] <= lo[k] + 1e-9 or low[k] >= hi[k] - 1e-9 for k in range(3) if k != across):
             continue
         if high[across] <= lo[across] + 1e-9:
@@ -160,7 +162,8 @@ def _ties(route: Route, scene: Scene, frame: Frame, ruled: set[str]) -> list[Buy
 
 def _plate_cut(crossing: Penetration, plate: Solid) -> tuple[float, float, float]:
     """Give the hole's length along the plate, its size across the plate, and the plate's width [in]."""
-    lo, hi = extent(plate.shape)
+    box = bounds(plate.shape)
+    lo, hi = box.lo, box.hi
     run, wide = (0, 1) if hi[0] - lo[0] >= hi[1] - lo[1] else (1, 0)
     half = crossing.hole_in[0] / 2, crossing.hole_in[1] / 2
     if main_axis(crossing.direction) != 2:

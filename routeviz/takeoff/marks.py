@@ -6,10 +6,10 @@ from dataclasses import dataclass
 from typing import Any
 
 from routeviz.catalog import table
+from routeviz.geometry import bounds
 from routeviz.model.scene import Fastener, Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.model.takeoff import Mark
-from routeviz.takeoff.extent import extent
 
 __all__ = ["hood_marks", "marks_in_wood"]
 
@@ -112,7 +112,8 @@ def _inside(solid: Solid, x: float, z: float, behind_in: float) -> float | None:
     """Distance from (x, z) to the nearer side of a member in the hood wall's core; None when it is not behind."""
     if solid.kind not in _WOOD or (solid.side is not None and solid.side is not WallSide.HOOD):
         return None
-    lo, hi = extent(solid.shape)
+    box = bounds(solid.shape)
+    lo, hi = box.lo, box.hi
     if hi[1] <= 0 or lo[1] >= behind_in:
         return None
     edge = min(x - lo[0], hi[0] - x, z - lo[2], hi[2] - z)

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
+from routeviz.geometry import bounds
 from routeviz.model.finding import Finding, State
 from routeviz.model.route import Near, Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.model.takeoff import MeasureFirst
-from routeviz.takeoff.extent import extent
 from routeviz.units import length_text
 
 __all__ = ["measure_first", "tolerance_in"]
@@ -68,7 +68,8 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
     if abs(near.toward[axis]) < 0.999:
         return None  # no single face to hook a tape on
     sign = 1 if near.toward[axis] > 0 else -1
-    lo, hi = extent(solid.shape)
+    box = bounds(solid.shape)
+    lo, hi = box.lo, box.hi
     edge = lo[axis] if sign > 0 else hi[axis]
     slack = near.gap_in - max(scene.duct.clearance_in, solid.clearance_in)
     value, limit, reference = _as_measured(axis, sign, edge, slack, scene)
