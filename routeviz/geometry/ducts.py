@@ -12,7 +12,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from routeviz.geometry.convex import Support, closest, cross, dot, minus, plus
-from routeviz.geometry.shapes import bounds, convex_parts, lift, nearest, plane_axes
+from routeviz.geometry.measure import bounds, nearest_point
+from routeviz.geometry.shapes import convex_parts, lift, plane_axes
 from routeviz.model.scene import SectionShape, SectionSize
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Vec3
 
@@ -223,7 +224,7 @@ def _straight_gap(piece: Straight, shape: Shape) -> Gap:
     wide, narrow = _across(direction, piece.wide)
     body = _swept(piece.start, piece.end, piece.section, wide, narrow)
     middle = plus(piece.start, minus(piece.end, piece.start), 0.5)
-    toward, size = minus(nearest(shape, middle), middle), _size(shape, middle)
+    toward, size = minus(nearest_point(shape, middle), middle), _size(shape, middle)
     distance, on_duct, on_solid = closest(body, _solid_support(shape), toward, size)
     if distance > 0.0:
         return Gap(distance, on_duct, on_solid)
@@ -288,7 +289,7 @@ def _elbow_gap(elbow: Elbow, shape: Shape) -> Gap:
 
     def at(theta: float) -> tuple[float, Vec3, Vec3]:
         point, body = _slice(elbow, theta)
-        return closest(body, solid, minus(nearest(shape, point), point), _size(shape, point))
+        return closest(body, solid, minus(nearest_point(shape, point), point), _size(shape, point))
 
     best = min((at(t) for t in _minima(lambda t: at(t)[0], angle)), key=lambda found: found[0])
     if best[0] > 0.0:
@@ -302,7 +303,7 @@ def _deepest(elbow: Elbow, shape: Shape, angle: float, touch: tuple[float, Vec3,
     for i in range(_SAMPLES + 1):
         theta = angle * i / _SAMPLES
         point, body = _slice(elbow, theta)
-        if closest(body, solid, minus(nearest(shape, point), point), _size(shape, point))[0] == 0.0:
+        if closest(body, solid, minus(nearest_point(shape, point), point), _size(shape, point))[0] == 0.0:
             wide, narrow = _across(elbow.direction, elbow.wide)
             depth = _leave(elbow.section, _turn(elbow, wide, theta), _turn(elbow, narrow, theta), point, solid)
             deepest = max(deepest, depth)
@@ -315,13 +316,13 @@ def _round_elbow_gap(elbow: Elbow, shape: Shape, angle: float) -> Gap:
 
     def away(theta: float) -> float:
         point = _arc_point(elbow, theta)[0]
-        return math.dist(point, nearest(shape, point))
+        return math.dist(point, nearest_point(shape, point))
 
     found = []
     for narrowed in _minima(away, angle):
         theta = 0.0 if narrowed < 1e-6 else angle if narrowed > angle - 1e-6 else narrowed
         point, along = _arc_point(elbow, theta)
-        on_solid = nearest(shape, point)
+        on_solid = nearest_point(shape, point)
         reach = minus(on_solid, point)
         distance = math.sqrt(dot(reach, reach))
         beyond = (theta == 0.0 and dot(reach, along) < -1e-9) or (theta == angle and dot(reach, along) > 1e-9)

@@ -1,4 +1,4 @@
-"""Bounds, containment, nearest points and decompositions of boxes, prisms and cylinders.
+"""Decompositions of prisms: convex parts, and stairs of boxes that cover them.
 
 Shapes are the closed sets of `routeviz.model.solids`; all lengths are inches, all results exact up to rounding.
 """
@@ -9,9 +9,10 @@ import itertools
 import math
 from functools import lru_cache
 
-from routeviz.model.solids import Box, Cylinder, Prism, Shape, Vec3
+from routeviz.geometry.measure import bounds
+from routeviz.model.solids import Box, Prism, Shape, Vec3
 
-__all__ = ["bounds", "boxes_overlap", "contains", "convex_parts", "nearest", "plane_axes", "stair_boxes"]
+__all__ = ["boxes_overlap", "convex_parts", "stair_boxes"]
 
 Point2 = tuple[float, float]
 _TINY = 1e-9
@@ -29,78 +30,11 @@ def lift(axis: int, along: float, flat: Point2) -> Vec3:
     return (flat[0], along, flat[1]) if axis == 1 else (flat[0], flat[1], along)
 
 
-def bounds(shape: Shape) -> Box:
-    """Give the axis-parallel box around a shape.
-
-    Examples
-    --------
-    >>> bounds(Cylinder(2, 0.0, 10.0, (3.0, 4.0), 1.0))
-    Box(lo=(2.0, 3.0, 0.0), hi=(4.0, 5.0, 10.0))
-    """
-    if isinstance(shape, Box):
-        return shape
-    if isinstance(shape, Cylinder):
-        (u, v), r = shape.centre, shape.radius
-        return Box(lift(shape.axis, shape.start, (u - r, v - r)), lift(shape.axis, shape.end, (u + r, v + r)))
-    us, vs = [p[0] for p in shape.outline], [p[1] for p in shape.outline]
-    return Box(lift(shape.axis, shape.start, (min(us), min(vs))), lift(shape.axis, shape.end, (max(us), max(vs))))
-
-
 def boxes_overlap(a: Box, b: Box, *, margin: float = 0.0) -> bool:
     """Whether two boxes come nearer than `margin` on every axis; touching boxes do not overlap."""
     return all(
         a.lo[i] < b.hi[i] + margin - _TINY and b.lo[i] < a.hi[i] + margin - _TINY for i in range(3)
     )  # fmt: skip
-
-
-def _nearest_on_edge(p: Point2, a: Point2, b: Point2) -> Point2:
-    dx, dy = b[0] - a[0], b[1] - a[1]
-    length = dx * dx + dy * dy
-    t = 0.0 if length == 0.0 else min(1.0, max(0.0, ((p[0] - a[0]) * dx + (p[1] - a[1]) * dy) / length))
-    return (a[0] + t * dx, a[1] + t * dy)
-
-
-def _in_outline(p: Point2, outline: tuple[Point2, ...]) -> bool:
-    inside = False
-    for (x0, y0), (x1, y1) in zip(outline, outline[1:] + outline[:1], strict=True):
-        if (y0 > p[1]) != (y1 > p[1]) and p[0] < x0 + (p[1] - y0) * (x1 - x0) / (y1 - y0):
-            inside = not inside
-    return inside
-
-
-def _nearest_in_outline(p: Point2, outline: tuple[Point2, ...]) -> Point2:
-    if _in_outline(p, outline):
-        return p
-    edges = zip(outline, outline[1:] + outline[:1], strict=True)
-    return min((_nearest_on_edge(p, a, b) for a, b in edges), key=lambda q: math.dist(p, q))
-
-
-def nearest(shape: Shape, point: Vec3) -> Vec3:
-    """Give the point of a shape that is nearest to `point`: the point itself when it lies inside.
-
-    Examples
-    --------
-    >>> nearest(Box((0.0, 0.0, 0.0), (2.0, 2.0, 2.0)), (5.0, 1.0, -1.0))
-    (2.0, 1.0, 0.0)
-    """
-    if isinstance(shape, Box):
-        x, y, z = (min(max(point[i], shape.lo[i]), shape.hi[i]) for i in range(3))
-        return (x, y, z)
-    along = min(max(point[shape.axis], shape.start), shape.end)
-    u, v = plane_axes(shape.axis)
-    flat = (point[u], point[v])
-    if isinstance(shape, Prism):
-        return lift(shape.axis, along, _nearest_in_outline(flat, shape.outline))
-    away = math.dist(flat, shape.centre)
-    if away > shape.radius:
-        share = shape.radius / away
-        flat = (shape.centre[0] + share * (flat[0] - shape.centre[0]), shape.centre[1] + share * (flat[1] - shape.centre[1]))
-    return lift(shape.axis, along, flat)
-
-
-def contains(shape: Shape, point: Vec3, *, tolerance: float = _TINY) -> bool:
-    """Whether a point lies in a shape or within `tolerance` [in] of it; the surface belongs to the shape."""
-    return math.dist(nearest(shape, point), point) <= tolerance
 
 
 def _turns(outline: tuple[Point2, ...]) -> list[float]:
