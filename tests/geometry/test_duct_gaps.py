@@ -92,7 +92,7 @@ def test_slanting_rectangular_duct_agrees_with_a_quadratic_program():
         found = gap(Straight(tuple(start.tolist()), tuple(end.tolist()), FLAT, tuple(wide.tolist())), shape)
         expected = _program(corners, np.asarray(mesh(shape).vertices))
         # the program gives an upper bound; its own stopping rule leaves it some 1e-5 above the least
-        assert expected - 2e-4 <= max(found.gap_in, 0.0) <= expected + 1e-9
+        assert expected - 2e-4 <= max(found.gap_in, 0.0) <= expected + 5e-9
         if found.gap_in > 0:
             assert math.dist(found.on_duct, found.on_solid) == pytest.approx(found.gap_in, abs=1e-9)
 
