@@ -1,0 +1,532 @@
+"""How single values of a scene file are read: lengths, flows, sections, sizes, words.
+
+Each kind of value is a small frozen reader that pydantic calls. A reader either gives the value or says in trade
+words what is wrong and how to write it. `UNREAD` stands in for a value that could not be read: readers turn it into
+"not a number" or None, so that the checks between fields can still run on the rest and never trip over it.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from abc import ABC, abstractmethod
+from collections.abc import Mapping
+from dataclasses import dataclass
+from difflib import get_close_matches
+from enum import StrEnum
+from typing import Any, Final, NamedTuple
+
+import tomlkit
+from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler, ValidationInfo  # noqa: TID251 - this is the door
+from pydantic_core import PydanticCustomError, core_schema
+
+from routeviz.catalog import table
+from routeviz.errors import LengthError
+from routeviz.model.scene import SectionShape, SectionSize
+from routeviz.units import (
+    LENGTH_EXAMPLES,
+    MM_PER_IN,
+    inch_text,
+    parse_angle,
+    parse_length,
+    parse_pitch,
+    parse_quantity,
+)  # fmt: skip
+
+__all__ = [
+    "UNREAD", "Angle", "Choice", "Length", "LongLength", "MemberSize", "Name", "Number", "Pitch", "Quantity",
+    "Reader", "Section", "SizeText", "Words", "YesNo", "literal", "split_layer", "unreadable",
+]  # fmt: skip
+
+_LONGEST_TEXT: Final = 80
+
+
+class _Unread:
+    """The place of a value that could not be read."""
+
+    def __repr__(self) -> str:
+        return "UNREAD"
+
+
+UNREAD: Final = _Unread()
+
+
+def unreadable(problem: str, remedy: str) -> PydanticCustomError:
+    """Give the exception by which a reader refuses a value."""
+    return PydanticCustomError("unreadable", "{problem}. {remedy}", {"problem": problem, "remedy": remedy})
+
+
+def literal(value: object) -> str:
+    """Write a value as it stands in a TOML file."""
+    try:
+        return str(tomlkit.item(value).as_string()).strip()
+    except (ValueError, TypeError):
+        return str(value)
+
+
+def _unit(info: ValidationInfo) -> str:
+    context = info.context
+    return str(context.get("unit", "in")) if isinstance(context, Mapping) else "in"
+
+
+def _is_metric(info: ValidationInfo) -> bool:
+    return _unit(info) in ("mm", "cm", "m")
+
+
+class Reader(ABC):
+    """Reads one kind of value; used as pydantic metadata in ``Annotated``."""
+
+    blank: Any = None
+
+    @abstractmethod
+    def read(self, value: Any, info: ValidationInfo) -> Any:
+        """Give the value, or raise what `unreadable` gives."""
+
+    @abstractmethod
+    def schema(self) -> dict[str, Any]:
+        """Give the JSON schema of what may be written."""
+
+    def show(self, value: Any, *, metric: bool) -> str:
+        """Write a value for a person."""
+        return literal(value)
+
+    def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> core_schema.CoreSchema:
+        return core_schema.with_info_plain_validator_function(self._read)
+
+    def __get_pydantic_json_schema__(
+        self, schema: core_schema.CoreSchema, handler: GetJsonSchemaHandler
+    ) -> dict[str, Any]:
+        return self.schema()
+
+    def _read(self, value: Any, info: ValidationInfo) -> Any:
+        return self.blank if value is UNREAD else self.read(value, info)
+
+
+@dataclass(frozen=True)
+class Length(Reader):
+    """A length [in]; the bounds are those of a sensible kitchen."""
+
+    lowest: float = -2400.0
+    highest: float = 2400.0
+    blank = math.nan
+
+    def read(self, value: Any, info: ValidationInfo) -> float:
+        """Read text such as ``16 3/8 in`` or a number in the file's unit."""
+        found = _length(value, info)
+        metric = _is_metric(info)
+        if found < self.lowest or not found <= self.highest:
+            raise unreadable(*_outside(found, self.lowest, self.highest, lambda v: self.show(v, metric=metric)))
+        return found
+
+    def schema(self) -> dict[str, Any]:
+        """A text with its unit, or a number in the file's unit."""
+        return {"type": ["string", "number"]}
+
+    def show(self, value: Any, *, metric: bool) -> str:
+        """Write the length in the scene's own measures, as exactly as a tape reads."""
+        return f"{round(value * MM_PER_IN, 1):g} mm" if metric else inch_text(value, denominator=64)
+
+
+@dataclass(frozen=True)
+class LongLength(Reader):
+    """A long distance [ft]; a bare number is in feet, or in metres where the file is metric."""
+
+    lowest: float = 0.0
+    highest: float = 20000.0
+    blank = math.nan
+
+    def read(self, value: Any, info: ValidationInfo) -> float:
+        """Read text such as ``1200 ft`` or ``350 m``."""
+        found = _length(value, info, unit="m" if _is_metric(info) else "ft") / 12
+        if not self.lowest <= found <= self.highest:
+            raise unreadable(*_outside(found, self.lowest, self.highest, lambda v: f"{v:g} ft"))
+        return found
+
+    def schema(self) -> dict[str, Any]:
+        """A text with its unit, or a number of feet (metres in metric files)."""
+        return {"type": ["string", "number"]}
+
+    def show(self, value: Any, *, metric: bool) -> str:
+        """Write feet or metres."""
+        return f"{value * 0.3048:.0f} m" if metric else f"{value:g} ft"
+
+
+def _length(value: Any, info: ValidationInfo, *, unit: str = "") -> float:
+    if not isinstance(value, str | int | float) or isinstance(value, bool):
+        raise unreadable("a length is needed here", f"Write it like {LENGTH_EXAMPLES}")
+    if isinstance(value, str) and len(value) > _LONGEST_TEXT:
+        raise unreadable("too long a text for a length", f"Write it like {LENGTH_EXAMPLES}")
+    try:
+        found = parse_length(value, unit=unit or _unit(info))
+    except LengthError as fault:
+        raise unreadable(fault.problem, fault.remedy) from None
+    except (OverflowError, ValueError):
+        raise unreadable("not a finite length", f"Write it like {LENGTH_EXAMPLES}") from None
+    return found
+
+
+def _outside(found: float, lowest: float, highest: float, say: Any) -> tuple[str, str]:
+    if found < lowest:
+        if lowest == 0:
+            return "must not be negative", f"Write {say(0.0)} or more"
+        return f"must be at least {say(lowest)}", "Check the number and its unit"
+    return f"must be at most {say(highest)}", "Check the number and its unit"
+
+
+@dataclass(frozen=True)
+class Quantity(Reader):
+    """A flow, pressure, weight, heat or temperature with its unit."""
+
+    unit: str  # cfm, "in wg", lb, btu/h or degF
+    lowest: float = 0.0
+    highest: float = 1e6
+    blank = math.nan
+
+    _UNIT_NAME = re.compile(r"[\s\d.,+-]*[A-Za-z0-9°³²/ .]{0,24}")
+
+    def read(self, value: Any, info: ValidationInfo) -> float:
+        """Read text such as ``400 cfm`` or a number in the unit that the key states."""
+        if not isinstance(value, str | int | float) or isinstance(value, bool):
+            raise unreadable("a number with its unit is needed here", f"Write it like {self._example()}")
+        if isinstance(value, str) and (len(value) > _LONGEST_TEXT or not self._UNIT_NAME.fullmatch(value)):
+            raise unreadable("not a quantity", f"Write it like {self._example()}")
+        try:
+            found = parse_quantity(value, unit=self.unit)
+        except LengthError as fault:
+            raise unreadable(fault.problem, fault.remedy) from None
+        except OverflowError:
+            raise unreadable("not a finite quantity", f"Write it like {self._example()}") from None
+        if not self.lowest <= found <= self.highest:
+            raise unreadable(*_outside(found, self.lowest, self.highest, lambda v: f"{v:g} {self.unit}"))
+        return found
+
+    def _example(self) -> str:
+        return {"cfm": "400 cfm or 190 l/s", "in wg": "0.25 in wg or 60 Pa", "lb": "55 lb or 25 kg",
+                "btu/h": "40000 btu/h or 11 kW"}.get(self.unit, "70 degF or 21 degC")  # fmt: skip
+
+    def schema(self) -> dict[str, Any]:
+        """A text with its unit, or a number."""
+        return {"type": ["string", "number"]}
+
+    def show(self, value: Any, *, metric: bool) -> str:
+        """Write the number with its unit."""
+        return f"{value:g} {self.unit}"
+
+
+@dataclass(frozen=True)
+class Number(Reader):
+    """A plain number; `whole` for counts."""
+
+    lowest: float = 0.0
+    highest: float = 1e6
+    whole: bool = False
+    unit: str = ""
+    blank = math.nan
+
+    def read(self, value: Any, info: ValidationInfo) -> float | int:
+        """Read a number that stands without quotes."""
+        kind = "a whole number" if self.whole else "a number"
+        wanted = int if self.whole else int | float
+        if isinstance(value, bool) or not isinstance(value, wanted):
+            raise unreadable(f"{kind} is needed here", f"Write {kind} without quotes, such as {self._example()}")
+        if not self.lowest <= value <= self.highest:
+            raise unreadable(*_outside(value, self.lowest, self.highest, lambda v: f"{v:g}"))
+        return value if self.whole else float(value)
+
+    def _example(self) -> str:
+        return f"{max(self.lowest, min(self.highest, 1.0)):g}"
+
+    def schema(self) -> dict[str, Any]:
+        """A number within bounds."""
+        return {"type": "integer" if self.whole else "number", "minimum": self.lowest, "maximum": self.highest}
+
+    def show(self, value: Any, *, metric: bool) -> str:
+        """Write the number."""
+        return f"{value:g} {self.unit}".strip()
+
+
+@dataclass(frozen=True)
+class YesNo(Reader):
+    """True or false."""
+
+    def read(self, value: Any, info: ValidationInfo) -> bool:
+        """Read true or false."""
+        if not isinstance(value, bool):
+            raise unreadable("true or false is needed here", "Write true or false, without quotes")
+        return value
+
+    def schema(self) -> dict[str, Any]:
+        """True or false."""
+        return {"type": "boolean"}
+
+    def show(self, value: Any, *, metric: bool) -> str:
+        """Write yes or no."""
+        return "yes" if value else "no"
+
+
+@dataclass(frozen=True)
+class Words(Reader):
+    """Free text on one or more lines."""
+
+    may_be_empty: bool = True
+
+    def read(self, value: Any, info: ValidationInfo) -> str:
+        """Read a text."""
+        if not isinstance(value, str):
+            raise unreadable("a text is needed here", 'Put it in quotes, like "text"')
+        if not value.strip() and not self.may_be_empty:
+            raise unreadable("must not be empty", "Say it in a few words")
+        return value.strip()
+
+    def schema(self) -> dict[str, Any]:
+        """A text."""
+        return {"type": "string"} if self.may_be_empty else {"type": "string", "minLength": 1}
+
+
+@dataclass(frozen=True)
+class Name(Reader):
+    """A name by which other lines, findings and drawings call a thing."""
+
+    _PATTERN = re.compile(r"[^\W_][\w '&+-]{0,39}")
+
+    def read(self, value: Any, info: ValidationInfo) -> str:
+        """Read a short name without dots or slashes."""
+        remedy = 'Use letters, digits, spaces and hyphens, like "sink-window"'
+        if not isinstance(value, str):
+            raise unreadable("a name is needed here", remedy)
+        if not self._PATTERN.fullmatch(value):
+            raise unreadable("cannot be a name", remedy)
+        return value
+
+    def schema(self) -> dict[str, Any]:
+        """A short text."""
+        return {"type": "string", "minLength": 1, "maxLength": 40}
+
+
+@dataclass(frozen=True)
+class Choice(Reader):
+    """One of a few words."""
+
+    words: type[StrEnum] | tuple[str, ...]
+
+    def read(self, value: Any, info: ValidationInfo) -> str:
+        """Read one of the words; an enum gives its member."""
+        known = self.known()
+        if isinstance(value, str) and value.strip().lower() in known:
+            word = value.strip().lower()
+            return word if isinstance(self.words, tuple) else self.words(word)
+        near = get_close_matches(value.lower(), known, n=1) if isinstance(value, str) and len(value) < 60 else []
+        meant = f'Did you mean "{near[0]}"? ' if near else ""
+        raise unreadable("not one of the known words", f"{meant}Write one of: {', '.join(known)}")
+
+    def known(self) -> list[str]:
+        """List the words."""
+        return list(self.words) if isinstance(self.words, tuple) else [str(m) for m in self.words]
+
+    def schema(self) -> dict[str, Any]:
+        """One of the words."""
+        return {"type": "string", "enum": self.known()}
+
+
+@dataclass(frozen=True)
+class Pitch(Reader):
+    """A roof pitch, given as rise over run."""
+
+    blank = math.nan
+
+    def read(self, value: Any, info: ValidationInfo) -> float:
+        """Read ``6/12``, ``6 in 12`` or ``27 deg``."""
+        if not isinstance(value, str) or len(value) > _LONGEST_TEXT:
+            raise unreadable("a roof pitch is needed here", 'Write it like "6/12", "6 in 12" or "27 deg"')
+        try:
+            return parse_pitch(value)
+        except LengthError as fault:
+            raise unreadable(fault.problem, fault.remedy) from None
+
+    def schema(self) -> dict[str, Any]:
+        """A text such as 6/12 or 27 deg."""
+        return {"type": "string"}
+
+    def show(self, value: Any, *, metric: bool) -> str:
+        """Write rise in 12, or degrees."""
+        return f"{math.degrees(math.atan(value)):.1f} deg" if metric else f"{value * 12:g}/12"
+
+
+@dataclass(frozen=True)
+class Angle(Reader):
+    """An angle [deg]."""
+
+    lowest: float = 5.0
+    highest: float = 90.0
+    blank = math.nan
+
+    def read(self, value: Any, info: ValidationInfo) -> float:
+        """Read ``45`` or ``45 deg``."""
+        if not isinstance(value, str | int | float) or isinstance(value, bool) or len(str(value)) > _LONGEST_TEXT:
+            raise unreadable("an angle is needed here", "Write it like 45 or 45 deg")
+        try:
+            found = parse_angle(value)
+        except LengthError as fault:
+            raise unreadable(fault.problem, fault.remedy) from None
+        if not self.lowest <= found <= self.highest:
+            raise unreadable(*_outside(found, self.lowest, self.highest, lambda v: f"{v:g} deg"))
+        return found
+
+    def schema(self) -> dict[str, Any]:
+        """A text with deg, or a number of degrees."""
+        return {"type": ["string", "number"]}
+
+    def show(self, value: Any, *, metric: bool) -> str:
+        """Write degrees."""
+        return f"{value:g} deg"
+
+
+class SizeText(NamedTuple):
+    """A member's cross-section: what people call it, and its real width and depth [in]."""
+
+    text: str
+    width_in: float
+    depth_in: float
+
+
+_BY = re.compile(r"\s*[x×]\s*", re.IGNORECASE)
+_HAS_UNIT = re.compile(r"(mm|cm|m|in\.?|inch|inches|ft|[\"'″′”’])\s*$", re.IGNORECASE)
+
+
+def _two_lengths(text: str, unit: str) -> tuple[float, float]:
+    """Read ``3-1/4 x 10 in``: a unit after the second number serves both. Raises LengthError."""
+    parts = _BY.split(text.strip())
+    if len(parts) != 2 or len(text) > _LONGEST_TEXT:
+        raise LengthError(text, "not two lengths", "Write it like 3-1/4 x 10 in")
+    first, second = parts
+    found = _HAS_UNIT.search(second)
+    if found and not _HAS_UNIT.search(first):
+        first = f"{first} {found[1]}"
+    try:
+        return parse_length(first, unit=unit), parse_length(second, unit=unit)
+    except OverflowError:
+        raise LengthError(text, "not two lengths", "Write it like 3-1/4 x 10 in") from None
+
+
+@dataclass(frozen=True)
+class MemberSize(Reader):
+    """A member's size: nominal (``2x8``) or actual with a unit (``38x184 mm``)."""
+
+    blank = SizeText("", math.nan, math.nan)
+
+    def read(self, value: Any, info: ValidationInfo) -> SizeText:
+        """Read a nominal size through the dressed-size table, or an actual one."""
+        dressed = {k: v for k, v in table("timber")["dressed"].items() if k != "source"}
+        remedy = f'Write a nominal size like "2x8" ({", ".join(dressed)}), or the real one like "38x184 mm"'
+        if not isinstance(value, str) or len(value) > _LONGEST_TEXT:
+            raise unreadable("a member size is needed here", remedy)
+        text = value.strip()
+        nominal = re.fullmatch(r"(\d+)\s*[x×]\s*(\d+)", text, re.IGNORECASE)
+        if nominal and nominal[1] in dressed and nominal[2] in dressed:
+            return SizeText(f"{nominal[1]}x{nominal[2]}", float(dressed[nominal[1]]), float(dressed[nominal[2]]))
+        if not _HAS_UNIT.search(text) and not _is_metric(info):
+            raise unreadable("not a known lumber size", remedy)
+        try:
+            width, depth = _two_lengths(text, _unit(info))
+        except LengthError:
+            raise unreadable("not a member size", remedy) from None
+        if not (0 < width <= 48 and 0 < depth <= 96):
+            raise unreadable("not a sensible member size", remedy)
+        return SizeText(text, width, depth)
+
+    def schema(self) -> dict[str, Any]:
+        """A text such as 2x8 or 38x184 mm."""
+        return {"type": "string"}
+
+    def show(self, value: Any, *, metric: bool) -> str:
+        """Write the size as it was given."""
+        return str(value.text)
+
+
+@dataclass(frozen=True)
+class Section(Reader):
+    """A duct section: text such as ``6 in round`` or ``3-1/4 x 10 in``, or a table."""
+
+    blank = SectionSize(SectionShape.ROUND, math.nan, math.nan)
+    _REMEDY = 'Write it like "6 in round", "3-1/4 x 10 in", "150 mm round" or "60 x 200 mm oval"'
+
+    def read(self, value: Any, info: ValidationInfo) -> SectionSize:
+        """Read a section; the wide side of a rectangle or oval comes first in the result."""
+        if isinstance(value, str):
+            shape, width, height = self._text(value, _unit(info))
+        elif isinstance(value, Mapping):
+            shape, width, height = self._table(value, info)
+        else:
+            raise unreadable("a duct section is needed here", self._REMEDY)
+        if not (min(width, height) >= 1.5 and max(width, height) <= 40):
+            raise unreadable("not a sensible duct section", f"{self._REMEDY}; sides from 1 1/2 in to 40 in")
+        return SectionSize(shape, max(width, height), min(width, height))
+
+    def _text(self, text: str, unit: str) -> tuple[SectionShape, float, float]:
+        words = text.strip().lower()
+        shape = re.search(r"\b(round|oval|rectangular)\b", words)
+        size = re.sub(r"\b(round|oval|rectangular)\b", " ", words).strip()
+        try:
+            if _BY.search(size):
+                if shape and shape[1] == "round":
+                    raise unreadable("a round duct has one size", self._REMEDY)
+                width, height = _two_lengths(size, unit)
+                return SectionShape(shape[1] if shape else "rectangular"), width, height
+            if shape and shape[1] == "round" and len(size) <= _LONGEST_TEXT:
+                width = parse_length(size, unit=unit)
+                return SectionShape.ROUND, width, width
+        except (LengthError, OverflowError):
+            pass
+        raise unreadable("not a duct section", self._REMEDY)
+
+    def _table(self, value: Mapping[str, Any], info: ValidationInfo) -> tuple[SectionShape, float, float]:
+        unknown = set(value) - {"shape", "width", "height"}
+        if unknown or "width" not in value:
+            what = f"unknown key {min(unknown)!r}" if unknown else "a section needs its width"
+            raise unreadable(what, "Write {shape, width, height}; a round one {shape, width}")
+        shape = Choice(SectionShape).read(value.get("shape", "rectangular"), info)
+        width = _length(value["width"], info)
+        return SectionShape(shape), width, _length(value.get("height", value["width"]), info)
+
+    def schema(self) -> dict[str, Any]:
+        """A text, or a table of shape, width and height."""
+        length = {"type": ["string", "number"]}
+        shapes = {"type": "string", "enum": [str(s) for s in SectionShape]}
+        return {
+            "anyOf": [
+                {"type": "string"},
+                {
+                    "type": "object",
+                    "properties": {"shape": shapes, "width": length, "height": length},
+                    "required": ["width"],
+                    "additionalProperties": False,
+                },
+            ]
+        }
+
+    def show(self, value: Any, *, metric: bool) -> str:
+        """Write the section in the scene's own measures."""
+        wide, high = (Length().show(side, metric=metric) for side in (value.width_in, value.height_in))
+        return f"{wide} round" if value.is_round else f"{high} x {wide} {value.shape}"
+
+
+def split_layer(text: str, unit: str) -> tuple[str, float]:
+    """Read ``gypsum board 1/2 in`` (or ``1/2 in gypsum board``) and give material and thickness [in].
+
+    Raises
+    ------
+    LengthError
+        If no thickness, or no material, stands in the text.
+    """
+    words = text.split()
+    if len(text) <= _LONGEST_TEXT:
+        cuts = [(" ".join(words[:n]), " ".join(words[n:])) for n in range(1, len(words))]
+        cuts += [(" ".join(words[n:]), " ".join(words[:n])) for n in range(len(words) - 1, 0, -1)]
+        for material, thickness in cuts:
+            if not re.search(r"[A-Za-z]{2}", material) or material[0].isdigit():
+                continue
+            try:
+                return material, parse_length(thickness, unit=unit)
+            except (LengthError, OverflowError):
+                continue
+    raise LengthError(text, "not a layer", 'Write material and thickness, like "gypsum board 1/2 in"')
