@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from routeviz.framing.ceiling import ceiling_solids
 from routeviz.framing.faces import exit_faces
 from routeviz.framing.furniture import furniture_solids
-from routeviz.framing.place import House, house
+from routeviz.framing.place import House, Place, house
 from routeviz.framing.roof import eave_soffit_z, roof_solids
 from routeviz.framing.roofshape import RoofShape, is_cathedral, roof_shape
 from routeviz.framing.spaces import Beyond, beyond
@@ -38,12 +38,21 @@ def _cover_tops(built: House, shape: RoofShape | None, eave: float) -> dict[Wall
     tops = {}
     for place in built.places:
         side = place.wall.side
-        top = eave
-        if shape is not None and side in shape.eaves:
+        top = eave if built.outdoors(side) else built.ceiling
+        if shape is not None and is_cathedral(built):
+            top = min(top, _under_roof(shape, place))
+        if shape is not None and side in shape.eaves and built.outdoors(side):
             soffit = eave_soffit_z(built, shape, side)
             top = soffit if soffit is not None else shape.underside(place.outer)
-        tops[side] = top if built.outdoors(side) else built.ceiling
+        tops[side] = top
     return tops
+
+
+def _under_roof(shape: RoofShape, place: Place) -> float:
+    """Give the highest level that a whole wall may reach under the roof."""
+    if place.normal_axis == shape.axis:
+        return min(shape.underside(u) for u in place.span(place.cover))
+    return min(shape.underside(place.depth(n)) for n in (0.0, place.wall.thickness_in))
 
 
 def _heights(built: House, shape: RoofShape | None, tops: dict[WallSide, float]) -> dict[WallSide, Heights]:
@@ -53,10 +62,7 @@ def _heights(built: House, shape: RoofShape | None, tops: dict[WallSide, float])
         side = place.wall.side
         plate, board = built.plate_top, built.ceiling
         if shape is not None and is_cathedral(built):
-            u = place.core if place.normal_axis == shape.axis else tuple(place.depth(n) for n in place.core_n)
-            ends = place.span(place.core) if place.normal_axis == shape.axis else u
-            plate = min(shape.underside(v) for v in ends)
-            board = min(board, plate)
+            plate = board = _under_roof(shape, place)
         cover = levels[0] if levels is not None and built.outdoors(side) else tops[side]
         found[side] = Heights(0.0, plate, board, cover)
     return found
@@ -108,19 +114,19 @@ def frame(scene: Scene, keep_away: Mapping[str, float] | None = None) -> Frame:
     solids: list[Solid] = []
     for place in built.places:
         solids += wall_solids(place, heights[place.wall.side])
-    base = eave
-    if shape is None or not is_cathedral(built):
-        solids += ceiling_solids(built)
+    bases = dict.fromkeys(heights, eave)
+    if is_cathedral(built):
+        bases = {side: h.plate_top for side, h in heights.items()}
     else:
-        base = min(h.plate_top for side, h in heights.items() if built.outdoors(side)) if tops else eave
+        solids += ceiling_solids(built)
     if shape is not None:
-        solids += roof_solids(built, shape) + infill_solids(built, shape, base)
+        solids += roof_solids(built, shape) + infill_solids(built, shape, bases)
     solids += storey_solids(built, tops)
     for other in others:
         solids += other.solids
     solids += furniture_solids(built)
     bounds = _bounds(built, shape, eave, others)
     return Frame(
-        tuple(solids), zones(built, shape, heights, solids, others, bounds, base),
-        exit_faces(built, shape, heights, tops, others, base, wanted), bounds,
+        tuple(solids), zones(built, shape, heights, solids, others, bounds, min(bases.values())),
+        exit_faces(built, shape, heights, tops, others, bases, wanted), bounds,
     )  # fmt: skip

@@ -7,6 +7,7 @@ import itertools
 from routeviz.framing.layout import Slot, slots, without
 from routeviz.framing.materials import is_combustible, is_gap, member_burns, member_crossing
 from routeviz.framing.place import House, sides_of
+from routeviz.framing.sheets import Rect, pieces
 from routeviz.model.scene import Beam, MemberKind, MemberLayout, RunDirection, WallSide
 from routeviz.model.solids import Box, Crossing, Member, Solid, SolidKind
 
@@ -168,13 +169,17 @@ def _blocking(house: House, layout: MemberLayout, beams: list[Box]) -> list[Soli
     return solids
 
 
-def _boards(house: House) -> list[Solid]:
-    kitchen, at, solids = house.scene.kitchen, house.ceiling, []
-    for k, layer in enumerate(house.scene.ceiling.layers, 1):
-        box = Box((0.0, -kitchen.depth_in, at), (kitchen.width_in, 0.0, at + layer.thickness_in))
-        at += layer.thickness_in
-        if not is_gap(layer.material):
-            solids.append(Solid(f"ceiling-{k}", SolidKind.BOARD, f"ceiling {layer.material}", box, Crossing.PASS,
+def _boards(house: House, beams: list[Box]) -> list[Solid]:
+    kitchen, at, solids = house.scene.kitchen, house.plate_top, []
+    room = Rect(0.0, kitchen.width_in, -kitchen.depth_in, 0.0)
+    for k, layer in enumerate(house.scene.ceiling.layers, 1):  # from the joists down to the room
+        top, at = at, at - layer.thickness_in
+        if is_gap(layer.material):
+            continue
+        holes = [Rect(b.lo[0], b.hi[0], b.lo[1], b.hi[1]) for b in beams if b.lo[2] < top - 1e-9 and at < b.hi[2] - 1e-9]
+        for i, r in enumerate(pieces(room, holes), 1):
+            solids.append(Solid(f"ceiling-{k}" if i == 1 else f"ceiling-{k}-{i}", SolidKind.BOARD,
+                                f"ceiling {layer.material}", Box((r.s0, r.z0, at), (r.s1, r.z1, top)), Crossing.PASS,
                                 "ceiling.layers", None, layer.material,
                                 combustible=is_combustible(layer.material)))  # fmt: skip
     return solids
@@ -185,7 +190,7 @@ def ceiling_solids(house: House) -> list[Solid]:
     ceiling = house.scene.ceiling
     beams = _beams(house)
     boxes = [b.shape for b in beams if isinstance(b.shape, Box)]
-    solids = _boards(house) + beams
+    solids = _boards(house, boxes) + beams
     if ceiling.joists is not None:
         layout = ceiling.joists
         solids += _joists(house, layout, boxes) + _rims(house, layout, boxes) + _blocking(house, layout, boxes)

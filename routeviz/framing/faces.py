@@ -229,11 +229,11 @@ def _space_faces(house: House, other: Beyond, keep_away: Mapping[str, float]) ->
 
 def exit_faces(
     house: House, shape: RoofShape | None, heights: dict[WallSide, Heights], tops: dict[WallSide, float],
-    others: list[Beyond], base: float, keep_away: Mapping[str, float],
+    others: list[Beyond], bases: dict[WallSide, float], keep_away: Mapping[str, float],
 ) -> tuple[ExitFace, ...]:  # fmt: skip
     """Give every outer face of the house in a fixed order: walls, gables, roof, walls of spaces.
 
-    `tops` are the heights up to which the wall faces reach, `base` where gables begin [in].
+    `tops` are the heights up to which the wall faces reach, `bases` where gables begin [in].
     """
     found: list[ExitFace] = []
     for place in house.places:
@@ -242,7 +242,7 @@ def exit_faces(
             face = _wall_face(house, shape, place, heights[side], tops[side], keep_away)
             found += [face] if face else []
     if shape is not None:
-        gables = (_gable_face(house, shape, place, base, keep_away) for place in infill_places(house, shape))
+        gables = (_gable_face(house, shape, place, bases[place.wall.side], keep_away) for place in infill_places(house, shape))
         found += [face for face in gables if face]
         found += _roof_faces(house, shape, keep_away)
     for other in others:

@@ -129,8 +129,8 @@ def _ridge_board(shape: RoofShape) -> list[Solid]:
     gap, layout = _ridge_gap(shape), shape.roof.framing
     if gap == 0.0 or shape.ridge_u is None or layout is None:
         return []
-    underside = min(s.z(shape.ridge_u - gap if s.hi == shape.ridge_u else shape.ridge_u + gap) for s in shape.slopes)
-    top = underside + min(layout.depth_in * s.stretch for s in shape.slopes)
+    underside = shape.underside(shape.ridge_u)
+    top = underside + min(layout.depth_in * s.stretch - gap * abs(s.b) for s in shape.slopes)
     lo, hi = [0.0, 0.0, underside], [0.0, 0.0, top]
     lo[shape.axis], hi[shape.axis] = shape.along
     lo[1 - shape.axis], hi[1 - shape.axis] = shape.ridge_u - gap, shape.ridge_u + gap
@@ -160,11 +160,14 @@ def _sheets(shape: RoofShape) -> list[Solid]:
 
 def eave_soffit_z(house: House, shape: RoofShape, side: WallSide) -> float | None:
     """Give the underside of the eave soffit over a wall; None where the roof has no overhang there."""
-    if side not in shape.eaves or not house.outdoors(side) or shape.roof.overhang_in <= 0:
+    if side not in shape.eaves or not house.outdoors(side) or shape.roof.form is RoofForm.FLAT:
         return None
-    slope = _slope_over(shape, side)
-    edge = slope.hi if _FACES[side][1] > 0 else slope.lo
-    return slope.z(edge) - SOFFIT_IN
+    slope, edge = _slope_over(shape, side), _eave_edge(shape, side)
+    return slope.z(edge) - SOFFIT_IN if abs(edge - house.place(side).outer) > 1.0 else None
+
+
+def _eave_edge(shape: RoofShape, side: WallSide) -> float:
+    return _slope_over(shape, side).hi if _FACES[side][1] > 0 else _slope_over(shape, side).lo
 
 
 def _slope_over(shape: RoofShape, side: WallSide) -> Slope:
@@ -177,9 +180,9 @@ def _soffits(house: House, shape: RoofShape) -> list[Solid]:
         z = eave_soffit_z(house, shape, side)
         if z is None:
             continue
-        axis, sign = _FACES[side]
+        axis = _FACES[side][0]
         face = house.place(side).outer
-        edge = face + sign * shape.roof.overhang_in
+        edge = _eave_edge(shape, side)
         lo, hi = [0.0, 0.0, z], [0.0, 0.0, z + SOFFIT_IN]
         lo[axis], hi[axis] = min(face, edge), max(face, edge)
         lo[1 - axis], hi[1 - axis] = shape.along
@@ -196,8 +199,9 @@ def _sloped_ceiling(house: House, shape: RoofShape) -> list[Solid]:
     width, depth = house.scene.kitchen.width_in, house.scene.kitchen.depth_in
     lo, hi = (-depth, 0.0) if shape.axis == 0 else (0.0, width)
     along = (0.0, width) if shape.axis == 0 else (-depth, 0.0)
-    solids, at = [], -sum(layer.thickness_in for layer in house.scene.ceiling.layers)
-    for k, layer in enumerate(house.scene.ceiling.layers, 1):
+    solids, at = [], 0.0
+    for k, layer in enumerate(house.scene.ceiling.layers, 1):  # from the rafters down to the room
+        at -= layer.thickness_in
         for slope in shape.slopes:
             ends = max(lo, slope.lo), min(hi, slope.hi)
             if ends[0] >= ends[1] or is_gap(layer.material):
@@ -209,13 +213,10 @@ def _sloped_ceiling(house: House, shape: RoofShape) -> list[Solid]:
                       Prism(shape.axis, *along, tuple(outline)), Crossing.PASS, "ceiling.layers", None, layer.material,
                       combustible=is_combustible(layer.material))
             )  # fmt: skip
-        at += layer.thickness_in
     return solids
 
 
 def roof_solids(house: House, shape: RoofShape) -> list[Solid]:
     """Give every solid of the roof; under a cathedral roof the sloped ceiling too."""
-    solids = _framing(house, shape) + _ridge_board(shape) + _sheets(shape)
-    if shape.roof.form is not RoofForm.FLAT:
-        solids += _soffits(house, shape)
+    solids = _framing(house, shape) + _ridge_board(shape) + _sheets(shape) + _soffits(house, shape)
     return solids + (_sloped_ceiling(house, shape) if is_cathedral(house) else [])

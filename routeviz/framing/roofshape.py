@@ -51,7 +51,6 @@ class RoofShape:
     along: tuple[float, float]  # extent along the ridge, overhangs included
     eaves: tuple[WallSide, ...]  # walls under a low edge of the roof
     frame_in: float  # depth of rafters or top chords, square to the slope; 0 without
-    rakes: tuple[float, float] = (0.0, 0.0)  # overhang beyond each gable end
 
     def slope_at(self, u: float) -> Slope:
         """Give the slope over `u`."""
@@ -124,16 +123,23 @@ def roof_shape(house: House, eave: float) -> RoofShape | None:
     else:
         edges = house.core[2 * across : 2 * across + 2]  # type: ignore[assignment]
     lines, ridge_u, eaves = _lines(house, roof, (low, high), edges, eave, across)
-    lo, hi = house.outer[2 * across], house.outer[2 * across + 1]
-    lo -= roof.overhang_in if house.outdoors(low) else 0.0
-    hi += roof.overhang_in if house.outdoors(high) else 0.0
+    lo, hi = _reach(house, roof, across)
     cuts = [lo, *([ridge_u] if len(lines) == 2 and ridge_u is not None else []), hi]
     slopes = tuple(Slope(*line, cuts[i], cuts[i + 1]) for i, line in enumerate(lines))
-    start, end = sides_of(axis)
-    rakes = tuple(roof.overhang_in if house.outdoors(s) else 0.0 for s in (start, end))
-    along = (house.outer[2 * axis] - rakes[0], house.outer[2 * axis + 1] + rakes[1])
+    along = _reach(house, roof, axis)
     depth = roof.framing.depth_in if roof.framing else 0.0
-    return RoofShape(roof, axis, slopes, ridge_u, along, eaves, depth, (rakes[0], rakes[1]))
+    return RoofShape(roof, axis, slopes, ridge_u, along, eaves, depth)
+
+
+def _reach(house: House, roof: Roof, axis: int) -> tuple[float, float]:
+    """Give the roof's extent along an axis: the overhang counts from the core of an outer wall, and covers its layers."""
+    low, high = sides_of(axis)
+    lo, hi = house.outer[2 * axis], house.outer[2 * axis + 1]
+    if house.outdoors(low):
+        lo = min(lo, house.core[2 * axis] - roof.overhang_in)
+    if house.outdoors(high):
+        hi = max(hi, house.core[2 * axis + 1] + roof.overhang_in)
+    return lo, hi
 
 
 Line = tuple[str, float, float]
@@ -149,7 +155,7 @@ def _lines(
         up = roof.high_side or (low if high is WallSide.HOOD else high)
         rising = roof.pitch if up is high else -roof.pitch
         at = hi if up is low or (is_cathedral(house) and high is WallSide.HOOD) else lo
-        return [("", eave - rising * at, rising)], None, (low if up is high else high,)
+        return [("", eave - rising * at, rising + 0.0)], None, (low if up is high else high,)
     ridge = -roof.ridge_at_in if across == 1 else roof.ridge_at_in
     names = ("front", "back") if across == 1 else ("left", "right")
     if ridge <= lo or ridge >= hi:  # the ridge lies beyond the kitchen: one slope is all there is of it

@@ -102,13 +102,14 @@ def _above(tops: list[tuple[float, float]], base: float) -> list[tuple[float, fl
     return [*foot, *((u, h + base) for u, h in line), *foot_end]
 
 
-def infill_solids(house: House, shape: RoofShape, base: float) -> list[Solid]:
-    """Give the walls between the eave line and the roof: outer layers, studs over the studs below, masonry.
+def infill_solids(house: House, shape: RoofShape, bases: dict[WallSide, float]) -> list[Solid]:
+    """Give the walls from their tops (by side, [in]) to the roof: outer layers, studs over the studs below, masonry.
 
     Under a cathedral roof the room-side layers go up to the ceiling too.
     """
     solids: list[Solid] = []
     for place in infill_places(house, shape):
+        base = bases[place.wall.side]
         solids += _infill_sheets(house, shape, place, base) + _infill_core(house, shape, place, base)
     return solids
 

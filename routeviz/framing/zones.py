@@ -44,8 +44,9 @@ def _roof_zones(house: House, shape: RoofShape | None, base: float) -> list[Zone
             section = _section(shape, lo, hi, min(shape.surface(lo), shape.surface(hi)) - 0.01)
         name = "attic" if house.scene.above.kind is not AboveKind.ROOF else "roof space"
         return [Zone("attic", name, Passage.HIDDEN, Prism(axis, *along, section), "attic", "attic")]
+    bottom = min(base, house.ceiling, shape.surface(lo) - 0.01, shape.surface(hi) - 0.01)
     found = [Zone("roof-space", "roof space", Passage.HIDDEN,
-                  Prism(axis, *along, _section(shape, lo, hi, house.ceiling)), "attic")]  # fmt: skip
+                  Prism(axis, *along, _section(shape, lo, hi, bottom)), "attic")]  # fmt: skip
     ordered = sorted(rafter_slots(house, shape), key=lambda s: s.lo)
     for a, b, words in _bays(ordered, along, tuple(_END_WORDS[s] for s in sides_of(axis))):
         outline = _section(shape, lo, hi, None)
@@ -59,15 +60,13 @@ def _bays(
 ) -> list[tuple[float, float, str]]:
     """Give the gaps between members in order of coordinate, named by their numbers, the lower one first."""
     found = []
+    rising = len(ordered) < 2 or ordered[0].number < ordered[-1].number
     marks = [(ends[0], ends[0], end_words[0]), *((s.lo, s.hi, str(s.number)) for s in ordered)]
     marks.append((ends[1], ends[1], end_words[1]))
     for a, b in itertools.pairwise(marks):
         if b[0] - a[1] < 1.0:
             continue
-        names = sorted((a[2], b[2]), key=lambda n: (not n.isdigit(), int(n) if n.isdigit() else 0))
-        if not names[1].isdigit() and names[0].isdigit() and b[2].isdigit():
-            names.reverse()
-        found.append((a[1], b[0], "-".join(names)))
+        found.append((a[1], b[0], f"{a[2]}-{b[2]}" if rising else f"{b[2]}-{a[2]}"))
     return found
 
 
@@ -120,9 +119,11 @@ def _stud_bays(place: Place, solids: list[Solid]) -> list[Zone]:
     ]
     studs.sort(key=lambda s: s[0][axis])
     word = f"{place.member_words}stud bay"
+    openings = [place.span((o.left_in, o.left_in + o.width_in)) for o in place.wall.openings]
     found = []
     for (lo_a, hi_a, a), (lo_b, hi_b, b) in itertools.pairwise(studs):
-        if abs(a - b) != 1 or lo_b[axis] - hi_a[axis] < 1.0:
+        middle = (hi_a[axis] + lo_b[axis]) / 2
+        if lo_b[axis] - hi_a[axis] < 1.0 or any(o[0] < middle < o[1] for o in openings):
             continue
         lo, hi = list(lo_a), list(hi_b)
         lo[axis], hi[axis] = hi_a[axis], lo_b[axis]
@@ -201,7 +202,7 @@ def zones(
     found += _roof_zones(house, shape, base) + _storey_zones(house, bounds.hi[2])
     for place in house.places:
         h = heights[place.wall.side]
-        found.append(_wall_zone(place, (h.floor, h.plate_top)))
+        found.append(_wall_zone(place, (h.floor, max(h.plate_top, house.ceiling))))
     for place in house.places:
         found += _stud_bays(place, solids)
     found += _ceiling_zones(house, shape)
