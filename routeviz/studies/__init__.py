@@ -1,0 +1,6 @@
+"""Many plans of one scene: fixes that are proven, and ways out side by side."""
+
+from routeviz.studies.compare import compare
+from routeviz.studies.fixes import fixes
+
+__all__ = ["compare", "fixes"]

@@ -1,0 +1,218 @@
+"""The least intrusive changes that clear every must-finding, each planned again before it is offered."""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+
+from routeviz import pipeline
+from routeviz.model.finding import Finding, State, Verdict
+from routeviz.model.plan import Plan
+from routeviz.model.scene import Scene, SectionShape, SectionSize
+from routeviz.model.study import Fix, FixKind
+from routeviz.units import length_text
+
+__all__ = ["fixes", "must_broken"]
+
+_STEP_IN = 0.25
+_REACH_IN = 24.0
+_TRIES = 40  # plans made at the most
+
+
+@dataclass(frozen=True, slots=True)
+class _Try:
+    """One change to plan again."""
+
+    kind: FixKind
+    words: str
+    scene: Scene
+    changes: tuple[tuple[str, str], ...]
+    moved_in: float
+
+
+def must_broken(plan: Plan) -> tuple[Finding, ...]:
+    """Give the broken must-findings that nobody has waived."""
+    return tuple(f for f in plan.all_findings if f.state is State.BROKEN and f.must and not f.waived)
+
+
+def needs_fix(plan: Plan) -> bool:
+    """Whether a plan has anything that must be cleared."""
+    return plan.verdict in (Verdict.BLOCKED, Verdict.NO_PLACE)
+
+
+def fixes(plan: Plan, *, most: int = 3, progress: Callable[[str], None] | None = None) -> tuple[Fix, ...]:
+    """Find up to `most` changes that clear all must-findings of a plan, least intrusive first.
+
+    Every fix offered was planned again with all rules; one that leaves a must-finding is never offered. At most
+    one fix of each kind and side is given, so that the choices differ.
+
+    Parameters
+    ----------
+    plan : Plan
+        A plan that is Blocked or has No place; any other needs none and gets none.
+    most : int
+        How many to give.
+    progress : callable
+        Told each change as it is tried.
+    """
+    if not needs_fix(plan) or plan.scene.as_built is not None:
+        return ()
+    found: list[Fix] = []
+    seen: set[tuple[FixKind, bool]] = set()
+    for number, attempt in enumerate(_tries(plan)):
+        if len(found) >= most or number >= _TRIES:
+            break
+        key = (attempt.kind, attempt.moved_in < 0)
+        if key in seen:
+            continue
+        if progress:
+            progress(attempt.words)
+        again = pipeline.plan(attempt.scene, alternatives=1)
+        if again.best is None or must_broken(again):
+            continue
+        seen.add(key)
+        found.append(_fix(attempt, again))
+    return tuple(found)
+
+
+def _fix(attempt: _Try, again: Plan) -> Fix:
+    best = again.best
+    assert best is not None
+    states = [f.state for f in again.all_findings if not f.waived]
+    return Fix(
+        kind=attempt.kind,
+        words=attempt.words,
+        changes=attempt.changes,
+        moved_in=abs(attempt.moved_in),
+        elbows=best.route.elbows,
+        length_in=best.route.length_in,
+        boxed_in=best.route.boxed_in,
+        flow_cfm=best.air.full.flow_cfm,
+        close=states.count(State.CLOSE),
+        broken=states.count(State.BROKEN),
+        verdict=again.verdict,
+        answer=again.answer,
+    )
+
+
+def _tries(plan: Plan) -> Iterator[_Try]:
+    """Give changes, least intrusive first."""
+    yield from _cheap_moves(plan)
+    yield from _sections(plan.scene)
+    yield from _other_ends(plan.scene)
+
+
+def _cheap_moves(plan: Plan) -> Iterator[_Try]:
+    """Moves of hood and height in order of inches moved; moves that the search has proven come first."""
+    scene = plan.scene
+    shifts = sorted({*_proven_shifts(plan), *_scan()}, key=lambda s: (s not in _proven_shifts(plan), abs(s)))
+    for shift in heapq.nsmallest(12, shifts, key=lambda s: (s not in _proven_shifts(plan), abs(s))):
+        yield _shifted(scene, shift, both=False)
+    for height in _heights(plan):
+        yield _raised(scene, height)
+    for shift in heapq.nsmallest(12, shifts, key=lambda s: (s not in _proven_shifts(plan), abs(s))):
+        yield _shifted(scene, shift, both=True)
+
+
+def _proven_shifts(plan: Plan) -> tuple[float, ...]:
+    found: list[float] = []
+    for why in plan.paths.why_not:
+        if why.verified:
+            found += [s for s in (why.shift_in, why.shift_other_in, why.middle_in) if s is not None and s != 0]
+    for finding in plan.findings:
+        if finding.code.startswith("FIT-ROOM") and finding.state is State.BROKEN and finding.margin is not None:
+            found += [finding.margin, -finding.margin]
+    return tuple(sorted({round(s / _STEP_IN + (0.4999 if s > 0 else -0.4999)) * _STEP_IN for s in found}, key=abs))
+
+
+def _scan() -> Iterator[float]:
+    size = 1.0
+    while size <= _REACH_IN:
+        yield from (-size, size)
+        size += 3.0
+
+
+def _heights(plan: Plan) -> Iterator[float]:
+    scene = plan.scene
+    mount = scene.hood.mount_in or 0.0
+    lows = [f.limit for f in plan.findings if f.code.startswith("HGT") and f.relation == "at least" and f.limit]
+    highs = [f.limit for f in plan.findings if f.code.startswith("HGT") and f.relation == "at most" and f.limit]
+    low, high = max(lows, default=mount), min(highs, default=mount + 6)
+    for height in sorted({low, high, (low + high) / 2}, key=lambda h: abs(h - mount)):
+        if abs(height - mount) > 1e-6 and height > 0:
+            yield height
+
+
+def _side(move: float) -> str:
+    return "left" if move < 0 else "right"
+
+
+def _text(value: float, scene: Scene) -> str:
+    return length_text(value, metric=scene.metric).replace("−", "-")
+
+
+def _shifted(scene: Scene, shift: float, *, both: bool) -> _Try:
+    hood = replace(scene.hood, centre_in=scene.hood.centre_in + shift)
+    changed = replace(scene, hood=hood)
+    fields = [("hood.centre", _text(hood.centre_in, scene))]
+    kind, what = FixKind.SHIFT, f"Shift {_text(abs(shift), scene)} {_side(shift)}"
+    if both:
+        cooktop = replace(scene.cooktop, centre_in=scene.cooktop.centre_in + shift)
+        changed = replace(changed, cooktop=cooktop)
+        fields.append(("cooktop.centre", _text(cooktop.centre_in, scene)))
+        kind, what = FixKind.SHIFT_BOTH, f"Shift hood and cooktop {_text(abs(shift), scene)} {_side(shift)}"
+    return _Try(kind, what, changed, tuple(fields), shift)
+
+
+def _raised(scene: Scene, height: float) -> _Try:
+    mount = scene.hood.mount_in or 0.0
+    move = height - mount
+    words = f"{'Raise' if move > 0 else 'Lower'} the hood {_text(abs(move), scene)}, to {_text(height, scene)} above the cooktop"
+    changed = replace(scene, hood=replace(scene.hood, mount_in=height))
+    return _Try(FixKind.HEIGHT, words, changed, (("hood.mount", _text(height, scene)),), move)
+
+
+def section_text(section: SectionSize, *, metric: bool) -> str:
+    """Write a section as a scene file takes it: "8 in round", "3 1/4 in x 10 in"."""
+
+    def size(value: float) -> str:
+        return length_text(value, metric=metric)
+
+    if section.shape is SectionShape.ROUND:
+        return f"{size(section.width_in)} round"
+    plain = f"{size(section.height_in).removesuffix(' in').removesuffix(' mm')} x {size(section.width_in)}"
+    return plain if section.shape is SectionShape.RECT else f"{plain} oval"
+
+
+def _sections(scene: Scene) -> Iterator[_Try]:
+    rest = scene.duct.sections[1:]
+    for section in rest:
+        order = (section, *(s for s in scene.duct.sections if s is not section))
+        words = f"Use {section_text(section, metric=scene.metric)} duct"
+        texts = [section_text(s, metric=scene.metric) for s in order]
+        changed = replace(scene, duct=replace(scene.duct, sections=order))
+        yield _Try(FixKind.SECTION, words, changed, (("duct.sections", repr(texts)),), 0.0)
+
+
+def _other_ends(scene: Scene) -> Iterator[_Try]:
+    cap, duct = scene.cap, scene.duct
+    if not cap.roof:
+        yield _Try(
+            FixKind.WAY,
+            "Let it end on the roof",
+            replace(scene, cap=replace(cap, roof=True)),
+            (("cap.roof", "true"),),
+            0.0,
+        )
+    if not cap.wall:
+        yield _Try(
+            FixKind.WAY,
+            "Let it end on a wall",
+            replace(scene, cap=replace(cap, wall=True)),
+            (("cap.wall", "true"),),
+            0.0,
+        )
+    if not duct.boxing_allowed:
+        boxed = replace(scene, duct=replace(duct, boxing_allowed=True))
+        yield _Try(FixKind.BOX, "Box a run in below the ceiling", boxed, (("duct.boxing_allowed", "true"),), 0.0)
