@@ -181,7 +181,7 @@ _FAST = {
     "in wg": {"in wg": 1.0, "inwg": 1.0, "pa": 1 / 249.08891},
     "lb": {"lb": 1.0, "lbs": 1.0, "kg": 1 / 0.45359237},
     "btu/h": {"btu/h": 1.0, "kw": 3412.141633, "w": 3.412141633},
-    "degF": {},
+    "degF": {"degf": 1.0, "°f": 1.0},
 }  # the common spellings, so that reading an ordinary scene need not load pint
 _PINT_NAME = {"cfm": "cfm", "in wg": "inwg", "lb": "pound", "btu/h": "btuh", "degF": "degF"}
 
@@ -218,6 +218,8 @@ def parse_quantity(text: str | float, *, unit: str) -> float:
         return number
     if fast is not None:
         return number * fast
+    if unit == "degF" and name.lower() in ("degc", "°c"):
+        return number * 1.8 + 32
     registry = _registry()
     try:
         spelled = name.replace("in wg", "inwg").replace("°", "deg").replace("³", "**3")
