@@ -28,6 +28,18 @@ class Notes:
             value = ""
         self.found.append(Trouble(path, write_path(path, self._raw), value, problem, remedy))
 
+    def missing(self, path: Path, remedy: str) -> None:
+        """Write down that something must be added."""
+        self.found.append(Trouble(path, write_path(path, self._raw), "", "missing", remedy))
+
+    def is_set(self, path: Path) -> bool:
+        """Whether the file says anything at `path`, readable or not."""
+        try:
+            descend(self._raw, path)
+        except LookupError:
+            return False
+        return True
+
     def length(self, length_in: float) -> str:
         """Write a length in the scene's measures."""
         return Length().show(length_in, metric=self._metric)

@@ -35,7 +35,7 @@ from routeviz.units import (
 
 __all__ = [
     "UNREAD", "Angle", "Choice", "Length", "LongLength", "MemberSize", "Name", "Number", "Pitch", "Quantity",
-    "Reader", "Section", "SizeText", "Words", "YesNo", "literal", "split_layer", "unreadable",
+    "Reader", "Section", "SizeText", "Words", "YesNo", "is_blank", "literal", "split_layer", "unreadable",
 ]  # fmt: skip
 
 _LONGEST_TEXT: Final = 80
@@ -49,6 +49,11 @@ class _Unread:
 
 
 UNREAD: Final = _Unread()
+
+
+def is_blank(value: object) -> bool:
+    """Whether a word, choice or flag stands for one that could not be read."""
+    return value is None
 
 
 def unreadable(problem: str, remedy: str) -> PydanticCustomError:

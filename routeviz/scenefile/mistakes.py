@@ -15,10 +15,11 @@ from pydantic_core import ErrorDetails
 from routeviz.scenefile.fields import literal
 from routeviz.scenefile.paths import Path, rows, write_path
 
-__all__ = ["Trouble", "known_keys", "table_at", "trouble_from", "value_text"]
+__all__ = ["Trouble", "known_keys", "table_at", "trouble_from", "value_text", "without_misspelt"]
 
 _SHOWN = 60
 _FEW = 16
+_UNKNOWN = "unknown key"
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +81,7 @@ def trouble_from(detail: ErrorDetails, root: type[BaseModel], raw: Any) -> Troub
         context = detail.get("ctx", {})
         return Trouble(path, field, shown, str(context["problem"]), str(context["remedy"]))
     if kind == "extra_forbidden":
-        return Trouble(path, field, shown, "unknown key", _nearest(str(path[-1]), known_keys(root, path[:-1])))
+        return Trouble(path, field, shown, _UNKNOWN, _nearest(str(path[-1]), known_keys(root, path[:-1])))
     if kind == "missing":
         return Trouble(path, field, "", "missing", _how_to_add(root, path, raw))
     if kind in ("tuple_type", "list_type"):
@@ -88,6 +89,16 @@ def trouble_from(detail: ErrorDetails, root: type[BaseModel], raw: Any) -> Troub
     if kind == "too_long":
         return Trouble(path, field, shown, "too many values", "Write a pair: flow first, then pressure")
     return Trouble(path, field, shown, "cannot be read", "Compare it with the starter scene")
+
+
+def without_misspelt(troubles: list[Trouble]) -> list[Trouble]:
+    """Leave out "missing" where the same table has an unknown key that is nearly it."""
+    meant = {
+        (*t.path[:-1], t.remedy.removeprefix("Did you mean ").split("?")[0])
+        for t in troubles
+        if t.problem == _UNKNOWN and t.remedy.startswith("Did you mean ")
+    }
+    return [t for t in troubles if not (t.problem == "missing" and t.path in meant)]
 
 
 def _nearest(word: str, known: list[str]) -> str:

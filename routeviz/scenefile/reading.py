@@ -19,7 +19,7 @@ from routeviz.scenefile.checks import cross_checks
 from routeviz.scenefile.document import UNITS, Document
 from routeviz.scenefile.fields import UNREAD
 from routeviz.scenefile.lines import find_lines, line_of
-from routeviz.scenefile.mistakes import Trouble, trouble_from
+from routeviz.scenefile.mistakes import Trouble, trouble_from, without_misspelt
 from routeviz.scenefile.paths import Path, descend
 
 __all__ = ["load", "loads", "parse_toml"]
@@ -132,7 +132,7 @@ def _validate(raw: dict[str, Any]) -> tuple[Document | None, list[Trouble]]:
         except ValidationError as fault:
             details = fault.errors(include_url=False)
             if turn == 0:
-                troubles = [trouble_from(detail, Document, raw) for detail in details]
+                troubles = without_misspelt([trouble_from(detail, Document, raw) for detail in details])
                 patched = copy.deepcopy(raw)
             for detail in details:
                 _blank(patched, detail["loc"], str(detail["type"]))
