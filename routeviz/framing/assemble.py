@@ -83,8 +83,8 @@ def _bounds(built: House, shape: RoofShape | None, eave: float, others: list[Bey
         axes = [place.normal_axis for place in other.places if place.wall.beyond == "outdoors"]
         for axis in range(3):
             also = [face for face, own in zip(faces, axes, strict=True) if own == axis]
-            lo[axis] = min(lo[axis], other.inside.lo[axis], *also)
-            hi[axis] = max(hi[axis], other.inside.hi[axis], *also)
+            lo[axis] = min([lo[axis], other.inside.lo[axis], *also])
+            hi[axis] = max([hi[axis], other.inside.hi[axis], *also])
     return Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2]))
 
 

@@ -8,7 +8,8 @@ from collections.abc import Mapping
 from routeviz.framing.openings import name_of
 from routeviz.framing.place import House, Place, sides_of
 from routeviz.framing.roofshape import RoofShape
-from routeviz.framing.spaces import Beyond
+from routeviz.framing.sheets import Rect, pieces
+from routeviz.framing.spaces import Beyond, space_name
 from routeviz.framing.upper import infill_places
 from routeviz.framing.walls import Heights
 from routeviz.model.scene import Opening, OpeningKind, OutdoorKind, OutdoorThing, WallSide
@@ -104,14 +105,14 @@ def _edges(house: House, place: Place, lo: tuple[float, float], hi: tuple[float,
     return found
 
 
-def _wall_face(house: House, shape: RoofShape | None, place: Place, heights: Heights, top: float,
-               keep_away: Mapping[str, float]) -> ExitFace | None:  # fmt: skip
+def _wall_faces(house: House, shape: RoofShape | None, place: Place, heights: Heights, top: float,
+                others: list[Beyond], keep_away: Mapping[str, float]) -> list[ExitFace]:  # fmt: skip
     lo_s, hi_s = place.span(place.cover)
     side, gable = place.wall.side, _gable_top(shape, place)
     goes_on = gable is not None and gable > top + 6.0  # the gable above has a face of its own; both reach a little over
     lo, hi = (lo_s, heights.floor + GROUND_CLEAR_IN), (hi_s, min(gable, top + OVERLAP_IN) if gable and goes_on else top)
     if hi[1] - lo[1] < 1.0:
-        return None
+        return []
     vented = shape is not None and shape.roof.soffit_vented and side in shape.eaves
     keep = _wall_openings(place, heights.floor, keep_away)
     keep += _things(place, side.value, house.scene.outdoors, keep_away)
@@ -119,8 +120,30 @@ def _wall_face(house: House, shape: RoofShape | None, place: Place, heights: Hei
     keep += _edges(house, place, lo, hi, keep_away, vented=vented, gable=goes_on)
     if goes_on and shape is not None and place.normal_axis == shape.axis:
         keep += _rake_steps(shape, lo, hi, _distance(keep_away, "eave"))
-    return ExitFace(f"face-{side}", place.words, FaceKind.WALL, place.normal_axis, place.normal_sign, place.outer,
-                    (place.outer, 0.0, 0.0), lo, hi, tuple(keep), "outdoors", side)  # fmt: skip
+    hidden = _behind(place, others)
+    keep += [KeepOut(f"edge-{name}", f"the {name}", "edge", (r.s0, r.z0), (r.s1, r.z1), _distance(keep_away, "edge"))
+             for name, r in hidden]  # fmt: skip
+    open_air = pieces(Rect(lo[0], hi[0], lo[1], hi[1]), [r for _, r in hidden])
+    return [
+        ExitFace(f"face-{side}" if i == 1 else f"face-{side}-{i}", place.words, FaceKind.WALL, place.normal_axis,
+                 place.normal_sign, place.outer, (place.outer, 0.0, 0.0), (r.s0, r.z0), (r.s1, r.z1), tuple(keep),
+                 "outdoors", side)
+        for i, r in enumerate(open_air, 1)
+        if r.s1 - r.s0 >= 1.0 and r.z1 - r.z0 >= 1.0
+    ]  # fmt: skip
+
+
+def _behind(place: Place, others: list[Beyond]) -> list[tuple[str, Rect]]:
+    """Give what spaces cover of a wall that is said to be outdoors, their walls included."""
+    found = []
+    for other in others:
+        if other.space.beyond is not place.wall.side:
+            continue
+        ends = [p.outer for p in other.places if p.normal_axis == place.run_axis]
+        axis = place.run_axis
+        lo, hi = min([other.inside.lo[axis], *ends]), max([other.inside.hi[axis], *ends])
+        found.append((space_name(other.space), Rect(lo, hi, other.inside.lo[2], other.inside.hi[2])))
+    return found
 
 
 _GABLE_WORDS = {
@@ -239,8 +262,7 @@ def exit_faces(
     for place in house.places:
         if house.outdoors(place.wall.side):
             side = place.wall.side
-            face = _wall_face(house, shape, place, heights[side], tops[side], keep_away)
-            found += [face] if face else []
+            found += _wall_faces(house, shape, place, heights[side], tops[side], others, keep_away)
     if shape is not None:
         gables = (_gable_face(house, shape, place, bases[place.wall.side], keep_away) for place in infill_places(house, shape))
         found += [face for face in gables if face]
