@@ -1,0 +1,179 @@
+"""A stage in front of an off-screen camera; the only module here that loads VTK."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+import pyvista as pv
+import trimesh
+
+from routeviz.views.palette import MATERIALS, TEAL, Finish
+from routeviz.views.parts import Layer, Piece
+from routeviz.views.shapes import Mesh
+from routeviz.views.stage import Stage
+from routeviz.views.viewpoints import Camera
+
+__all__ = ["Shot", "shoot"]
+
+Pixels = npt.NDArray[np.uint8]
+
+_LIGHTS = (
+    ((210, -260, 240), (70, -20, 70), 0.46, "#fff4e4"), ((-60, -220, 120), (70, -10, 80), 0.34, "#eef3ff"),
+    ((72, -200, 20), (72, -10, 110), 0.25, "#ffffff"), ((260, -60, 90), (0, -10, 70), 0.30, "#fff8ee"),
+    ((-120, -60, 90), (144, -10, 70), 0.30, "#fff8ee"), ((-80, 320, 260), (70, 0, 90), 0.55, "#fff4e4"),
+    ((260, 240, 120), (70, 0, 70), 0.25, "#eef3ff"),
+)  # fmt: skip
+_CREASE_DEG = 28.0
+
+
+@dataclass(frozen=True)
+class Shot:
+    """A drawn picture [h, w, 3] and, for each pixel, how far off the surface seen there is [in]; inf for the ground."""
+
+    pixels: Pixels
+    depth: npt.NDArray[np.float64]
+
+
+def _wrap(meshes: Sequence[Mesh]) -> pv.PolyData:
+    """Join meshes into one surface, so that a picture needs few draw calls."""
+    offsets = np.cumsum([0, *(len(m.vertices) for m in meshes)])
+    points = np.vstack([np.asarray(m.vertices, float) for m in meshes])
+    faces = np.vstack([np.asarray(m.faces) + o for m, o in zip(meshes, offsets, strict=False)])
+    return pv.PolyData(points, np.c_[np.full(len(faces), 3), faces].ravel())
+
+
+@dataclass(frozen=True)
+class _Light:
+    """How a surface answers light."""
+
+    ambient: float
+    diffuse: float
+    specular: float = 0.0
+    power: float = 1.0
+
+
+_FLAT, _GLASSY = _Light(0.85, 0.25), _Light(0.9, 0.1)
+_METAL, _MATT = _Light(0.40, 0.58, 0.6, 18), _Light(0.45, 0.56, 0.03)
+
+
+def _light(finish: Finish) -> _Light:
+    if finish.opacity < 0.3:
+        return _GLASSY
+    return _METAL if finish.metal else _MATT
+
+
+def _polylines(lines: Sequence[npt.NDArray[np.float64]]) -> pv.PolyData:
+    cells, points, at = [], [], 0
+    for line in lines:
+        cells += [len(line), *range(at, at + len(line))]
+        points.append(np.asarray(line, float))
+        at += len(line)
+    made = pv.PolyData()
+    made.points = np.vstack(points)
+    made.lines = np.array(cells)
+    return made
+
+
+def _draw_lines(plotter: pv.Plotter, lines: pv.PolyData, colour: str, scale: int) -> None:
+    actor = plotter.add_mesh(lines, color=colour, line_width=1.1 * scale, lighting=False, reset_camera=False)
+    actor.mapper.SetResolveCoincidentTopologyToPolygonOffset()
+    actor.mapper.SetRelativeCoincidentTopologyLineOffsetParameters(-0.6, -1)
+
+
+def _add(plotter: pv.Plotter, pieces: Sequence[Piece], scale: int, *, ghosted: bool) -> None:
+    """Draw pieces of one material and shading."""
+    first = pieces[0]
+    finish = MATERIALS[first.material]
+    surface = _wrap([p.mesh for p in pieces])
+    bars = first.material.startswith("bar ")
+    light = _FLAT if bars else _light(finish)
+    plotter.add_mesh(
+        surface, color=finish.colour, opacity=0.16 if ghosted else finish.opacity, smooth_shading=first.smooth,
+        split_sharp_edges=first.smooth, feature_angle=35.0, reset_camera=False, ambient=light.ambient,
+        diffuse=light.diffuse, specular=light.specular, specular_power=light.power,
+    )  # fmt: skip
+    edge = TEAL if first.layer is Layer.ZONES else finish.edge
+    if finish.edges and not ghosted and not (first.smooth and not finish.metal):
+        edges = surface.extract_feature_edges(
+            feature_angle=60.0 if first.smooth else _CREASE_DEG, boundary_edges=False, manifold_edges=False,
+            non_manifold_edges=False,
+        )  # fmt: skip
+        if edges.n_points:
+            _draw_lines(plotter, edges, edge, scale)
+    lines = [line for p in pieces for line in p.lines]
+    if lines:
+        _draw_lines(plotter, _polylines(lines), edge, scale)
+
+
+def _batches(
+    stage: Stage, without: frozenset[Layer], glassy: frozenset[Layer]
+) -> dict[tuple[object, ...], list[Piece]]:
+    found: dict[tuple[object, ...], list[Piece]] = {}
+    for piece in stage.pieces:
+        if piece.layer not in without:
+            key = (piece.material, piece.smooth, piece.layer in glassy, piece.layer is Layer.ZONES)
+            found.setdefault(key, []).append(piece)
+    return found
+
+
+def _depths(stage: Stage, camera: Camera) -> tuple[float, float]:
+    """Give the nearest and farthest depth worth drawing [in]; a near plane close to the subject keeps lines crisp."""
+    corners = np.vstack([trimesh.bounds.corners(p.mesh.bounds) for p in stage.pieces])
+    eye = np.array(camera.eye)
+    ahead = np.array(camera.target) - eye
+    distance = float(np.linalg.norm(ahead))
+    depth = (corners - eye) @ (ahead / distance)
+    return max(0.12 * distance, float(depth.min()) - 2), max(float(depth.max()) + 2, distance)
+
+
+def _far(plotter: pv.Plotter, camera: Camera) -> npt.NDArray[np.float64]:
+    """Turn the depth buffer into distances along the view [in]."""
+    raw = -np.asarray(plotter.get_image_depth(), float)
+    return np.where(np.isfinite(raw), raw, np.inf)
+
+
+def shoot(
+    stage: Stage, camera: Camera, size: tuple[int, int], *, scale: int = 2, occlusion: bool = True, xray: bool = False,
+    without: frozenset[Layer] = frozenset(),
+) -> Shot:  # fmt: skip
+    """Draw a stage.
+
+    Parameters
+    ----------
+    camera : Camera
+        Where to stand.
+    size : tuple of int
+        Width and height of the finished picture; it is drawn `scale` times larger.
+    occlusion : bool
+        Soft shade in corners. It differs a little from run to run, so pictures that are compared go without.
+    xray : bool
+        Draw board, outer skin and cabinets as glass, so that the framing shows.
+    without : frozenset of Layer
+        Layers to leave away.
+    """
+    plotter = pv.Plotter(off_screen=True, window_size=[size[0] * scale, size[1] * scale], lighting="none")
+    try:
+        pv.Plotter.set_background(plotter, "#ece4d6", top="#f8f4ec")
+        glassy = frozenset({Layer.BOARD, Layer.SKIN, Layer.KITCHEN, Layer.ROOF} if xray else ())
+        for key, pieces in _batches(stage, without, glassy).items():
+            _add(plotter, pieces, scale, ghosted=bool(key[2]))
+        for position, focus, intensity, colour in _LIGHTS:
+            plotter.add_light(
+                pv.Light(
+                    position=position, focal_point=focus, intensity=intensity, color=colour, light_type="scene light"
+                )
+            )
+        plotter.camera_position = [camera.eye, camera.target, camera.up]
+        plotter.camera.view_angle = camera.angle_deg
+        plotter.camera.clipping_range = _depths(stage, camera)
+        plotter.renderer.disable_anti_aliasing()
+        if occlusion:
+            plotter.renderer.enable_ssao(radius=9, bias=0.3, kernel_size=32, blur=True)
+        plotter.render()
+        pixels = np.asarray(pv.Plotter.screenshot(plotter, return_img=True))[..., :3]
+        return Shot(pixels, _far(plotter, camera))
+    finally:
+        plotter.close()

@@ -1,0 +1,226 @@
+"""One stage: a plan as named, tagged meshes with marks, from which every picture is made."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from itertools import pairwise
+
+import numpy as np
+import numpy.typing as npt
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from routeviz.model.finding import Finding, State
+from routeviz.model.plan import Plan
+from routeviz.model.route import Part, PartKind, Route
+from routeviz.model.scene import SectionSize
+from routeviz.model.solids import ExitFace, FaceKind, KeepOut, Vec3
+from routeviz.views.blocked import wanted_pieces
+from routeviz.views.caps import cap_pieces, cap_top
+from routeviz.views.ducts import band, metal, wide_sides
+from routeviz.views.furnishing import cook_pieces, furnishing_pieces, hood_pieces
+from routeviz.views.house import CutAway, cut_away, house_pieces, member_numbers
+from routeviz.views.marks import broken_ids, flags, notes, slack_dimensions
+from routeviz.views.parts import Dimension, Flag, Group, Layer, MemberNumber, Note, Piece
+from routeviz.views.shapes import Slab, barred
+
+__all__ = ["Stage", "build", "duct_pieces"]
+
+BAND_IN = 1.1
+
+
+@dataclass(frozen=True)
+class Stage:
+    """Everything that a view of one plan shows; lengths in inches in the house frame."""
+
+    plan: Plan
+    pieces: tuple[Piece, ...]
+    flags: tuple[Flag, ...]
+    notes: tuple[Note, ...]
+    dimensions: tuple[Dimension, ...]
+    numbers: tuple[MemberNumber, ...]
+    broken: frozenset[str]
+    cut: CutAway
+
+    def piece(self, name: str) -> Piece:
+        """Give a piece by name.
+
+        Raises
+        ------
+        KeyError
+            If there is none.
+        """
+        for piece in self.pieces:
+            if piece.name == name:
+                return piece
+        raise KeyError(name)
+
+
+Array = npt.NDArray[np.float64]
+Joint = tuple[str, Vec3, Vec3, Array, SectionSize, float]
+
+
+def _bands(parts: tuple[Part, ...], sides: list[Array]) -> Iterator[Joint]:
+    """Give where two parts meet; a band is narrower where the parts are short, so that bands never run together."""
+    run = [
+        (p, s)
+        for p, s in zip(parts, sides, strict=True)
+        if p.length_in > 1e-6 and p.kind not in (PartKind.CAP, PartKind.OPEN_END)
+    ]
+    for (before, _), (after, side) in pairwise(run):
+        width = min(BAND_IN, before.length_in / 3, after.length_in / 3)
+        if width > 0.15:
+            yield f"band-{after.id}", after.start, after.direction, side, after.section, width
+    if run:
+        first, side = run[0]
+        yield (
+            f"band-{first.id}",
+            _on(first, min(0.8, first.length_in / 2)),
+            first.direction,
+            side,
+            first.section,
+            min(BAND_IN, first.length_in / 2),
+        )
+
+
+def _on(part: Part, along: float) -> Vec3:
+    return tuple(a + d * along for a, d in zip(part.start, part.direction, strict=True))  # type: ignore[return-value]
+
+
+def _seams(part: Part, stock_in: float, side: Array) -> list[tuple[Vec3, Array]]:
+    """Give where lengths of stock duct meet on a long straight."""
+    if part.kind is not PartKind.STRAIGHT or part.length_in <= stock_in + 6:
+        return []
+    count = int(np.ceil(part.length_in / stock_in))
+    return [(_on(part, stock_in * k), side) for k in range(1, count) if part.length_in - stock_in * k > 3]
+
+
+def duct_pieces(plan: Plan, route: Route) -> list[Piece]:
+    """Give a route as sheet metal: its parts, the bands where they meet, and its cap."""
+    sides = wide_sides(route.parts)
+    pieces: list[Piece] = []
+    for part, side in zip(route.parts, sides, strict=True):
+        made = metal(part, side)
+        if made is None:
+            continue
+        smooth = part.section.is_round or part.section != part.section_out
+        pieces.append(Piece(f"duct-{part.id}", part.id.replace("-", " "), Layer.DUCT, "duct", made.mesh, Group.ROUTE,
+                            lines=tuple(np.vstack([s, s[:1]]) for s in made.seams), smooth=smooth))  # fmt: skip
+        for k, (at, across) in enumerate(_seams(part, plan.scene.duct.stock_in, side), 1):
+            ring = band(at, part.direction, across, part.section, BAND_IN)
+            pieces.append(Piece(f"seam-{part.id}-{k}", "joint", Layer.DUCT, "duct", ring.mesh, Group.ROUTE,
+                                lines=tuple(np.vstack([s, s[:1]]) for s in ring.seams)))  # fmt: skip
+    for name, at, direction, side, section, width in _bands(route.parts, sides):
+        ring = band(at, direction, side, section, width)
+        pieces.append(Piece(name, "joint", Layer.DUCT, "duct", ring.mesh, Group.ROUTE,
+                            lines=tuple(np.vstack([s, s[:1]]) for s in ring.seams)))  # fmt: skip
+    return [*pieces, *cap_pieces(plan, route)]
+
+
+def _keep_out_zone(finding: Finding, item: KeepOut, face: ExitFace) -> Piece | None:
+    if finding.limit is None or finding.unit != "in" or finding.limit > 130:
+        return None
+    outline: BaseGeometry = shapely.box(*item.lo, *item.hi) if item.lo != item.hi else shapely.Point(item.lo)
+    grown: BaseGeometry = outline.buffer(finding.limit, quad_segs=12)
+    grown = grown.intersection(shapely.box(face.lo[0], 0.0, face.hi[0], face.hi[1]))
+    start, end = sorted((face.at_in + face.sign * 0.5, face.at_in + face.sign * 6.5))
+    mesh = Slab(face.axis, start, end, grown).mesh()
+    return Piece(f"zone-{item.id}", f"kept clear round the {item.label}", Layer.ZONES, "zone", mesh)
+
+
+def _zones(plan: Plan) -> Iterator[Piece]:
+    """Give the stretch of outer wall that a cap must keep off, as far as a finding states the distance."""
+    best = plan.best
+    if best is None or best.route.termination.kind not in (FaceKind.WALL, FaceKind.GABLE):
+        return
+    face = next((f for f in plan.frame.faces if f.id == best.route.termination.face), None)
+    if face is None:
+        return
+    seen: set[str] = set()
+    for finding in plan.all_findings:
+        for item in face.keep_outs:
+            if item.id in finding.where and item.id not in seen and item.kind not in ("edge", "eave", "lot line"):
+                zone = _keep_out_zone(finding, item, face)
+                if zone is not None:
+                    seen.add(item.id)
+                    yield zone
+
+
+def _barred(piece: Piece) -> list[Piece]:
+    red, white = barred(piece.mesh)
+    return [
+        replace(piece, name=f"{piece.name}-bars", material="bar red", mesh=red, smooth=False),
+        replace(piece, name=f"{piece.name}-gaps", material="bar white", mesh=white, lines=(), smooth=False),
+    ]
+
+
+def _mark_broken(pieces: list[Piece], broken: frozenset[str]) -> list[Piece]:
+    found: list[Piece] = []
+    for piece in pieces:
+        named = piece.solid in broken or piece.name in broken or piece.name.removeprefix("duct-") in broken
+        if named and piece.mesh.is_watertight and piece.layer is not Layer.ZONES:
+            found += _barred(piece)
+        else:
+            found.append(piece)
+    return found
+
+
+def build(
+    plan: Plan, *, reach: tuple[float, float] | None = None, bars: bool = True, route: Route | None = None
+) -> Stage:
+    """Turn a plan into one stage of named meshes and marks.
+
+    Parameters
+    ----------
+    plan : Plan
+        The plan to show, with or without a route.
+    reach : tuple of float, optional
+        Least and greatest hood centre that the cut-away must serve [in]; the hood's own place when left out.
+    bars : bool
+        Wrap broken members and parts in bars; a view that marks them itself asks for False.
+    route : Route, optional
+        The way out to draw; the plan's best when left out.
+
+    Returns
+    -------
+    Stage
+        Pieces with unique names in a fixed order, closed meshes in inches, flags numbered as in every list.
+    """
+    cut = cut_away(plan, reach=reach)
+    pieces = house_pieces(plan, cut) + furnishing_pieces(plan, cut) + cook_pieces(plan) + hood_pieces(plan)
+    shown = route if route is not None else (plan.best.route if plan.best is not None else None)
+    if shown is not None:
+        pieces += duct_pieces(plan, shown)
+    else:
+        pieces += wanted_pieces(plan)
+    pieces += list(_zones(plan))
+    broken = broken_ids(plan)
+    parts = {w for f in plan.all_findings if f.state is State.BROKEN and not f.waived for w in f.where}
+    marked = broken | {p.id for p in (shown.parts if shown else ()) if p.id in parts}
+    return Stage(
+        plan=plan,
+        pieces=tuple(_unique(_mark_broken(pieces, frozenset(marked)) if bars else pieces)),
+        flags=flags(plan),
+        notes=notes(plan),
+        dimensions=slack_dimensions(plan),
+        numbers=tuple(member_numbers(plan, cut)),
+        broken=broken,
+        cut=cut,
+    )
+
+
+def _unique(pieces: list[Piece]) -> Iterator[Piece]:
+    seen: dict[str, int] = {}
+    for piece in pieces:
+        if len(piece.mesh.faces) == 0:
+            continue
+        count = seen.get(piece.name, 0) + 1
+        seen[piece.name] = count
+        yield piece if count == 1 else replace(piece, name=f"{piece.name}-again-{count}")
+
+
+def top_of(plan: Plan) -> float:
+    """Give the height of the highest thing worth seeing [in]."""
+    best = plan.best
+    return cap_top(plan, best.route) if best is not None else plan.scene.kitchen.ceiling_in + 24
