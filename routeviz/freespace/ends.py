@@ -1,0 +1,89 @@
+"""Where a duct begins and where it may leave: the hood's collar and the legal part of every outer face."""
+
+from __future__ import annotations
+
+import math
+
+from routeviz.errors import RoutevizError
+from routeviz.freespace.barriers import down, up
+from routeviz.model.freespace import Exit, KeepClear, Start
+from routeviz.model.scene import Scene, SectionSize
+from routeviz.model.solids import ExitFace, FaceKind, KeepOut
+from routeviz.units import TICKS_PER_IN, ticks
+
+__all__ = ["StartError", "collar", "exits"]
+
+
+class StartError(RoutevizError):
+    """The hood has no place yet, so no duct can begin."""
+
+
+def _keep_clear(keep: KeepOut, half_in: float, flange_in: float) -> KeepClear | None:
+    """Give where the opening's centre may not be; a thing that stands off the face counts at its true distance."""
+    apart = keep.distance_in > keep.away_in
+    if keep.away_in > 0 and not apart:
+        return None
+    reach = half_in + math.sqrt(keep.distance_in**2 - keep.away_in**2) if apart else 0.0
+    body = 0.0 if keep.away_in > 0 else flange_in
+    return KeepClear(
+        keep.id, keep.label, (down(keep.lo[0]), down(keep.lo[1])), (up(keep.hi[0]), up(keep.hi[1])), up(reach), up(body)
+    )
+
+
+def exits(faces: tuple[ExitFace, ...], scene: Scene, section: SectionSize) -> tuple[Exit, ...]:
+    """Give the legal part of each outer face for the centre of a duct.
+
+    A wall cap's flange must lie on the face; a roof duct must lie inside the roof's usable part. The opening counts
+    as a circle over the section's larger side.
+    """
+    half = max(section.width_in, section.height_in) / 2
+    flange = (scene.cap.wall_flange_in or 2 * half + 4.0) / 2
+    found = []
+    for face in faces:
+        roof = face.kind is FaceKind.ROOF
+        if not (scene.cap.roof if roof else scene.cap.wall):
+            continue
+        inset = half if roof else flange
+        lo = (up(face.lo[0] + inset), up(face.lo[1] + inset))
+        hi = (down(face.hi[0] - inset), down(face.hi[1] - inset))
+        if lo[0] > hi[0] or lo[1] > hi[1]:
+            continue
+        stub = scene.cap.roof_stub_in if roof else 0.0
+        height, *slopes = face.plane if roof else (face.at_in, 0.0, 0.0)
+        found.append(
+            Exit(
+                face.id, face.label, face.kind, face.axis, face.sign,
+                ((height + stub) * TICKS_PER_IN, slopes[0], slopes[1]), lo, hi,
+                tuple(filter(None, (_keep_clear(k, half, half if roof else flange) for k in face.keep_outs))),
+            )
+        )  # fmt: skip
+    return tuple(found)
+
+
+def collar(scene: Scene, half_in: float) -> Start:
+    """Give where the duct begins.
+
+    The cover counts as hiding the riser whether or not the riser fits into it: that is a rule of its own.
+
+    Raises
+    ------
+    StartError
+        If the hood has no mounting height.
+    """
+    hood, outlet = scene.hood, scene.hood.outlet
+    if scene.hood_bottom_in is None:
+        raise StartError("The hood has no mounting height yet. Give `mount` in the scene, or let the plan choose it")
+    x = hood.centre_in + outlet.across_in
+    if outlet.place == "rear":
+        return Start((ticks(x), 0, ticks(scene.hood_bottom_in + outlet.up_in)), 1, 1, wide_axes=(0,))
+    z = scene.hood_bottom_in + hood.body_in + outlet.collar_in
+    slack = (0, 0, 0, 0)
+    if hood.cover is not None:
+        side = hood.cover.width_in / 2 - half_in
+        room = (side + outlet.across_in, side - outlet.across_in, hood.cover.depth_in - outlet.out_in - half_in,
+                outlet.out_in - half_in)  # fmt: skip
+        slack = (max(0, down(room[0])), max(0, down(room[1])), max(0, down(room[2])), max(0, down(room[3])))
+    return Start(
+        (ticks(x), ticks(-outlet.out_in), ticks(z)), 2, 1, hood.cover is not None, ticks(scene.kitchen.ceiling_in),
+        slack, (0,) if outlet.section.width_in > outlet.section.height_in else (0, 1),
+    )  # fmt: skip

@@ -1,0 +1,200 @@
+"""The closed grid: coordinates that are sure to hold an optimum.
+
+Fix the directions of all runs and the side on which each passes every box. Then every wish concerns one axis only:
+faces give v <= c or v >= c, runs give |v - w| >= lag with a known sign, and length and boxed length are linear. So
+the problem falls into one chain of difference constraints per axis, and some optimum sits at a vertex, where every
+coordinate hangs on a constant (a face, the start, an exit plane) through a chain of runs of exactly their least
+length. `tight_shifts` lists the sums of such chains; `closed_grid` adds them to the constants.
+
+Sloped prisms and rounded keep-out corners tie two axes together. No finite grid is closed under them, and routes that
+they bind are called best found, not proven.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from routeviz.errors import LimitError
+from routeviz.model.freespace import FreeSpace, Ints, Region, Ticks
+from routeviz.search.moves import END, START, Moves
+from routeviz.search.rooms import Room, alive_part, obstacles, room_constants, rooms, run_constants
+from routeviz.search.terms import Terms
+
+__all__ = ["MOST_POINTS", "Shifts", "closed_grid", "tight_shifts"]
+
+MOST_POINTS = 30_000_000  # grid points; about 600 MB at the peak
+
+
+@dataclass(frozen=True)
+class Shifts:
+    """Along one axis: what to add to the start, to faces and to exit planes."""
+
+    start: frozenset[int]
+    face: frozenset[int]
+    plane: frozenset[int]
+
+
+def _sums(lags: Sequence[frozenset[int]]) -> set[int]:
+    """Give all sums of one signed lag from each set."""
+    found = {0}
+    for choice in lags:
+        found = {v + s * lag for v in found for lag in choice for s in (1, -1)}
+    return found
+
+
+def _sequences(first: int, last: int, runs: int) -> Iterable[tuple[int, ...]]:
+    """Give the sequences of run axes, at most `runs` long, each unlike the one before, from first to last."""
+    stack: list[tuple[int, ...]] = [(first,)]
+    while stack:
+        found = stack.pop()
+        if found[-1] == last:
+            yield found
+        if len(found) < runs:
+            stack += [(*found, axis) for axis in range(3) if axis != found[-1]]
+
+
+def tight_shifts(table: Moves, elbows: int, first: int, exit_axis: int) -> tuple[Shifts, Shifts, Shifts]:
+    """List the sums of tight runs for routes with at most `elbows` elbows.
+
+    Parameters
+    ----------
+    first, exit_axis : int
+        Axis of the first and of the last run. Across the exit axis the route's end is free within the exit.
+    """
+    kinds = range(len(table.take_off))
+    between = frozenset(table.lag(f, e) for f in kinds for e in kinds)
+    opening = frozenset(table.lag(START, e) for e in kinds)
+    closing = frozenset(table.lag(f, END) for f in kinds)
+    only = frozenset({table.lag(START, END)})
+    found: list[tuple[set[int], set[int], set[int]]] = [({0}, {0}, {0}) for _ in range(3)]
+    for sequence in _sequences(first, exit_axis, elbows + 1):
+        count = len(sequence)
+        lags = [only] if count == 1 else [opening, *[between] * (count - 2), closing]
+        for axis, (start, face, plane) in enumerate(found):
+            chain = [lag for lag, along in zip(lags, sequence, strict=True) if along == axis]
+            unknown = len(chain) - 1 if axis == exit_axis else len(chain)
+            for i in range(1, unknown + 1):
+                start |= _sums(chain[:i])
+                for j in range(1, i):
+                    face |= _sums(chain[j:i])
+                if axis == exit_axis:
+                    plane |= _sums(chain[i:])
+    x, y, z = (Shifts(frozenset(a), frozenset(b), frozenset(c)) for a, b, c in found)
+    return x, y, z
+
+
+def constants(
+    space: FreeSpace, table: Moves, terms: Terms, found: Sequence[Room], collars: Sequence[Ticks]
+) -> tuple[set[int], set[int], set[int]]:
+    """Give, per axis, the coordinates at which something begins or ends to be in the way of a route."""
+    values: tuple[set[int], set[int], set[int]] = (set(), set(), set())
+    halves = {(s.axis, table.half(s)) for s in table.states}
+    stops = obstacles(space, terms)
+    for region, runs in stops:
+        level = terms.relaxed and region.axis in (0, 1)
+        for room in found:
+            if not level:
+                for axis, value in room_constants(room, region):
+                    values[axis].add(value)
+            for along, half in halves:
+                if runs[along]:
+                    for axis, value in run_constants(room, region, along, half):
+                        values[axis].add(value)
+    if terms.priced:
+        for region in space.boxing:
+            for axis in range(3):
+                for grow in {0, *(half[axis] for _, half in halves)}:
+                    values[axis].update((region.lo[axis] - grow, region.hi[axis] + grow))
+    for face in space.exits:
+        for side, axis in enumerate(t for t in range(3) if t != face.axis):
+            edges = {face.lo[side], face.hi[side]}
+            for keep in face.keep_clear:
+                for grow in {0, keep.reach, keep.flange} if keep.reach else {keep.flange}:
+                    edges |= {keep.lo[side] - grow, keep.hi[side] + grow}
+            values[axis].update(v for v in edges if face.lo[side] <= v <= face.hi[side])
+    values[2].update(_under_cover(space, table, terms, stops, collars))
+    return values
+
+
+def _under_cover(
+    space: FreeSpace, table: Moves, terms: Terms, stops: Sequence[tuple[Region, tuple[bool, bool, bool]]],
+    collars: Sequence[Ticks],
+) -> set[int]:  # fmt: skip
+    """Give the heights at which the elbow under a cover, or its run straight back, touches something."""
+    start = space.start
+    if not start.covered:
+        return set()
+    bodies = table.tubes if terms.relaxed else table.bodies
+    heights: set[int] = set()
+    lowest = min(c[2] for c in collars)
+    for turn in table.turns:
+        source, target = table.states[turn.source], table.states[turn.target]
+        if source[:2] != (2, 1) or target[:2] != (1, 1):
+            continue
+        (x_lo, x_hi), _, (z_lo, z_hi) = bodies[turn.body]
+        half = table.half(target)
+        for region, _ in stops:
+            if any(region.lo[0] - x_hi < c[0] < region.hi[0] - x_lo for c in collars):
+                for v in (region.lo[2], region.hi[2]):
+                    heights.update((v - z_hi, v - z_lo, v - half[2], v + half[2]))
+    return {v for v in heights if lowest <= v <= start.cover_top}
+
+
+def closed_grid(
+    space: FreeSpace, table: Moves, terms: Terms, elbows: int, starts: Sequence[Ticks], *, deeper: bool = False
+) -> tuple[Ints, Ints, Ints]:
+    """Give the grid coordinates that hold an optimum for every start with at most `elbows` elbows.
+
+    Parameters
+    ----------
+    space : FreeSpace
+        The problem.
+    table : Moves
+        Its section's moves.
+    terms : Terms
+        What counts as in the way.
+    elbows : int
+        Elbow limit of the closure.
+    starts : sequence of Ticks
+        Places of the collar.
+    deeper : bool
+        Close one run further, so that the start itself may be moved along the wall and in height.
+
+    Returns
+    -------
+    three int64 arrays
+        Sorted coordinates [ticks] inside the space's bounds.
+
+    Raises
+    ------
+    LimitError
+        If the grid would have more than `MOST_POINTS` points.
+    """
+    room = rooms(space, table, terms)
+    base = [np.array(sorted(f), np.int64) for f in constants(space, table, terms, room, starts)]
+    values = [set(f.tolist()) for f in base]
+    planes = {(e.axis, round(e.rise[0])) for e in space.exits if e.flat}
+    for axis in {e.axis for e in space.exits}:
+        for t, shift in enumerate(tight_shifts(table, elbows + deeper, space.start.axis, axis)):
+            values[t].update(start[t] + v for start in starts for v in shift.start)
+            for v in shift.face:
+                values[t].update((base[t] + v).tolist())
+            if t == axis:
+                values[t].update(plane + v for a, plane in planes if a == axis for v in shift.plane)
+    inside = []
+    for t in range(3):
+        within = np.array(sorted(v for v in values[t] if space.lo[t] <= v <= space.hi[t]), np.int64)
+        fixed = {start[t] for start in starts} | {plane for axis, plane in planes if axis == t}
+        if t == 2 and space.start.covered:
+            fixed |= {v for v in within.tolist() if min(s[2] for s in starts) <= v <= space.start.cover_top}
+        inside.append(np.union1d(alive_part(room, t, within), np.array(sorted(fixed), np.int64)))
+    points = len(inside[0]) * len(inside[1]) * len(inside[2])
+    if points > MOST_POINTS:
+        raise LimitError(
+            f"The search grid would have {points / 1e6:.0f} million points, more than {MOST_POINTS / 1e6:.0f} million. "
+            "Allow fewer elbows, or take out solids that are far from any route"
+        )
+    return inside[0], inside[1], inside[2]

@@ -1,0 +1,86 @@
+"""The layered field: for every event, state and number of elbows ahead, the least cost to get outdoors.
+
+``cost[k][state][kind][event]`` is the least cost of the rest of a route that starts a run at the event in `state`,
+entered through an elbow of `kind`, with exactly k elbows ahead. Layer 0 is the last run. Layer k follows from layer
+k - 1 by one scan per state and elbow kind. The field is computed backwards from all exits at once, so that one field
+serves every place of the hood.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from routeviz.model.freespace import Ints
+from routeviz.search.lattice import Lattice
+from routeviz.search.lines import NONE
+from routeviz.search.moves import END
+from routeviz.search.ways import Way, cost_to_leave, ways
+
+__all__ = ["Layers", "arrivals"]
+
+
+def arrivals(grid: Lattice, below: list[list[Ints]], state: int, kind: int) -> Ints | None:
+    """Give, per event, the least cost after an elbow of `kind` out of a run in `state`; None when there is no such turn.
+
+    `below` is the layer with one elbow fewer.
+    """
+    best: Ints | None = None
+    for turn in grid.table.turns:
+        if turn.source != state or turn.kind != kind:
+            continue
+        free = (grid.bits >> np.uint32(turn.body)) & np.uint32(1) == 0
+        value = np.where(free, below[turn.target][kind], NONE)
+        best = value if best is None else np.minimum(best, value, out=best)
+    return best
+
+
+@dataclass
+class Layers:
+    """A field that grows by layers."""
+
+    grid: Lattice
+    out: list[list[Way]] = field(default_factory=list)  # per state
+    cost: list[list[list[Ints]]] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        """Compute the layer of last runs."""
+        grid = self.grid
+        index = tuple(np.unravel_index(grid.alive, grid.shape))
+        at = (index[0], index[1], index[2])
+        base = []
+        for state, found in zip(grid.table.states, grid.rails, strict=True):
+            half = grid.table.half(state)
+            self.out.append(
+                ways(grid.space, grid.coordinates, found, half, state.sign, grid.terms, grid.space.boxing)
+            )
+            base.append([
+                cost_to_leave(self.out[-1], found, state.sign, at, grid.table.lag(kind, END), grid.terms)
+                for kind in range(len(grid.table.take_off))
+            ])  # fmt: skip
+        self.cost.append(base)
+
+    def grow(self, elbows: int) -> None:
+        """Add layers until routes with `elbows` elbows after the point are covered."""
+        while len(self.cost) <= elbows:
+            self.cost.append([self._state(number) for number in range(len(self.grid.table.states))])
+
+    def _state(self, number: int) -> list[Ints]:
+        grid, below = self.grid, self.cost[-1]
+        table, track = grid.table, grid.tracks[number]
+        kinds = range(len(table.take_off))
+        best = [np.full(len(grid.alive), NONE, np.int64) for _ in kinds]
+        for kind in kinds:
+            value = arrivals(grid, below, number, kind)
+            if value is None:
+                continue
+            lags = [table.lag(entry, kind) for entry in kinds]
+            for entry, cost in enumerate(track.scan(value, table.states[number].sign, lags)):
+                np.minimum(best[entry], cost, out=best[entry])
+        found = []
+        for cost in best:
+            placed = np.empty_like(cost)
+            placed[track.order] = cost
+            found.append(placed)
+        return found

@@ -1,0 +1,127 @@
+"""What a route on the grid amounts to: its bends, its length, what it crosses, where it runs, how close it comes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+import numpy as np
+
+from routeviz.model.freespace import BarrierKind, FreeSpace, Region, Ticks
+from routeviz.model.path import Bend, Centreline
+from routeviz.model.solids import Vec3
+from routeviz.search.moves import Moves
+from routeviz.search.trace import Trace
+from routeviz.units import TICKS_PER_IN
+
+__all__ = ["bodies", "centreline", "gap", "inches", "touches_itself"]
+
+Boxes = list[tuple[Ticks, Ticks]]
+
+
+def inches(point: Sequence[float]) -> Vec3:
+    """Give a point in inches."""
+    return point[0] / TICKS_PER_IN, point[1] / TICKS_PER_IN, point[2] / TICKS_PER_IN
+
+
+def _spread(a: Ticks, b: Ticks, half: tuple[int, int, int]) -> tuple[Ticks, Ticks]:
+    lo = tuple(min(a[t], b[t]) - half[t] for t in range(3))
+    hi = tuple(max(a[t], b[t]) + half[t] for t in range(3))
+    return (lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])
+
+
+def bodies(route: Trace, table: Moves) -> tuple[Boxes, Boxes]:
+    """Give the boxes round the runs and the boxes round the elbows [ticks]."""
+    runs = [_spread(a, b, table.half(s)) for (a, b), s in zip(pairwise(route.points), route.states, strict=True)]
+    elbows = []
+    for corner, (s1, s2) in zip(route.points[1:-1], pairwise(route.states), strict=True):
+        source, target = table.states.index(s1), table.states.index(s2)
+        body = table.bodies[next(t.body for t in table.turns if t[:2] == (source, target))]
+        lo, hi = (tuple(corner[t] + body[t][i] for t in range(3)) for i in (0, 1))
+        elbows.append(((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])))
+    return runs, elbows
+
+
+def gap(box: tuple[Ticks, Ticks], region: Region) -> float:
+    """Give a lower bound of the clear distance between a box and a region [ticks]; negative when they overlap.
+
+    Exact for boxes that face each other; for prisms the largest separation along any face's normal.
+    """
+    lo, hi = box
+    axes = [max(region.lo[t] - hi[t], lo[t] - region.hi[t]) for t in range(3)]
+    apart = float(np.hypot.reduce([max(v, 0) for v in axes])) if max(axes) > 0 else float(max(axes))
+    if region.axis < 0 or max(axes) > 0:
+        return apart
+    u, v = (t for t in range(3) if t != region.axis)
+    corners = np.array(region.outline, np.float64)
+    square = np.array([(a, b) for a in (lo[u], hi[u]) for b in (lo[v], hi[v])], np.float64)
+    best = apart
+    for (u1, v1), (u2, v2) in pairwise([*corners, corners[0]]):
+        for normal in (np.array([v2 - v1, u1 - u2]), np.array([v1 - v2, u2 - u1])):
+            size = float(np.hypot(*normal))
+            if size > 0:
+                best = max(best, float((square @ normal).min() - (corners @ normal).max()) / size)
+    return best
+
+
+def _apart(a: tuple[Ticks, Ticks], b: tuple[Ticks, Ticks]) -> float:
+    steps = [max(a[0][t] - b[1][t], b[0][t] - a[1][t], 0) for t in range(3)]
+    return float(np.hypot.reduce(steps))
+
+
+def touches_itself(points: Sequence[Ticks], halves: Sequence[tuple[int, int, int]], contact: int) -> bool:
+    """Tell whether two runs that do not share an elbow come closer than `contact`."""
+    runs = [_spread(a, b, h) for (a, b), h in zip(pairwise(points), halves, strict=True)]
+    return any(
+        _apart(runs[i], runs[j]) < max(contact, 1) for i in range(len(runs)) for j in range(i + 2, len(runs))
+    )
+
+
+def _bays(space: FreeSpace, points: Sequence[Ticks]) -> Iterator[str]:
+    """Give the named places along the centre line, in order; later regions overrule earlier ones."""
+    last = ""
+    for a, b in pairwise(points):
+        axis = next(t for t in range(3) if a[t] != b[t])
+        on = [
+            (name, r) for name, r in space.bays
+            if all(r.lo[t] <= min(a[t], b[t]) and max(a[t], b[t]) <= r.hi[t] for t in range(3) if t != axis)
+        ]  # fmt: skip
+        low, high = min(a[axis], b[axis]), max(a[axis], b[axis])
+        cuts = {low, high} | {v for _, r in on for v in (r.lo[axis], r.hi[axis]) if low < v < high}
+        pieces = list(pairwise(sorted(cuts)))
+        for lo, hi in pieces if b[axis] > a[axis] else reversed(pieces):
+            middle = (lo + hi) / 2
+            names = [name for name, r in on if r.lo[axis] < middle < r.hi[axis]]
+            if names and names[-1] != last:
+                last = names[-1]
+                yield last
+
+
+def centreline(space: FreeSpace, table: Moves, route: Trace, boxed: int = 0) -> Centreline:
+    """Give a route as people measure it: inches, bends with their radii, what it crosses and how close it comes."""
+    runs, elbows = bodies(route, table)
+    solid = [b for b in space.barriers if b.kind is BarrierKind.SOLID]
+    crossed = [
+        b.id for b in space.barriers
+        if b.kind is BarrierKind.MEMBER and any(gap(run, b.region) < 0 for run in runs)
+    ]  # fmt: skip
+    slack = min((gap(body, b.region) for body in runs + elbows for b in solid), default=0.0)
+    bends = []
+    for corner, kind, (before, after) in zip(route.points[1:-1], route.kinds, pairwise(route.states), strict=True):
+        side = space.section.half_wide if before.wide == after.axis else space.section.half_high
+        bends.append(
+            Bend(inches(corner), 90.0, table.take_off[kind] / TICKS_PER_IN, 2 * side / TICKS_PER_IN)
+        )
+    return Centreline(
+        points=tuple(inches(p) for p in route.points),
+        bends=tuple(bends),
+        section=space.section.size,
+        wide_axis=tuple(s.wide if s.wide >= 0 else None for s in route.states),
+        face=route.exit.face,
+        elbows=float(route.elbows),
+        length_in=route.length / TICKS_PER_IN,
+        boxed_in=boxed / TICKS_PER_IN,
+        crossed=tuple(crossed),
+        bays=tuple(dict.fromkeys(_bays(space, route.points))),
+        slack_in=max(0.0, slack / TICKS_PER_IN),
+    )

@@ -1,0 +1,73 @@
+"""One solved field with its collars: the object that every question is put to."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from routeviz.model.freespace import FreeSpace, Ticks
+from routeviz.search.coordinates import closed_grid
+from routeviz.search.lattice import Lattice, lattice
+from routeviz.search.launch import Launch, launches
+from routeviz.search.layers import Layers
+from routeviz.search.moves import moves
+from routeviz.search.terms import Terms
+from routeviz.search.trace import Trace, trace
+
+__all__ = ["Cost", "Solution", "solve"]
+
+Cost = tuple[int, int, int]  # boxed length, elbows, length; smaller is better
+
+
+@dataclass
+class Solution:
+    """A field for one section and one set of terms, and the first runs from a set of collars."""
+
+    grid: Lattice
+    layers: Layers
+    launches: tuple[Launch, ...]
+
+    def _index(self, launch: Launch, collar: Ticks) -> tuple[int, int, int]:
+        x, y, z = (int(np.searchsorted(c, v)) for c, v in zip(launch.first.coordinates, collar, strict=True))
+        return x, y, z
+
+    def cost(self, collar: Ticks, elbows: int) -> Cost | None:
+        """Give the least cost of a route with exactly `elbows` elbows, or None when there is none."""
+        self.layers.grow(elbows - 1)
+        found = [int(la.costs(self.layers, elbows)[self._index(la, collar)]) for la in self.launches]
+        least = min(found, default=self.grid.terms.limit)
+        if least >= self.grid.terms.limit:
+            return None
+        boxed, length = divmod(least, self.grid.terms.weight) if self.grid.terms.priced else (0, least)
+        return boxed, elbows, length
+
+    def route(self, collar: Ticks, elbows: int) -> Trace | None:
+        """Give one best route with exactly `elbows` elbows, or None when there is none."""
+        self.layers.grow(elbows - 1)
+        best: Trace | None = None
+        for launch in self.launches:
+            found = trace(self.layers, launch, self._index(launch, collar), elbows)
+            if found is not None and (best is None or found.cost < best.cost):
+                best = found
+        return best
+
+
+def solve(space: FreeSpace, terms: Terms, elbows: int, collars: Sequence[Ticks], *, deeper: bool = False) -> Solution:
+    """Lay the closed grid and prepare the field; its layers are computed when they are asked for.
+
+    Parameters
+    ----------
+    space : FreeSpace
+    terms : Terms
+    elbows : int
+        The grid is closed for routes with at most this many elbows.
+    collars : sequence of Ticks
+        Places of the collar; all with the start's y.
+    deeper : bool
+        Close one run further, so that the collar itself may move.
+    """
+    table = moves(space.section, space.limits)
+    grid = lattice(space, table, closed_grid(space, table, terms, elbows, collars, deeper=deeper), terms)
+    return Solution(grid, Layers(grid), launches(grid, collars))

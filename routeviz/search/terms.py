@@ -1,0 +1,28 @@
+"""On what terms a field is computed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+__all__ = ["Terms"]
+
+
+@dataclass(frozen=True)
+class Terms:
+    """What counts as in the way, and what is only dear.
+
+    `priced`: runs in the open room are allowed at a price that outweighs every length; else they are blocked.
+    `relaxed`: a lower bound: elbows take only the room of their straight halves, sloped prisms stop no level run
+    and no elbow, and keep-outs on faces have their corners cut off.
+    `ignore`: ids of solids that count as not there.
+    """
+
+    priced: bool = False
+    relaxed: bool = False
+    ignore: frozenset[str] = frozenset()
+    weight: int = 1 << 27  # a boxed tick costs as much as this many ticks of length
+
+    @property
+    def limit(self) -> int:
+        """Larger than any cost of a route."""
+        return 1 << 52 if self.priced else 1 << 28

@@ -1,0 +1,213 @@
+"""From costs back to a route: follow, run by run, what the field promised."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import NamedTuple
+
+import numpy as np
+
+from routeviz.model.freespace import Exit, Ints, Ticks
+from routeviz.search.lattice import Rail
+from routeviz.search.launch import Back, Launch, Slice
+from routeviz.search.layers import Layers
+from routeviz.search.lines import NONE, Lines
+from routeviz.search.moves import END, START, State
+from routeviz.search.ways import Way
+
+__all__ = ["Trace", "trace"]
+
+
+@dataclass(frozen=True)
+class Trace:
+    """A route on the grid.
+
+    `points` are the collar, every corner and the end [ticks]; `states` belong to the runs, `kinds` to the elbows.
+    """
+
+    points: tuple[Ticks, ...]
+    states: tuple[State, ...]
+    kinds: tuple[int, ...]
+    exit: Exit
+    cost: int
+
+    @property
+    def elbows(self) -> int:
+        """Give the number of elbows."""
+        return len(self.kinds)
+
+    @property
+    def length(self) -> int:
+        """Give the length along the centre lines, corners square [ticks]."""
+        pairs = zip(self.points, self.points[1:], strict=False)
+        return sum(abs(b[t] - a[t]) for a, b in pairs for t in range(3))
+
+
+class _Cursor(NamedTuple):
+    """Where a route stands: at a place in line order of a track, about to run in a state."""
+
+    state: int
+    entry: int
+    elbows: int  # still ahead
+    cost: int  # still to pay
+    at: int  # place in line order
+    slice: Slice | None  # None: in the field itself
+
+
+class _Tracer:
+    def __init__(self, layers: Layers, launch: Launch) -> None:
+        self.layers, self.launch = layers, launch
+        self.grid = layers.grid
+        self._backs: dict[tuple[int, int], Ints] = {}
+
+    def track(self, here: _Cursor) -> tuple[Lines, Rail, list[Way]]:
+        if here.slice is not None:
+            return here.slice.track, here.slice.rail, here.slice.out
+        return self.grid.tracks[here.state], self.grid.rails[here.state], self.layers.out[here.state]
+
+    def index(self, here: _Cursor) -> tuple[int, int, int]:
+        """Give grid indices in the cursor's own grid."""
+        name = int(self.track(here)[0].order[here.at])
+        if here.slice is None:
+            return self.grid.point(name)
+        a, b, c = np.unravel_index(name, here.slice.shape)
+        return int(a), int(b), int(c)
+
+    def place(self, here: _Cursor) -> Ticks:
+        coordinates = self.grid.coordinates if here.slice is None else here.slice.coordinates
+        x, y, z = (int(c[i]) for c, i in zip(coordinates, self.index(here), strict=True))
+        return x, y, z
+
+    def back_cost(self, number: int, elbows: int) -> Ints:
+        key = number, elbows
+        if key not in self._backs:
+            self._backs[key] = self.launch.backs[number].costs(self.layers, elbows)
+        return self._backs[key]
+
+    def in_field(self, state: int, kind: int, elbows: int, cost: int, number: int) -> _Cursor:
+        track = self.grid.tracks[state]
+        where = int(np.flatnonzero(track.order == number)[0])
+        return _Cursor(state, kind, elbows, cost, where, None)
+
+    def turned(self, here: _Cursor, at: int, cost: int, kind: int) -> _Cursor | None:
+        """Give the cursor after an elbow at the place `at` on the cursor's line whose rest costs `cost`."""
+        moved = here._replace(at=at)
+        track = self.track(here)[0]
+        name = int(track.order[at])
+        number = name if here.slice is None else int(here.slice.field[name])
+        if number >= 0:
+            for turn in self.grid.table.turns:
+                if turn.source != here.state or turn.kind != kind or (self.grid.bits[number] >> turn.body) & 1:
+                    continue
+                if int(self.layers.cost[here.elbows - 1][turn.target][kind][number]) == cost:
+                    return self.in_field(turn.target, kind, here.elbows - 1, cost, number)
+        if here.slice is self.launch.first:
+            return self.under_cover(moved, cost, kind)
+        return None
+
+    def under_cover(self, here: _Cursor, cost: int, kind: int) -> _Cursor | None:
+        i, _, k = self.index(here)
+        for number, back in enumerate(self.launch.backs):
+            found = self.back_cost(number, here.elbows - 1)
+            if back.turn.kind == kind and k < found.shape[1] and int(found[i, k]) == cost:
+                return self.enter(back, i, k, here.elbows - 1, cost)
+        return None
+
+    @staticmethod
+    def enter(back: Back, i: int, k: int, elbows: int, cost: int) -> _Cursor:
+        name = int(np.ravel_multi_index((i, back.row, k), back.slice.shape))
+        where = int(np.flatnonzero(back.slice.track.order == name)[0])
+        return _Cursor(back.turn.target, back.turn.kind, elbows, cost, where, back.slice)
+
+    def cost_after(self, here: _Cursor, at: int, kind: int) -> int:
+        """Give the least cost after an elbow of `kind` at the place `at` of the cursor's line."""
+        track = self.track(here)[0]
+        name = int(track.order[at])
+        number = name if here.slice is None else int(here.slice.field[name])
+        best = int(NONE)
+        if number >= 0:
+            for turn in self.grid.table.turns:
+                if turn.source == here.state and turn.kind == kind and not (self.grid.bits[number] >> turn.body) & 1:
+                    best = min(best, int(self.layers.cost[here.elbows - 1][turn.target][kind][number]))
+        if here.slice is self.launch.first:
+            i, _, k = self.index(here._replace(at=at))
+            for which, back in enumerate(self.launch.backs):
+                found = self.back_cost(which, here.elbows - 1)
+                if back.turn.kind == kind and k < found.shape[1]:
+                    best = min(best, int(found[i, k]))
+        return best
+
+    def step(self, here: _Cursor) -> tuple[_Cursor, int] | None:
+        """Take the next elbow: the nearest one that keeps the promise."""
+        track = self.track(here)[0]
+        sign = self.grid.table.states[here.state].sign
+        for at in track.within(here.at, sign):
+            length = abs(int(track.place[at]) - int(track.place[here.at]))
+            paid = abs(int(track.cost[at]) - int(track.cost[here.at]))
+            for kind in range(len(self.grid.table.take_off)):
+                if length < self.grid.table.lag(here.entry, kind):
+                    continue
+                rest = here.cost - paid
+                if self.cost_after(here, at, kind) == rest:
+                    there = self.turned(here, at, rest, kind)
+                    if there is not None:
+                        return there, kind
+        return None
+
+    def leave(self, here: _Cursor) -> tuple[Ticks, Exit] | None:
+        """Run out through the exit that keeps the promise."""
+        _, found, out = self.track(here)
+        state = self.grid.table.states[here.state]
+        index = self.index(here)
+        others = [t for t in range(3) if t != state.axis]
+        across = index[others[0]], index[others[1]]
+        place = list(self.place(here))
+        for way in out:
+            end = int(way.end[across])
+            length = (end - place[state.axis]) * state.sign
+            cost = length
+            if found.boxed is not None and way.boxed is not None:
+                cost += (int(way.boxed[across]) - int(found.boxed[index])) * state.sign * self.grid.terms.weight
+            free = (place[state.axis] - int(way.back[across])) * state.sign >= 0
+            fits = length >= self.grid.table.lag(here.entry, END)
+            if bool(way.allowed[across]) and free and fits and cost == here.cost:
+                place[state.axis] = end
+                return (place[0], place[1], place[2]), way.exit
+        return None
+
+
+def trace(layers: Layers, launch: Launch, index: tuple[int, int, int], elbows: int) -> Trace | None:
+    """Follow the field from a collar.
+
+    Parameters
+    ----------
+    index : three int
+        The collar's place in the launch's slice.
+    elbows : int
+        Exact number of elbows.
+
+    Returns
+    -------
+    Trace or None
+        None when no such route exists.
+    """
+    tracer = _Tracer(layers, launch)
+    total = int(launch.costs(layers, elbows)[index])
+    if total >= layers.grid.terms.limit:
+        return None
+    name = int(np.ravel_multi_index(index, launch.first.shape))
+    at = int(np.flatnonzero(launch.first.track.order == name)[0])
+    here = _Cursor(launch.first.state, START, elbows, total, at, launch.first)
+    points, states, kinds = [tracer.place(here)], [layers.grid.table.states[here.state]], []
+    while here.elbows:
+        found = tracer.step(here)
+        if found is None:
+            raise AssertionError("the field promised a route that cannot be followed")
+        here, kind = found
+        points.append(tracer.place(here))
+        states.append(layers.grid.table.states[here.state])
+        kinds.append(kind)
+    end = tracer.leave(here)
+    if end is None:
+        raise AssertionError("the field promised an exit that cannot be reached")
+    return Trace((*points, end[0]), tuple(states), tuple(kinds), end[1], total)

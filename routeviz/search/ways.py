@@ -1,0 +1,164 @@
+"""The last run: from where, and at what cost, a straight run reaches an exit.
+
+For each exit and each pair of coordinates across it there is one end and one free stretch behind the end. Walls read
+the stretch from the grid. Roofs compute it in closed form, column by column: a riser's square is set against the
+exact slopes of rafters and ridges, so that a plumb run through a roof is exact at any pitch.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+
+from routeviz.model.freespace import BarrierKind, Exit, FreeSpace, Ints, Region
+from routeviz.search.lattice import Rail
+from routeviz.search.lines import NONE
+from routeviz.search.masks import Bools, overlaps_outline, points_inside
+from routeviz.search.terms import Terms
+
+__all__ = ["Way", "cost_to_leave", "ways"]
+
+
+@dataclass(frozen=True)
+class Way:
+    """One exit for runs along one rail; arrays over the grid coordinates of the two other axes.
+
+    `end` is where the duct ends, `back` the last coordinate behind it from which the run is free, `boxed` the boxed
+    length up to the end, `allowed` whether a cap may sit there [ticks].
+    """
+
+    exit: Exit
+    end: Ints
+    back: Ints
+    boxed: Ints | None
+    allowed: Bools
+
+
+def ways(
+    space: FreeSpace, coordinates: Sequence[Ints], found: Rail, half: Sequence[int], sign: int, terms: Terms,
+    boxing: Sequence[Region],
+) -> list[Way]:  # fmt: skip
+    """Give the ways out for runs along a rail in direction `sign`.
+
+    `boxing` lists the regions that stop the run (when boxing is not priced).
+    """
+    others = [t for t in range(3) if t != found.axis]
+    u, v = coordinates[others[0]][:, None], coordinates[others[1]][None, :]
+    made = []
+    for face in space.exits:
+        if face.axis != found.axis or face.sign != sign:
+            continue
+        allowed = face.allows(u, v, cut_corners=terms.relaxed)
+        if not allowed.any():
+            continue
+        end = np.broadcast_to(face.end(u, v), allowed.shape)
+        if face.flat and face.axis != 2:
+            at = int(np.searchsorted(found.place, int(face.end(u[:1], v[:, :1])[0, 0])))
+            if at >= len(found.place) or found.place[at] != end[0, 0]:
+                continue
+            back = _behind(found, at, sign)
+            boxed = None if found.boxed is None else np.take(found.boxed, at, axis=found.axis)
+        else:
+            back = _column_floor(space, terms, end, (u[:, 0], v[0]), half, [] if terms.priced else boxing)
+            boxed = None if found.boxed is None else np.take(found.boxed, -1, axis=found.axis)
+        made.append(Way(face, end, back, boxed, allowed))
+    return made
+
+
+def _behind(found: Rail, at: int, sign: int) -> Ints:
+    """Give the last free coordinate behind a plane, per line."""
+    walls = np.moveaxis(found.blocked, found.axis, -1)
+    stretch = walls[..., :at][..., ::-1] if sign > 0 else walls[..., at:]
+    free = np.where(stretch.any(-1), stretch.argmax(-1), stretch.shape[-1]) if stretch.shape[-1] else np.zeros(
+        stretch.shape[:-1], np.int64)  # fmt: skip
+    back: Ints = found.place[at - sign * free]
+    return back
+
+
+def _span(region: Region, half: Sequence[int], v: Ints, side: int) -> tuple[Ints, Ints]:
+    """Give the lowest and highest z of a prism over each square's width, along the outline's flat axis."""
+    corners = np.array(region.outline, np.float64)
+    order = np.lexsort((corners[:, 1], corners[:, 0]))
+    flats = np.unique(corners[:, 0])
+    lo, hi = np.maximum(v - half[side], flats[0]), np.minimum(v + half[side], flats[-1])
+    ring = np.vstack([corners, corners[:1]])
+
+    def chain(pick: str) -> tuple[np.ndarray, np.ndarray]:
+        heights = []
+        for flat in flats:
+            crossing = [c[1] for c in corners[order] if c[0] == flat]
+            for (u1, z1), (u2, z2) in pairwise(ring):
+                if min(u1, u2) < flat < max(u1, u2):
+                    crossing.append(z1 + (z2 - z1) * (flat - u1) / (u2 - u1))
+            heights.append(min(crossing) if pick == "low" else max(crossing))
+        return flats, np.array(heights)
+
+    def extreme(pick: str) -> Ints:
+        at, heights = chain(pick)
+        peak = at[int(np.argmin(heights) if pick == "low" else np.argmax(heights))]
+        where = np.clip(peak, lo, hi)
+        height = np.interp(where, at, heights)
+        whole = np.floor(height + 1e-6) if pick == "low" else np.ceil(height - 1e-6)
+        return np.asarray(whole, np.int64)
+
+    return extreme("low"), extreme("high")
+
+
+def _column_floor(
+    space: FreeSpace, terms: Terms, end: Ints, across: tuple[Ints, Ints], half: Sequence[int],
+    boxing: Sequence[Region],
+) -> Ints:  # fmt: skip
+    """Give, per column, the lowest z from which a riser is free up to its end; above the end where it is not."""
+    x, y = across
+    floor = np.full(end.shape, space.lo[2], np.int64)
+    stops = [
+        b.region for b in space.barriers
+        if b.runs[2] and b.kind is not BarrierKind.OUTDOORS and b.id not in terms.ignore
+    ]  # fmt: skip
+    for region in [*stops, *boxing]:
+        i = points_inside(x, region.lo[0] - half[0], region.hi[0] + half[0])
+        j = points_inside(y, region.lo[1] - half[1], region.hi[1] + half[1])
+        if i.stop <= i.start or j.stop <= j.start:
+            continue
+        low: Ints = np.array(region.lo[2])
+        high: Ints = np.array(region.hi[2])
+        hit: Bools = np.array(True)
+        if region.axis == 2:
+            hit = overlaps_outline(region, x[i] - half[0], x[i] + half[0], y[j] - half[1], y[j] + half[1])
+        elif region.axis in (0, 1):
+            side = 1 - region.axis
+            low, high = _span(region, half, (x[i], y[j])[side], side)
+            low, high = (low[:, None], high[:, None]) if side == 0 else (low[None, :], high[None, :])
+        part, top = floor[i, j], end[i, j]
+        below = hit & (low < top)
+        part[...] = np.where(below, np.maximum(part, np.where(high >= top, top + 1, high)), part)
+    return floor
+
+
+def cost_to_leave(
+    made: Sequence[Way], found: Rail, sign: int, index: tuple[Ints, Ints, Ints], lag: int, terms: Terms
+) -> Ints:
+    """Give the least cost of a last run from grid points, `NONE` where no exit is straight ahead.
+
+    Parameters
+    ----------
+    index : three int arrays
+        Grid indices of the points; they broadcast.
+    lag : int
+        Least length of the run.
+    """
+    others = [t for t in range(3) if t != found.axis]
+    here = found.place[index[found.axis]]
+    across = index[others[0]], index[others[1]]
+    best = np.full(np.broadcast_shapes(*(i.shape for i in index)), NONE, np.int64)
+    for way in made:
+        length = (way.end[across] - here) * sign
+        ok = way.allowed[across] & ((here - way.back[across]) * sign >= 0) & (length >= lag)
+        cost = length
+        if found.boxed is not None and way.boxed is not None:
+            cost = length + (way.boxed[across] - found.boxed[index]) * sign * terms.weight
+        best = np.where(ok, np.minimum(best, cost), best)
+    return best

@@ -1,0 +1,136 @@
+"""One hood in small hand-made rooms: every expected number is arithmetic on the numbers written here."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+import samples
+
+from routeviz.freespace import StartError, carve
+from routeviz.model.path import Outcome
+from routeviz.model.scene import Cap, DuctChoice, Scene
+from routeviz.model.solids import (
+    Box, Crossing, ExitFace, FaceKind, Frame, KeepOut, Passage, Solid, SolidKind, Zone,
+)  # fmt: skip
+from routeviz.search import find
+
+ROUND_8 = samples.ROUND_8
+WALL = ExitFace("face-hood", "the wall behind", FaceKind.WALL, 1, 1, 6.0, (6.0, 0, 0), (0.0, 12.0), (144.0, 94.0))
+ROOF = ExitFace("roof", "the roof", FaceKind.ROOF, 2, 1, 0.0, (120.0, 0.0, 0.0), (0.0, -96.0), (144.0, 0.0))
+
+
+def box(name: str, lo: tuple[float, ...], hi: tuple[float, ...], crossing: Crossing, kind: SolidKind) -> Solid:
+    return Solid(name, kind, name, Box(tuple(lo), tuple(hi)), crossing, "test")  # type: ignore[arg-type]
+
+
+def zone(name: str, passage: Passage, lo: tuple[float, ...], hi: tuple[float, ...], bay: str = "") -> Zone:
+    return Zone(name, name, passage, Box(tuple(lo), tuple(hi)), bay=bay)  # type: ignore[arg-type]
+
+
+def house(*more: Solid, faces: tuple[ExitFace, ...] = (ROOF, WALL)) -> Frame:
+    """A 144 x 96 in room, 96 in high, a 6 in wall behind it, an attic of 24 in under a flat roof at 120 in."""
+    return Frame(
+        solids=(
+            box("board", (0, -96, 96), (144, 0, 96.5), Crossing.PASS, SolidKind.BOARD),
+            box("deck", (0, -96, 119), (144, 6, 120), Crossing.PASS, SolidKind.DECK),
+            box("wall-board", (0, 0, 0), (144, 0.5, 96), Crossing.PASS, SolidKind.BOARD),
+            *more,
+        ),
+        zones=(
+            zone("out", Passage.OUTDOORS, (-20, -116, 0), (164, 30, 140)),
+            zone("wall", Passage.HIDDEN, (0, 0, 0), (144, 6, 96)),
+            zone("attic", Passage.HIDDEN, (0, -96, 96), (144, 6, 120), "attic"),
+            zone("kitchen", Passage.BOXING, (0, -96, 0), (144, 0, 96)),
+        ),
+        faces=faces,
+        bounds=Box((-20, -116, 0), (164, 30, 140)),
+    )
+
+
+def plan(**changes: object) -> Scene:
+    duct = DuctChoice((ROUND_8,), min_straight_in=12.0, clearance_in=0.25)
+    return samples.scene(duct=replace(duct, **changes))
+
+
+def test_straight_up_through_the_roof() -> None:
+    scene = plan()
+    found = find(carve(house(faces=(ROOF,)), scene, ROUND_8))
+    assert found.outcome is Outcome.PROVEN
+    assert found.best is not None
+    assert found.best.elbows == 0
+    collar = 36 + 30 + 11 + 1.5
+    assert found.best.points == ((70.0, -8.5, collar), (70.0, -8.5, 128.0))
+    assert found.best.length_in == 128 - collar
+    assert found.best.boxed_in == 0
+    assert found.best.bays == ("attic",)
+
+
+def test_straight_up_needs_no_elbow_even_where_the_wall_is_nearer() -> None:
+    found = find(carve(house(), plan(), ROUND_8))
+    assert found.best is not None
+    assert (found.best.face, found.best.elbows) == ("roof", 0)
+    assert [f[0] for f in found.front] == [0, 1]
+    assert found.front[1][2] == 8 + (8.5 + 6)  # up to the elbow's corner, then through the wall
+
+
+def test_a_joist_over_the_hood_turns_the_duct_back_through_the_wall() -> None:
+    joist = box("joist", (69.25, -96, 96.5), (70.75, 0, 104), Crossing.NEVER, SolidKind.JOIST)
+    found = find(carve(house(joist), plan(), ROUND_8))
+    assert found.best is not None
+    assert (found.best.face, found.best.elbows, found.best.boxed_in) == ("face-hood", 1, 0)
+    assert found.best.points[1] == (70.0, -8.5, 78.5 + 8)
+    assert found.best.length_in == 8 + 8.5 + 6
+
+
+def test_a_stud_behind_sends_it_round_in_the_attic() -> None:
+    joist = box("joist", (69.25, -20, 112), (70.75, 0, 119), Crossing.NEVER, SolidKind.JOIST)
+    stud = box("stud", (69.25, 0.5, 0), (70.75, 6, 96), Crossing.NEVER, SolidKind.STUD)
+    found = find(carve(house(joist, stud), plan(), ROUND_8))
+    assert found.best is not None
+    assert (found.best.face, found.best.elbows) == ("roof", 2)
+    # up, sideways or out by two take-offs and 12 in, up: the least side step is 8 + 12 + 8
+    assert found.best.length_in == (128 - 78.5) + 28
+    assert found.best.slack_in >= 0
+
+
+def test_the_open_room_needs_boxing_and_says_how_much() -> None:
+    scene = plan()
+    slab = box("slab", (0, -96, 96.5), (144, 0, 104), Crossing.NEVER, SolidKind.SLAB)
+    stud = box("stud", (69.25, 0.5, 0), (70.75, 6, 96), Crossing.NEVER, SolidKind.STUD)
+    found = find(carve(house(slab, stud), scene, ROUND_8))
+    assert found.best is not None
+    assert (found.best.face, found.best.elbows) == ("face-hood", 2)
+    # sideways in the room between two elbows, then straight back: 28 in along the wall and 8.5 in back to it
+    assert found.best.boxed_in == 28 + 8.5
+    assert find(carve(house(slab, stud), plan(boxing_allowed=False), ROUND_8)).outcome is Outcome.NONE_EXISTS
+
+
+def test_a_slab_and_no_wall_cap_leave_no_way() -> None:
+    scene = replace(plan(), cap=Cap(wall=False))
+    slab = box("slab", (-20, -116, 96.5), (164, 30, 104), Crossing.NEVER, SolidKind.SLAB)
+    found = find(carve(house(slab), scene, ROUND_8))
+    assert found.outcome is Outcome.NONE_EXISTS
+    assert found.best is None
+
+
+def test_a_keep_out_moves_the_cap_by_its_distance() -> None:
+    window = KeepOut("window", "the window", "operable window", (60.0, 40.0), (90.0, 80.0), 36.0)
+    face = replace(WALL, keep_outs=(window,), hi=(144.0, 200.0))
+    frame = replace(house(faces=(face,)), _index={})
+    found = find(carve(frame, plan(min_straight_in=4.0), ROUND_8))
+    assert found.best is not None
+    end = found.best.points[-1]
+    dx, dz = max(60 - end[0], end[0] - 90, 0), max(40 - end[2], end[2] - 80, 0)
+    assert (dx * dx + dz * dz) ** 0.5 >= 36 + 4
+
+
+def test_the_hood_inside_a_beam_is_a_bad_start() -> None:
+    beam = box("beam", (60, -20, 70), (80, 0, 96), Crossing.NEVER, SolidKind.BEAM)
+    assert find(carve(house(beam), plan(), ROUND_8)).outcome is Outcome.BAD_START
+
+
+def test_a_hood_without_a_height_is_refused_in_words() -> None:
+    scene = plan()
+    with pytest.raises(StartError, match="mounting height"):
+        carve(house(), replace(scene, hood=replace(scene.hood, mount_in=None)), ROUND_8)
