@@ -1,0 +1,53 @@
+"""Sheet metal too thin."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from routeviz.model.finding import Finding
+from routeviz.rules.bench import kitchen, look, straight_up
+from routeviz.rules.context import Context
+from routeviz.rules.outcome import at_least, not_checked
+from routeviz.rules.registry import Rule, Scope
+
+_WIDE_IN = 14.0  # wider duct needs thicker sheet
+
+
+def judge(context: Context, rule: Rule) -> Iterator[Finding]:
+    """Compare the sheet's thickness with the least for the duct's width."""
+    width = context.the_route().section.width_in
+    key = "sheet_round_14" if width < _WIDE_IN else "sheet_wider"
+    limit, sheet = context.limit(key), context.scene.duct.sheet_in
+    if limit is None:
+        if context.profile.asked("sheet_round_14"):
+            yield not_checked(rule, context, "sheet_round_14")
+    elif sheet is None:
+        yield not_checked(
+            rule, context, key, limit=limit, remedy=f"Buy duct of {limit.note} ({limit.said}) or thicker."
+        )
+    else:
+        yield at_least(rule, limit, sheet, remedy=f"Use {limit.note} ({limit.said}) or thicker.")
+
+
+def _thick(sheet_in: float) -> Context:
+    plain = kitchen()
+    return look(replace(plain, duct=replace(plain.duct, sheet_in=sheet_in)), route=straight_up())
+
+
+RULE = Rule(
+    code="DCT-SHEET",
+    title="Sheet thickness",
+    scope=Scope.ROUTE,
+    checks="The thickness of the duct's sheet metal against the least for its width.",
+    why="Thin sheet crushes, rusts through and opens at its joints.",
+    limits=("sheet_round_14", "sheet_wider"),
+    sources=(),
+    applies="When the scene gives the thickness; else it says what to buy.",
+    blind="Thinner sheet that a pressure class would allow.",
+    judge=judge,
+    passing_words="8 in duct of 0.016 in sheet.",
+    passing=lambda: _thick(0.016),
+    failing_words="8 in duct of 0.010 in sheet.",
+    failing=lambda: _thick(0.010),
+)

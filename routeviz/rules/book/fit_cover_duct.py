@@ -1,0 +1,76 @@
+"""Duct that does not stay inside the chimney cover."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from routeviz.model.finding import Finding
+from routeviz.model.route import PartKind
+from routeviz.model.scene import Cover, Scene
+from routeviz.model.solids import Vec3
+from routeviz.rules.bench import duct, kitchen, look, straight_up
+from routeviz.rules.context import Context
+from routeviz.rules.outcome import arithmetic, at_least
+from routeviz.rules.registry import Rule, Scope
+from routeviz.rules.window import ceiling_over_hood_in
+
+_LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
+
+
+def _points(context: Context) -> Iterator[tuple[Vec3, float]]:
+    """Give the ends of the parts between body and ceiling on the room side, each with half the duct's width."""
+    bottom = context.scene.hood_bottom_in or 0.0
+    low, high = bottom + context.scene.hood.body_in, ceiling_over_hood_in(context.scene)
+    for part in context.the_route().parts:
+        if part.kind not in _LAID:
+            continue
+        for point, section in ((part.start, part.section), (part.end, part.section_out)):
+            if point[1] < 0 and low - 1e-6 <= point[2] < high - 1e-6:
+                yield point, max(section.width_in, section.height_in) / 2 if section.is_round else section.height_in / 2
+
+
+def judge(context: Context, rule: Rule) -> Iterator[Finding]:
+    """Measure the room between the duct's surface and the cover's sides and front."""
+    scene = context.scene
+    cover = scene.hood.cover
+    if cover is None or scene.hood_bottom_in is None:
+        return
+    half, x = cover.width_in / 2, scene.hood.centre_in
+    found = [(min(half - abs(point[0] - x) - r, cover.depth_in + point[1] - r), point) for point, r in _points(context)]
+    if not found:
+        return
+    least, place = min(found)
+    yield at_least(
+        rule, arithmetic("cover_room", 0.0, must=False), least, where=("cover",), place=place,
+        remedy="Keep the offset above the ceiling, move the hood under the duct, or do without the cover.",
+    )  # fmt: skip
+
+
+def _slim() -> Scene:
+    plain = kitchen()
+    return replace(plain, hood=replace(plain.hood, cover=Cover(16.0, 30.0, 13.0, 13.0)))
+
+
+def _aside() -> Context:
+    start: Vec3 = (60.0, -8.0, 77.5)
+    points: tuple[Vec3, ...] = (start, (60.0, -8.0, 88.0), (84.0, -8.0, 88.0), (84.0, -8.0, 150.0))
+    return look(_slim(), route=duct(points))
+
+
+RULE = Rule(
+    code="FIT-COVER-DUCT",
+    title="Duct inside the chimney cover",
+    scope=Scope.ROUTE,
+    checks="Whether the duct between the hood's body and the ceiling stays inside the cover's outline.",
+    why="A duct that jogs sideways or forward below the ceiling stays visible, and the cover cannot be fitted.",
+    limits=(),
+    sources=("arithmetic",),
+    applies="To hoods with a chimney cover and routes that pass between body and ceiling.",
+    blind="The thickness of the cover's sheet, its brackets and joint bands on the duct.",
+    judge=judge,
+    passing_words="An 8 in duct straight up inside a cover 13 in square.",
+    passing=lambda: look(_slim(), route=straight_up()),
+    failing_words="The same duct jogging 24 in aside below the ceiling.",
+    failing=_aside,
+)

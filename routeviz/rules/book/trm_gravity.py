@@ -1,0 +1,42 @@
+"""A cap too near an air inlet."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from routeviz.model.finding import Finding
+from routeviz.model.scene import OutdoorKind
+from routeviz.rules.bench import hood_wall_face, keep_out, look, straight_out
+from routeviz.rules.context import Context
+from routeviz.rules.distances import distance_findings
+from routeviz.rules.registry import Rule, Scope
+
+_KINDS = (OutdoorKind.GRAVITY_INTAKE,)
+
+
+def judge(context: Context, rule: Rule) -> Iterator[Finding]:
+    """Measure from the edge of the cap's opening to the edge of each thing."""
+    yield from distance_findings(context, rule, _KINDS, "intake_gravity", remedy=".")
+
+
+def _beside(gap_in: float) -> Context:
+    thing = keep_out("air-inlet", OutdoorKind.GRAVITY_INTAKE.value, 64.0 + gap_in, 60.0, 30.0, 40.0)
+    return look(faces=(hood_wall_face(thing),), route=straight_out())
+
+
+RULE = Rule(
+    code="TRM-GRAVITY",
+    title="Cap to the air inlet",
+    scope=Scope.ROUTE,
+    checks="The distance from the edge of the opening of the cap to the edge of a gravity air inlet.",
+    why="What is blown out would be drawn in again.",
+    limits=("intake_gravity",),
+    sources=(),
+    applies="Where the scene lists an air inlet on the face of the cap.",
+    blind="Inlets round a corner that the frame does not show.",
+    judge=judge,
+    passing_words="48 in from edge to edge.",
+    passing=lambda: _beside(48.0),
+    failing_words="20 in from edge to edge.",
+    failing=lambda: _beside(20.0),
+)

@@ -1,0 +1,72 @@
+"""What a rule looks at."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from routeviz import catalog
+from routeviz.model.airflow import AirResult
+from routeviz.model.route import Route
+from routeviz.model.scene import Scene
+from routeviz.model.solids import Frame
+from routeviz.rules.profiles import Limit, Profile, maker_limit
+from routeviz.units import length_text
+
+__all__ = ["Context"]
+
+_MAKER_FIELD = {
+    "canopy_over_gas": "hood_min_in",
+    "canopy_over_electric": "hood_min_in",
+    "canopy_over_induction": "hood_min_in",
+    "canopy_max": "hood_max_in",
+    "cabinet_unprotected": "cabinet_above_in",
+    "cabinet_protected": "cabinet_above_in",
+    "side_clearance": "side_clearance_in",
+    "side_cabinet_up": "side_cabinet_up_in",
+    "duct_least": "duct_min_in",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Context:
+    """A scene with everything that is known of it. Rules on routes need `route`; those on air need `air`."""
+
+    scene: Scene
+    frame: Frame
+    profile: Profile
+    route: Route | None = None
+    air: AirResult | None = None
+
+    def limit(self, key: str) -> Limit | None:
+        """Give a limit: the maker's when the scene has one, else the profile's, else None."""
+        name = _MAKER_FIELD.get(key)
+        value = getattr(self.scene.rules.maker, name) if name else None
+        return maker_limit(self.scene, key, value) if value is not None else self.profile.get(key)
+
+    def the_route(self) -> Route:
+        """Give the route.
+
+        Raises
+        ------
+        ValueError
+            If a rule on routes is asked without one.
+        """
+        if self.route is None:
+            raise ValueError("this rule judges a route and there is none")
+        return self.route
+
+    def length(self, inches: float) -> str:
+        """Write a length in the scene's own units."""
+        return length_text(inches, metric=self.scene.metric)
+
+    @property
+    def canopy_key(self) -> str:
+        """Name the limit that sets the least height of the canopy over this kind of cooktop."""
+        return f"canopy_over_{self.scene.cooktop.kind.value}"
+
+
+def close_amount(code: str, unit: str) -> float:
+    """Give the spare under which a passing finding of rule `code` is called close, in `unit`."""
+    rows = catalog.table("rules")["close"]
+    by_code = rows["by_code"].get(code)
+    return float(by_code if by_code is not None else rows.get(unit, 0.0))

@@ -1,0 +1,226 @@
+"""How a hole meets a member: what is taken across its depth, what wood is left, and whether it is severed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from routeviz.model.route import Part, Penetration
+from routeviz.model.scene import SectionSize
+from routeviz.model.solids import Box, Cylinder, Prism, Shape, Solid, SolidKind, Vec3
+
+__all__ = [
+    "Cut",
+    "bore",
+    "cut_by",
+    "cut_of",
+    "cut_of_part",
+    "extent",
+    "hole_box",
+    "main_axis",
+    "notch",
+    "overlap_in",
+    "severing",
+]
+
+FLAT_KINDS = frozenset({SolidKind.PLATE, SolidKind.SILL})
+UPRIGHT_KINDS = frozenset({SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.FURRING})
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """What a duct takes out of one member [in].
+
+    Depth is the side that the cutting rules measure: the height of a joist or beam, the side of a stud across the
+    wall, the width of a plate across the wall. `left_in` are the least pieces of wood left at either edge of the
+    depth; None when the place is not known and the hole is taken to be centred.
+    """
+
+    size_in: float  # across the member's depth
+    along_in: float  # along the member
+    depth_in: float  # of the member
+    left_in: tuple[float, float] | None = None
+    severs: bool = False  # nothing of the member's section stays whole
+    lengthwise: bool = False  # the duct lies along the member
+    from_end_in: float | None = None  # centre of the cut to the nearer end of the member
+    length_in: float | None = None  # of the member
+    place: Vec3 | None = None
+    box: Box | None = None  # the hole in space
+
+    @property
+    def edge_in(self) -> float:
+        """Give the least wood left at an edge; negative when the hole breaks through it."""
+        if self.left_in is None:
+            return (self.depth_in - self.size_in) / 2
+        return min(self.left_in)
+
+    @property
+    def is_notch(self) -> bool:
+        """Whether the hole breaks through one edge but not both."""
+        return not self.severs and self.edge_in < 0
+
+    @property
+    def notch_in(self) -> float:
+        """Give how deep the cut reaches in from the edge that it breaks through."""
+        return self.size_in if self.left_in is None else self.depth_in - max(self.left_in)
+
+    @property
+    def end_share(self) -> float | None:
+        """Give how far along the member the cut is, from the nearer end (0 at the end, 0.5 in the middle)."""
+        if self.from_end_in is None or not self.length_in:
+            return None
+        return self.from_end_in / self.length_in
+
+
+def bore(size_in: float, depth_in: float, *, edge_in: float | None = None, along_in: float | None = None) -> Cut:
+    """Give a bored hole by its size and the member's depth; centred unless `edge_in` says how much wood is left."""
+    left = None if edge_in is None else (edge_in, depth_in - size_in - edge_in)
+    return Cut(size_in, size_in if along_in is None else along_in, depth_in, left)
+
+
+def notch(
+    size_in: float, depth_in: float, *, along_in: float = 0.0, from_end_in: float | None = None,
+    length_in: float | None = None,
+) -> Cut:  # fmt: skip
+    """Give a notch of depth `size_in` cut in from one edge."""
+    return Cut(size_in, along_in, depth_in, (-1e-3, depth_in - size_in), from_end_in=from_end_in, length_in=length_in)
+
+
+def severing(size_in: float, depth_in: float) -> Cut:
+    """Give a cut that takes the whole section away."""
+    return Cut(size_in, size_in, depth_in, None, True)
+
+
+def extent(shape: Shape) -> tuple[Vec3, Vec3]:
+    """Give the lowest and highest corner of a shape's bounding box."""
+    if isinstance(shape, Box):
+        return shape.lo, shape.hi
+    lo, hi = [0.0] * 3, [0.0] * 3
+    lo[shape.axis], hi[shape.axis] = shape.start, shape.end
+    others = [a for a in range(3) if a != shape.axis]
+    for i, a in enumerate(others):
+        if isinstance(shape, Cylinder):
+            lo[a], hi[a] = shape.centre[i] - shape.radius, shape.centre[i] + shape.radius
+        else:
+            values = [p[i] for p in shape.outline]
+            lo[a], hi[a] = min(values), max(values)
+    return (lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])
+
+
+def overlap_in(a: tuple[float, float], b: tuple[float, float]) -> float:
+    """Give how much of two spans is shared; negative is the gap between them."""
+    return min(a[1], b[1]) - max(a[0], b[0])
+
+
+def depth_axis(solid: Solid) -> int:
+    """Give the axis across which the cutting rules measure this member."""
+    lo, hi = extent(solid.shape)
+    run = solid.member.axis if solid.member else max(range(3), key=lambda a: hi[a] - lo[a])
+    others = [a for a in range(3) if a != run]
+    if solid.kind in FLAT_KINDS:
+        return next(a for a in others if a != 2)
+    if run != 2:
+        return 2
+    if solid.member is None:
+        return max(others, key=lambda a: hi[a] - lo[a])
+    wanted = solid.member.depth_in
+    return min(others, key=lambda a: (abs(hi[a] - lo[a] - wanted), -(hi[a] - lo[a])))
+
+
+def _local(solid: Solid, hole: Box) -> tuple[Vec3, Vec3]:
+    """Give a member's bounds; of a sloped one only the piece above or below the hole."""
+    lo, hi = extent(solid.shape)
+    if not isinstance(solid.shape, Prism) or solid.shape.axis == 2:
+        return lo, hi
+    u = next(a for a in (0, 1) if a != solid.shape.axis)
+    middle = (hole.lo[u] + hole.hi[u]) / 2
+    heights = _heights_at(solid.shape, middle)
+    if heights is None:
+        return lo, hi
+    return (lo[0], lo[1], heights[0]), (hi[0], hi[1], heights[1])
+
+
+def _heights_at(prism: Prism, u: float) -> tuple[float, float] | None:
+    """Give the lowest and highest point of a prism's outline on the line at `u` of its first axis."""
+    points = prism.outline
+    found = []
+    for (u0, z0), (u1, z1) in zip(points, points[1:] + points[:1], strict=True):
+        if min(u0, u1) - 1e-9 <= u <= max(u0, u1) + 1e-9:
+            found += [z0, z1] if abs(u1 - u0) < 1e-9 else [z0 + (z1 - z0) * (u - u0) / (u1 - u0)]
+    return (min(found), max(found)) if len(found) > 1 else None
+
+
+def cut_by(solid: Solid, hole: Box, direction_axis: int) -> Cut:
+    """Give what a hole that runs through along `direction_axis` takes out of a member."""
+    lo, hi = _local(solid, hole)
+    run = solid.member.axis if solid.member else max(range(3), key=lambda a: hi[a] - lo[a])
+    depth = depth_axis(solid)
+    whole_lo, whole_hi = extent(solid.shape)
+    middle = (hole.lo[run] + hole.hi[run]) / 2
+    from_end = min(middle - whole_lo[run], whole_hi[run] - middle)
+    low, high = hole.lo[depth] - lo[depth], hi[depth] - hole.hi[depth]
+    taken = max(0.0, overlap_in((hole.lo[depth], hole.hi[depth]), (lo[depth], hi[depth])))
+    place = tuple((max(hole.lo[a], lo[a]) + min(hole.hi[a], hi[a])) / 2 for a in range(3))
+    # along the depth or lengthwise the duct takes the section from edge to edge
+    severs = direction_axis in (depth, run) or (low <= 0 and high <= 0)
+    size = hole.hi[depth] - hole.lo[depth] if not severs else max(taken, hole.hi[run] - hole.lo[run])
+    return Cut(
+        size, hole.hi[run] - hole.lo[run], hi[depth] - lo[depth], (low, high), severs, direction_axis == run, from_end,
+        whole_hi[run] - whole_lo[run], (place[0], place[1], place[2]), hole,
+    )  # fmt: skip
+
+
+def main_axis(direction: Vec3) -> int:
+    """Give the axis that a direction mostly follows."""
+    return max(range(3), key=lambda a: abs(direction[a]))
+
+
+def _axis_box(centre: Vec3, axis: int, ends: tuple[float, float], sizes: dict[int, float]) -> Box:
+    lo, hi = list(centre), list(centre)
+    lo[axis], hi[axis] = min(ends), max(max(ends), min(ends) + 1e-6)
+    for a, size in sizes.items():
+        lo[a], hi[a] = centre[a] - size / 2, centre[a] + size / 2
+    return Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2]))
+
+
+def _sides(axis: int, size: tuple[float, float], wide_axis: int | None) -> dict[int, float]:
+    """Give the size of a hole along the two axes across `axis`; the first size lies along `wide_axis` when given."""
+    first, second = (a for a in range(3) if a != axis)
+    return {second: size[0], first: size[1]} if wide_axis == second else {first: size[0], second: size[1]}
+
+
+def cut_of(solid: Solid, crossing: Penetration, wide_axis: int | None = None) -> Cut:
+    """Give what a route's crossing takes out of a member; the hole includes the clearance around the duct.
+
+    `wide_axis` is the axis of the wide side of a rectangular duct; without it the sizes are taken in axis order.
+    """
+    axis = main_axis(crossing.direction)
+    middle = tuple((a + b) / 2 for a, b in zip(crossing.centre, crossing.leave, strict=True))
+    hole = _axis_box((middle[0], middle[1], middle[2]), axis, (crossing.centre[axis], crossing.leave[axis]),
+                     _sides(axis, crossing.hole_in, wide_axis))  # fmt: skip
+    return cut_by(solid, hole, axis)
+
+
+def cut_of_part(solid: Solid, part: Part, gap_in: float) -> Cut:
+    """Give what the body of one part, with a gap round it, takes out of a member that it overlaps off its centre."""
+    axis = main_axis(part.direction)
+    size = (part.section.width_in + 2 * gap_in, part.section.height_in + 2 * gap_in)
+    wide = main_axis(part.wide) if part.wide is not None else None
+    if wide == axis:
+        wide = None
+    hole = _axis_box(part.start, axis, (part.start[axis], part.end[axis]), _sides(axis, size, wide))
+    if part.angle_deg:  # an elbow sweeps from its start to its end
+        lo = tuple(min(h, e - size[0] / 2) for h, e in zip(hole.lo, part.end, strict=True))
+        hi = tuple(max(h, e + size[0] / 2) for h, e in zip(hole.hi, part.end, strict=True))
+        hole = Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2]))
+    return cut_by(solid, hole, axis)
+
+
+def hole_box(at: Vec3, axis: int, section: SectionSize, gap_in: float, long_in: float = 1.0) -> Box:
+    """Give the hole for a duct that passes `at` along an axis, with a gap all round."""
+    sizes = [section.width_in + 2 * gap_in, section.height_in + 2 * gap_in]
+    others = [a for a in range(3) if a != axis]
+    lo, hi = list(at), list(at)
+    lo[axis], hi[axis] = at[axis] - long_in / 2, at[axis] + long_in / 2
+    for a, size in zip(others, sizes, strict=True):
+        lo[a], hi[a] = at[a] - size / 2, at[a] + size / 2
+    return Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2]))

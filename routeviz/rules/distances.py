@@ -1,0 +1,141 @@
+"""Distances from the cap's opening to what it must keep away from, edge to edge."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from routeviz import catalog
+from routeviz.model.finding import Finding
+from routeviz.model.route import Termination
+from routeviz.model.scene import OutdoorKind, SectionSize
+from routeviz.model.solids import ExitFace, FaceKind, Frame, KeepOut
+from routeviz.rules.context import Context
+from routeviz.rules.outcome import Named, at_least, judge_number, not_checked
+from routeviz.rules.profiles import Limit, Profile
+
+__all__ = ["Meeting", "distance_findings", "keep_away", "meetings", "opening_gap_in"]
+
+
+def keep_away(profile: Profile) -> dict[str, float]:
+    """Give how far [in] a cap must keep from each kind of outdoor thing.
+
+    Keys are the values of `OutdoorKind`. Kinds for which the place has no number are left out: the rules then
+    report "not checked" and say what to ask.
+    """
+    found = {}
+    for kind, key in catalog.table("rules")["outdoors"].items():
+        limit = profile.get(key)
+        if limit is not None:
+            found[kind] = limit.number
+    return found
+
+
+@dataclass(frozen=True, slots=True)
+class Meeting:
+    """One outdoor thing near the cap: the gap between edges [in] and how the cap stands to it in height [in]."""
+
+    thing: KeepOut
+    gap_in: float
+    above_in: float | None  # cap's lower edge over the thing's top; None on roofs
+
+
+def face_of(frame: Frame, end: Termination) -> ExitFace | None:
+    """Give the face where the duct ends, or None when it ends at none."""
+    return next((f for f in frame.faces if f.id == end.face), None)
+
+
+def opening_gap_in(
+    centre: tuple[float, float], section: SectionSize, thing: KeepOut, *, wide_first: bool = True
+) -> float:
+    """Give the distance [in] from the edge of a duct's opening to the edge of a thing, in space.
+
+    Parameters
+    ----------
+    centre : tuple of float
+        Of the opening, in the face's two axes.
+    section : SectionSize
+        Round openings are circles; others rectangles whose wide side lies along the first axis if `wide_first`.
+
+    Returns
+    -------
+    float
+        0 when they touch or overlap. A thing that stands off the face counts with that distance too.
+
+    Examples
+    --------
+    A 6 in round opening whose centre is 38 in beside a window: 35 in between the edges.
+
+    >>> from routeviz.model.scene import SectionShape
+    >>> window = KeepOut("w", "window", "operable window", (0.0, 40.0), (30.0, 80.0), 36.0)
+    >>> opening_gap_in((68.0, 60.0), SectionSize(SectionShape.ROUND, 6.0, 6.0), window)
+    35.0
+    """
+    half = (0.0, 0.0)
+    if not section.is_round:
+        half = (section.width_in / 2, section.height_in / 2)
+        half = half if wide_first else (half[1], half[0])
+    apart = [
+        max(lo - (c + h), (c - h) - hi, 0.0) for c, h, lo, hi in zip(centre, half, thing.lo, thing.hi, strict=True)
+    ]
+    flat = math.hypot(*apart)
+    if section.is_round:
+        flat = max(0.0, flat - section.width_in / 2)
+    return math.hypot(flat, thing.away_in)
+
+
+def meetings(context: Context) -> Iterator[Meeting]:
+    """Give every outdoor thing on the face where the duct ends, with its gap to the opening."""
+    route = context.the_route()
+    face = face_of(context.frame, route.termination)
+    if face is None or route.termination.space != "outdoors":
+        return
+    last = route.parts[-1]
+    axes = [a for a in range(3) if a != face.axis]
+    centre = (route.termination.point[axes[0]], route.termination.point[axes[1]])
+    wide_first = last.wide is None or abs(last.wide[axes[0]]) >= abs(last.wide[axes[1]])
+    half_up = last.section_out.height_in / 2 if wide_first else last.section_out.width_in / 2
+    for thing in face.keep_outs:
+        gap = opening_gap_in(centre, last.section_out, thing, wide_first=wide_first)
+        above = None if face.kind is FaceKind.ROOF else centre[1] - half_up - thing.hi[1]
+        yield Meeting(thing, gap, above)
+
+
+def distance_findings(
+    context: Context, rule: Named, kinds: tuple[OutdoorKind, ...], key: str, *, remedy: str, must: bool | None = None
+) -> Iterator[Finding]:
+    """Give a finding for each thing of these kinds on the face where the duct ends."""
+    for met in meetings(context):
+        if met.thing.kind not in kinds:
+            continue
+        yield from judge_number(
+            rule, context, key, met.gap_in, where=("cap", met.thing.id), place=context.the_route().termination.point,
+            title=f"{rule.title}: {met.thing.label}", remedy=_short(context, key, met.gap_in, remedy), must=must,
+        )  # fmt: skip
+
+
+def _short(context: Context, key: str, gap_in: float, remedy: str) -> str:
+    limit = context.limit(key)
+    if limit is None or gap_in >= limit.number:
+        return remedy
+    return f"Move the cap {context.length(limit.number - gap_in)} farther away{remedy}"
+
+
+def either(
+    context: Context, rule: Named, met: Meeting, limit: Limit, other: Limit | None, *, remedy: str
+) -> Finding:  # fmt: skip
+    """Judge a distance that a second limit may excuse: the cap stands that much above the thing."""
+    place = context.the_route().termination.point
+    title, where = f"{rule.title}: {met.thing.label}", ("cap", met.thing.id)
+    above = met.above_in
+    if met.gap_in < limit.number and other is not None and above is not None and above >= 0:
+        return at_least(rule, other, above, where=where, place=place, title=f"{title}, height above it", remedy=remedy)
+    return at_least(rule, limit, met.gap_in, where=where, place=place, title=title, remedy=remedy)
+
+
+def unasked(context: Context, rule: Named, met: Meeting, key: str) -> Iterator[Finding]:
+    """Say that the place's distance is not known, if there is something to ask."""
+    if context.profile.asked(key):
+        yield not_checked(rule, context, key, measured=met.gap_in, where=("cap", met.thing.id),
+                          place=context.the_route().termination.point, title=f"{rule.title}: {met.thing.label}")  # fmt: skip

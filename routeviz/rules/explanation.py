@@ -1,0 +1,140 @@
+"""Explain a rule: what it checks, why, where it comes from, and its two examples judged on the spot."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from routeviz import catalog
+from routeviz.model.finding import Finding, State
+from routeviz.rules.profiles import profile, profiles
+from routeviz.rules.registry import FAMILIES, Rule, all_rules, rule
+
+__all__ = ["Explanation", "LimitRow", "codes", "explain"]
+
+_WIDTH = 100
+
+
+@dataclass(frozen=True, slots=True)
+class LimitRow:
+    """One limit as one profile states it."""
+
+    key: str
+    profile: str
+    said: str
+    must: bool
+    source_text: str
+    seen: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class Explanation:
+    """Everything about one rule. `text` is the whole of it for a terminal."""
+
+    code: str
+    title: str
+    family: str
+    checks: str
+    why: str
+    limits: tuple[LimitRow, ...]
+    sources: tuple[str, ...]
+    applies: str
+    blind: str
+    passing: str
+    passing_findings: tuple[Finding, ...]
+    failing: str
+    failing_findings: tuple[Finding, ...]
+    text: str
+
+
+def codes() -> tuple[str, ...]:
+    """Give the codes of all rules, by family."""
+    return tuple(r.code for r in all_rules())
+
+
+def _rows(one: Rule) -> Iterator[LimitRow]:
+    for key in one.limits:
+        last = None
+        for name in profiles():
+            limit = profile(name).get(key)
+            if limit is None:
+                ask = profile(name).asked(key)
+                if ask:
+                    yield LimitRow(key, name, "not known", True, ask, "", "")
+                continue
+            source = catalog.source(limit.source)
+            words = limit.said or (
+                "yes" if limit.value is True else ", ".join(limit.value) if isinstance(limit.value, tuple) else "no"
+            )
+            same = (words, limit.must, limit.source)
+            if limit.source == "common-practice" and same == last:
+                continue
+            last = same
+            everywhere = limit.source == "common-practice"
+            yield LimitRow(key, "where nothing else is said" if everywhere else name, words, limit.must,
+                           source.text, source.seen.value, limit.note)  # fmt: skip
+
+
+def _number(value: float | None) -> str:
+    return "" if value is None else f"{value:.3f}".rstrip("0").rstrip(".")
+
+
+def _told(finding: Finding) -> str:
+    numbers = ""
+    if finding.limit is not None and finding.relation:
+        spare = f", spare {_number(finding.margin)}" if finding.margin is not None else ""
+        numbers = f": {_number(finding.measured)} {finding.unit}, {finding.relation} {_number(finding.limit)}{spare}"
+    return f"{finding.state.value}: {finding.title}{numbers}"
+
+
+def _paragraph(head: str, body: str) -> str:
+    wrapped = textwrap.fill(body, _WIDTH, initial_indent="  ", subsequent_indent="  ")
+    return f"{head}\n{wrapped}"
+
+
+def _example(words: str, findings: tuple[Finding, ...], quiet: str) -> str:
+    lines = [f"  {words}"] + [f"    {_told(f)}" for f in findings]
+    return "\n".join(lines if findings else [*lines, f"    {quiet}"])
+
+
+def _text(one: Rule, rows: tuple[LimitRow, ...], sources: tuple[str, ...], good: tuple[Finding, ...],
+          bad: tuple[Finding, ...]) -> str:  # fmt: skip
+    limits = []
+    for row in rows:
+        seen = f" [{row.seen}]" if row.seen and row.seen not in row.source_text else ""
+        weight = "" if row.said == "not known" else f" ({'must' if row.must else 'should'})"
+        limits.append(f"  {row.profile}: {row.key.replace('_', ' ')} {row.said}{weight}; {row.source_text}{seen}")
+        if row.note:
+            limits.append(f"      {row.note}")
+    parts = [
+        f"{one.code}  {one.title}  ({FAMILIES[one.family]})",
+        _paragraph("What it checks", one.checks),
+        _paragraph("Why", one.why),
+        "Limits and sources\n" + "\n".join(limits + [f"  {s}" for s in sources]) if limits or sources else "",
+        _paragraph("Applies when", one.applies),
+        _paragraph("Does not see", one.blind),
+        "Passes\n" + _example(one.passing_words, good, "nothing to find"),
+        "Does not pass\n" + _example(one.failing_words, bad, "nothing to find"),
+    ]
+    return "\n\n".join(p for p in parts if p)
+
+
+def explain(code: str) -> Explanation:
+    """Explain the rule with this code.
+
+    Raises
+    ------
+    RoutevizError
+        If no rule has it; the message has the nearest code.
+    """
+    one = rule(code)
+    rows = tuple(_rows(one))
+    sources = tuple(f"{catalog.source(s).text} [{catalog.source(s).seen.value}]" for s in one.sources)
+    good = tuple(f for f in one.judged(one.passing()) if f.state is not State.DOES_NOT_APPLY)
+    bad = tuple(f for f in one.judged(one.failing()) if f.state in (State.BROKEN, State.NOT_CHECKED))
+    return Explanation(
+        one.code, one.title, FAMILIES[one.family], one.checks, one.why, rows, sources, one.applies, one.blind,
+        one.passing_words, good, one.failing_words, bad, _text(one, rows, sources, good, bad),
+    )  # fmt: skip

@@ -1,0 +1,139 @@
+"""From a measured value and a limit to a finding: the only place where states are decided."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Protocol
+
+from routeviz.model.finding import Finding, MemberRuling, State
+from routeviz.model.solids import Vec3
+from routeviz.rules.context import Context, close_amount
+from routeviz.rules.profiles import Limit
+
+__all__ = ["EPSILON_IN", "arithmetic", "at_least", "at_most", "judge_number", "not_checked", "said", "yes_or_no"]
+
+EPSILON_IN = 1e-6  # arithmetic noise, far below anything that a tape can see
+
+
+class Named(Protocol):
+    """What a finding takes from its rule."""
+
+    @property
+    def code(self) -> str:
+        """Give the rule's code."""
+        ...
+
+    @property
+    def title(self) -> str:
+        """Give the rule's title."""
+        ...
+
+
+def _state(code: str, margin: float, unit: str) -> State:
+    if margin < -EPSILON_IN:
+        return State.BROKEN
+    amount = close_amount(code, unit)
+    return State.CLOSE if margin < amount - EPSILON_IN else State.FINE
+
+
+def _finding(
+    rule: Named, limit: Limit, measured: float, relation: str, margin: float, where: Sequence[str],
+    place: Vec3 | None, detail: str, remedy: str, title: str, must: bool | None, ruling: MemberRuling | None,
+) -> Finding:  # fmt: skip
+    state = _state(rule.code, margin, limit.unit)
+    return Finding(
+        code=rule.code,
+        title=title or rule.title,
+        state=state,
+        must=limit.must if must is None else must,
+        measured=measured,
+        relation=relation,
+        limit=limit.number,
+        margin=margin,
+        unit=limit.unit,
+        source=limit.source,
+        source_text=limit.source_text,
+        where=tuple(where),
+        place=place,
+        detail=detail or limit.note,
+        remedy=remedy if state is not State.FINE else "",
+        ruling=ruling,
+    )
+
+
+def at_least(
+    rule: Named, limit: Limit, measured: float, *, where: Sequence[str] = (), place: Vec3 | None = None,
+    detail: str = "", remedy: str = "", title: str = "", must: bool | None = None, ruling: MemberRuling | None = None,
+) -> Finding:  # fmt: skip
+    """Give the finding on a value that must reach its limit."""
+    margin = measured - limit.number
+    return _finding(
+        rule, limit, measured, "at least", margin, where, place, detail, remedy, title, must, ruling
+    )  # fmt: skip
+
+
+def at_most(
+    rule: Named, limit: Limit, measured: float, *, where: Sequence[str] = (), place: Vec3 | None = None,
+    detail: str = "", remedy: str = "", title: str = "", must: bool | None = None, ruling: MemberRuling | None = None,
+) -> Finding:  # fmt: skip
+    """Give the finding on a value that must not pass its limit."""
+    margin = limit.number - measured
+    return _finding(
+        rule, limit, measured, "at most", margin, where, place, detail, remedy, title, must, ruling
+    )  # fmt: skip
+
+
+def yes_or_no(
+    rule: Named, limit: Limit, holds: bool, *, where: Sequence[str] = (), place: Vec3 | None = None,
+    detail: str = "", remedy: str = "", title: str = "", must: bool | None = None, ruling: MemberRuling | None = None,
+) -> Finding:  # fmt: skip
+    """Give the finding on something that is so or is not."""
+    return Finding(
+        rule.code, title or rule.title, State.FINE if holds else State.BROKEN, limit.must if must is None else must,
+        None, "", None, None, "", limit.source, limit.source_text, tuple(where), place, detail or limit.note,
+        "" if holds else remedy, ruling=ruling,
+    )  # fmt: skip
+
+
+def not_checked(
+    rule: Named, context: Context, key: str, *, limit: Limit | None = None, measured: float | None = None,
+    where: Sequence[str] = (), place: Vec3 | None = None, detail: str = "", remedy: str = "", title: str = "",
+    must: bool = True, ruling: MemberRuling | None = None,
+) -> Finding:  # fmt: skip
+    """Give the finding on something that could not be checked, with what to ask or to do.
+
+    Without a limit (this place's profile does not know one) the remedy is what the profile says to ask.
+    """
+    number = limit.number if limit is not None and isinstance(limit.value, int | float) and limit.unit else None
+    return Finding(
+        rule.code, title or rule.title, State.NOT_CHECKED, limit.must if limit else must, measured, "", number, None,
+        limit.unit if limit else ("in" if measured is not None else ""),
+        limit.source if limit else "none", limit.source_text if limit else f"{context.profile.title}: no limit known",
+        tuple(where), place, detail or (limit.note if limit else ""), remedy or context.profile.asked(key),
+        ruling=ruling,
+    )  # fmt: skip
+
+
+def judge_number(
+    rule: Named, context: Context, key: str, measured: float, *, least: bool = True, where: Sequence[str] = (),
+    place: Vec3 | None = None, detail: str = "", remedy: str = "", title: str = "", must: bool | None = None,
+) -> Iterator[Finding]:  # fmt: skip
+    """Judge a number by the limit `key`; where the place has none, say what to ask, or nothing if nothing is asked."""
+    limit = context.limit(key)
+    if limit is not None:
+        judged = at_least if least else at_most
+        yield judged(
+            rule, limit, measured, where=where, place=place, detail=detail, remedy=remedy, title=title, must=must
+        )
+    elif context.profile.asked(key):
+        yield not_checked(rule, context, key, measured=measured, where=where, place=place, detail=detail, title=title)
+
+
+def arithmetic(key: str, value: float, unit: str = "in", *, must: bool = True, words: str = "") -> Limit:
+    """Give a limit that follows from the given sizes alone."""
+    return Limit(key, value, unit, must, "arithmetic", f"{value:g} {unit}", "", words)
+
+
+def said(limit: Limit) -> str:
+    """Write a limit as its document says it."""
+    return limit.said

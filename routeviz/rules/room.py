@@ -1,0 +1,136 @@
+"""Where the hood has room along its wall."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from routeviz.model.scene import ObstacleKind, OpeningKind, RunDirection, Scene, WallSide
+from routeviz.model.solids import Box
+from routeviz.rules.cuts import overlap_in
+from routeviz.rules.outcome import EPSILON_IN
+from routeviz.rules.window import ceiling_over_hood_in
+
+__all__ = ["Clash", "free_places", "hood_boxes", "in_the_way", "room_beside"]
+
+_NO_BODY = frozenset({ObstacleKind.CHASE, ObstacleKind.HOLE})
+_BODY_WIDTH_IN, _BODY_DEPTH_IN = 14.0, 12.0  # of a hood without a cover
+_FAR_IN = 1000.0
+
+
+@dataclass(frozen=True, slots=True)
+class Clash:
+    """Something in the hood's place. `across`: a shift along the wall can clear it; else only the height can."""
+
+    id: str
+    words: str
+    overlap_in: float
+    across: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class _Thing:
+    id: str
+    words: str
+    box: Box
+
+
+def hood_boxes(scene: Scene) -> tuple[Box, ...]:
+    """Give the canopy and the body above it as boxes in the house frame."""
+    hood, bottom = scene.hood, scene.hood_bottom_in
+    if bottom is None:
+        return ()
+    x, rim = hood.centre_in, min(hood.canopy_in, hood.body_in)
+    wide, deep = (hood.cover.width_in, hood.cover.depth_in) if hood.cover else (_BODY_WIDTH_IN, _BODY_DEPTH_IN)
+    wide, deep = min(wide, hood.width_in), min(deep, hood.depth_in)
+    canopy = Box((x - hood.width_in / 2, -hood.depth_in, bottom), (x + hood.width_in / 2, 0.0, bottom + rim))
+    if hood.body_in - rim < 0.01:
+        return (canopy,)
+    return canopy, Box((x - wide / 2, -deep, bottom + rim), (x + wide / 2, 0.0, bottom + hood.body_in))
+
+
+def _things(scene: Scene) -> Iterator[_Thing]:
+    for o in scene.obstacles:
+        if o.kind not in _NO_BODY:
+            words = o.id.replace("-", " ").replace("_", " ")
+            yield _Thing(o.id, f"the {words}", Box((o.left_in, -o.out_in - o.depth_in, o.bottom_in),
+                                                   (o.left_in + o.width_in, -o.out_in, o.bottom_in + o.height_in)))  # fmt: skip
+    openings = scene.wall(WallSide.HOOD).openings
+    for opening in openings:
+        words = opening.id.replace("-", " ").replace("_", " ")
+        kind = "door" if opening.kind is OpeningKind.DOOR else "window"
+        sill = opening.sill_in
+        yield _Thing(opening.id, f"the {words if kind in words else f'{kind} {words}'}",
+                     Box((opening.left_in, -1.0, sill), (opening.left_in + opening.width_in, 1.0, sill + opening.height_in)))  # fmt: skip
+    for beam in scene.ceiling.beams:
+        half, z = beam.width_in / 2, (beam.bottom_in, beam.bottom_in + beam.depth_in)
+        if beam.direction is RunDirection.OUT:
+            lo = (beam.at_in - half, -(beam.end_in if beam.end_in is not None else scene.kitchen.depth_in), z[0])
+            hi = (beam.at_in + half, -(beam.start_in or 0.0), z[1])
+        else:
+            lo = (beam.start_in or 0.0, -beam.at_in - half, z[0])
+            hi = (beam.end_in if beam.end_in is not None else scene.kitchen.width_in, -beam.at_in + half, z[1])
+        yield _Thing(beam.id, f"the {beam.id.replace('-', ' ')}", Box(lo, hi))
+
+
+def _shares(a: Box, b: Box, axes: tuple[int, ...]) -> bool:
+    return all(overlap_in((a.lo[i], a.hi[i]), (b.lo[i], b.hi[i])) > EPSILON_IN for i in axes)
+
+
+def in_the_way(scene: Scene) -> Iterator[Clash]:
+    """Give everything that shares a place with the hood, each with how far it reaches in [in]."""
+    boxes, width = hood_boxes(scene), scene.kitchen.width_in
+    if not boxes:
+        return
+    canopy = boxes[0]
+    if canopy.lo[0] < -EPSILON_IN:
+        yield Clash("left-wall", "the left wall", -canopy.lo[0])
+    if canopy.hi[0] > width + EPSILON_IN:
+        yield Clash("right-wall", "the right wall", canopy.hi[0] - width)
+    top, ceiling = boxes[-1].hi[2], ceiling_over_hood_in(scene)
+    if top > ceiling + EPSILON_IN:
+        yield Clash("ceiling", "the ceiling", top - ceiling, across=False)
+    for thing in _things(scene):
+        hit = [b for b in boxes if _shares(b, thing.box, (0, 1, 2))]
+        if hit:
+            reach = max(min(b.hi[0] - thing.box.lo[0], thing.box.hi[0] - b.lo[0]) for b in hit)
+            yield Clash(thing.id, thing.words, reach)
+
+
+def _taken(scene: Scene) -> list[tuple[float, float]]:
+    """Give the spans of hood centres at which something is in the way, open at their ends."""
+    half, width = scene.hood.width_in / 2, scene.kitchen.width_in
+    spans = [(-_FAR_IN, half), (width - half, _FAR_IN)]
+    for thing in _things(scene):
+        for box in hood_boxes(scene):
+            if _shares(box, thing.box, (1, 2)):
+                reach = (box.hi[0] - box.lo[0]) / 2
+                spans.append((thing.box.lo[0] - reach, thing.box.hi[0] + reach))
+    return sorted(spans)
+
+
+def free_places(scene: Scene) -> tuple[float | None, float | None]:
+    """Give the nearest hood centres to the left and to the right at which nothing is in the way [in from the left]."""
+    spans, x = _taken(scene), scene.hood.centre_in
+    merged: list[list[float]] = []
+    for a, b in spans:
+        if merged and a < merged[-1][1] - EPSILON_IN:
+            merged[-1][1] = max(merged[-1][1], b)
+        else:
+            merged.append([a, b])
+    left = max((a for a, b in merged if a <= x + EPSILON_IN and a > -_FAR_IN), default=None)
+    right = min((b for a, b in merged if b >= x - EPSILON_IN and b < _FAR_IN), default=None)
+    return left, right
+
+
+def room_beside(scene: Scene) -> tuple[float, str, str]:
+    """Give the least room beside the hood [in], what is there in words, and its id."""
+    width = scene.kitchen.width_in
+    found = []
+    for box in hood_boxes(scene):
+        found += [(box.lo[0], "the left wall", "left-wall"), (width - box.hi[0], "the right wall", "right-wall")]
+        for thing in _things(scene):
+            if _shares(box, thing.box, (1, 2)):
+                gap = -overlap_in((box.lo[0], box.hi[0]), (thing.box.lo[0], thing.box.hi[0]))
+                found.append((gap, thing.words, thing.id))
+    return min(found) if found else (width, "the left wall", "left-wall")

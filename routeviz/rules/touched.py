@@ -1,0 +1,130 @@
+"""Which members a route cuts, with the ruling on each, and how a ruling reads as a finding."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from routeviz.model.finding import Finding, MemberRuling, MemberVerdict, State
+from routeviz.model.path import WhyNot
+from routeviz.model.route import Part, Penetration, Route
+from routeviz.model.scene import Scene
+from routeviz.model.solids import Crossing, Frame, Solid, Vec3
+from routeviz.rules.context import Context, close_amount
+from routeviz.rules.cuts import Cut, cut_by, cut_of, cut_of_part, hole_box, main_axis
+from routeviz.rules.members import member_code, member_verdict
+from routeviz.rules.outcome import EPSILON_IN, Named
+from routeviz.rules.profiles import Profile
+
+__all__ = ["blocker_rulings", "cut_members", "ruling_findings", "solid_of"]
+
+
+def solid_of(frame: Frame, solid_id: str) -> Solid | None:
+    """Give a solid by id, or None for things that are no solid (keep-outs, zones)."""
+    try:
+        return frame.solid(solid_id)
+    except KeyError:
+        return None
+
+
+def _wide_axis(route: Route, crossing: Penetration) -> int | None:
+    """Give the axis of the duct's wide side where it meets a solid."""
+    if route.section.is_round:
+        return None
+    axis = main_axis(crossing.direction)
+    for part in route.parts:
+        if part.wide is not None and main_axis(part.direction) == axis and _between(part, crossing.centre, axis):
+            wide = main_axis(part.wide)
+            return wide if wide != axis else None
+    return None
+
+
+def _between(part: Part, point: Vec3, axis: int) -> bool:
+    lo, hi = sorted((part.start[axis], part.end[axis]))
+    return lo - 1.0 <= point[axis] <= hi + 1.0
+
+
+def cut_members(context: Context) -> Iterator[tuple[Solid, Cut]]:
+    """Give every member that the route cuts, once, with what it takes out.
+
+    These are the members that its centre line passes through and those that its body overlaps off its centre.
+    """
+    route, frame = context.the_route(), context.frame
+    seen: set[str] = set()
+    for crossing in route.penetrations:
+        solid = solid_of(frame, crossing.solid)
+        if solid is not None and member_code(solid) and solid.id not in seen:
+            seen.add(solid.id)
+            yield solid, cut_of(solid, crossing, _wide_axis(route, crossing))
+    parts = {p.id: p for p in route.parts}
+    for close in route.near:
+        solid, part = solid_of(frame, close.solid), parts.get(close.part)
+        if solid is None or part is None or close.gap_in >= -EPSILON_IN or solid.id in seen or not member_code(solid):
+            continue
+        seen.add(solid.id)
+        yield solid, cut_of_part(solid, part, 0.0)
+
+
+def _state(rule: Named, ruling: MemberRuling, solid: Solid) -> State:
+    if ruling.verdict is MemberVerdict.NOT_ALLOWED:
+        return State.BROKEN
+    if ruling.verdict is MemberVerdict.DECIDED_ELSEWHERE:
+        return State.BROKEN if solid.crossing is Crossing.NEVER else State.NOT_CHECKED
+    if ruling.verdict is MemberVerdict.WITHIN and ruling.allowed_in is not None and ruling.ours_in is not None:
+        spare = ruling.allowed_in - ruling.ours_in
+        return State.CLOSE if spare < close_amount(rule.code, "in") - EPSILON_IN else State.FINE
+    return State.FINE
+
+
+def finding_of(rule: Named, ruling: MemberRuling, solid: Solid, place: Vec3 | None) -> Finding:
+    """Give a ruling as a finding: the rule's number, ours, the spare and the way out."""
+    edge = ruling.measure.startswith("wood left")
+    known = ruling.allowed_in is not None and ruling.ours_in is not None
+    margin = None
+    if ruling.allowed_in is not None and ruling.ours_in is not None:
+        margin = ruling.ours_in - ruling.allowed_in if edge else ruling.allowed_in - ruling.ours_in
+    state = _state(rule, ruling, solid)
+    words = [f"{ruling.verdict.value}: {ruling.rule}", ruling.detail]
+    # a cut along the whole section is broken however small the hole is: its number would read as spare
+    if state is State.BROKEN and margin is not None and margin >= 0:
+        margin = None
+    return Finding(
+        rule.code, f"{rule.title}: {solid.label}", state, True, ruling.ours_in, ("at least" if edge else "at most") if known else "",
+        ruling.allowed_in, margin, "in" if ruling.ours_in is not None else "", ruling.source, ruling.source_text,
+        (solid.id,), place, "; ".join(w for w in words if w), ruling.remedy, ruling=ruling,
+    )  # fmt: skip
+
+
+def ruling_findings(context: Context, rule: Named) -> Iterator[Finding]:
+    """Give the findings of one member rule on every member that the route cuts."""
+    maker = context.scene.rules.maker
+    for solid, cut in cut_members(context):
+        if member_code(solid) != rule.code:
+            continue
+        ruling = member_verdict(solid, cut, context.profile, frame=context.frame, maker=maker)
+        if ruling is not None:
+            yield finding_of(rule, ruling, solid, cut.place)
+
+
+_WANTED_AXIS = {"straight up": 2, "straight back": 1}
+
+
+def blocker_rulings(
+    scene: Scene, frame: Frame, profile: Profile, why_not: tuple[WhyNot, ...]
+) -> tuple[MemberRuling, ...]:
+    """Say for every member that blocks a simpler route whether it may be cut for that route, each member once.
+
+    Where the simpler route is not told by direction, the duct is taken to run up.
+    """
+    found: dict[str, MemberRuling] = {}
+    section = scene.duct.sections[0]
+    for why in why_not:
+        axis = _WANTED_AXIS.get(why.wanted, 2)
+        for blocker in why.blockers:
+            solid = solid_of(frame, blocker.id)
+            if solid is None or solid.id in found:
+                continue
+            hole = hole_box(blocker.at, axis, section, scene.duct.clearance_in)
+            ruling = member_verdict(solid, cut_by(solid, hole, axis), profile, frame=frame, maker=scene.rules.maker)
+            if ruling is not None:
+                found[solid.id] = ruling
+    return tuple(found.values())

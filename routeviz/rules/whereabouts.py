@@ -1,0 +1,92 @@
+"""In which spaces a route runs, and for how long."""
+
+from __future__ import annotations
+
+import itertools
+import math
+from collections.abc import Iterator
+
+from routeviz.geometry import bounds, contains
+from routeviz.model.route import Part, PartKind
+from routeviz.model.scene import SpaceKind
+from routeviz.model.solids import Frame, Passage, Vec3, Zone
+from routeviz.rules.context import Context
+
+__all__ = ["boxed_run", "cold_run", "lengths_by_space", "space_kind", "zone_at"]
+
+_LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
+_STEP_IN = 1.0  # parts are followed in pieces no longer than this
+COLD_KINDS = frozenset({SpaceKind.ATTIC, SpaceKind.GARAGE, SpaceKind.PORCH, SpaceKind.CRAWL})
+
+
+def zone_at(frame: Frame, point: Vec3) -> Zone | None:
+    """Give the zone that rules at a point: later zones overrule earlier ones."""
+    for zone in reversed(frame.zones):
+        box = bounds(zone.shape)
+        if all(a <= p <= b for a, p, b in zip(box.lo, point, box.hi, strict=True)) and contains(zone.shape, point):
+            return zone
+    return None
+
+
+def space_kind(context: Context, space: str) -> SpaceKind | None:
+    """Give what a space is, by its id in the scene or by the word itself; None when nobody can tell."""
+    for known in context.scene.spaces:
+        if known.id == space:
+            return known.kind
+    plain = space.lower().strip()
+    for kind in SpaceKind:
+        if plain == kind.value or plain.startswith(f"{kind.value}:"):
+            return kind
+    return None
+
+
+def _pieces(part: Part) -> Iterator[tuple[Vec3, float]]:
+    """Give the middle and the length of short pieces of a part; elbows along their two tangents."""
+    corners = (part.start, part.corner, part.end) if part.corner is not None else (part.start, part.end)
+    total = sum(math.dist(a, b) for a, b in itertools.pairwise(corners))
+    if total <= 0:
+        return
+    scale = part.length_in / total if part.length_in else 1.0
+    for a, b in itertools.pairwise(corners):
+        long = math.dist(a, b)
+        count = max(1, math.ceil(long / _STEP_IN))
+        for i in range(count):
+            t = (i + 0.5) / count
+            middle = tuple(p + t * (q - p) for p, q in zip(a, b, strict=True))
+            yield (middle[0], middle[1], middle[2]), long / count * scale
+
+
+def _followed(context: Context) -> Iterator[tuple[Vec3, float, Zone | None]]:
+    for part in context.the_route().parts:
+        if part.kind in _LAID:
+            for middle, length in _pieces(part):
+                yield middle, length, zone_at(context.frame, middle)
+
+
+def lengths_by_space(context: Context) -> dict[str, float]:
+    """Give how much duct [in] runs in each space, to about an inch."""
+    found: dict[str, float] = {}
+    for _, length, zone in _followed(context):
+        if zone is not None:
+            found[zone.space] = found.get(zone.space, 0.0) + length
+    return found
+
+
+def boxed_run(context: Context) -> tuple[float, Vec3 | None]:
+    """Give the run in the open room [in] and where it begins; of a route as built it is followed through the zones."""
+    route = context.the_route()
+    if not route.as_built:
+        return route.boxed_in, route.parts[0].start if route.boxed_in > 0 and route.parts else None
+    total, first = 0.0, None
+    for middle, length, zone in _followed(context):
+        if zone is not None and zone.passage is Passage.BOXING:
+            total += length
+            first = first or middle
+    return total, first
+
+
+def cold_run(context: Context) -> float:
+    """Give how much duct [in] runs in places that are not heated: attic, garage, porch, crawl space."""
+    return sum(
+        length for space, length in lengths_by_space(context).items() if space_kind(context, space) in COLD_KINDS
+    )
