@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from routeviz.scenefile.editing import edit
 from routeviz.scenefile.reading import load, loads
+from routeviz.scenefile.starter import json_schema, starter
 
-__all__ = ["load", "loads"]
+__all__ = ["edit", "json_schema", "load", "loads", "starter"]

@@ -67,6 +67,7 @@ def build(document: Document, raw: dict[str, Any], file: str) -> Scene:
         Name of the file, without its folder.
     """
     taken = Taken(document, raw)
+    taken.marked()
     taken.defaults()
     scene = Scene(
         name=document.name,
@@ -100,7 +101,6 @@ def build(document: Document, raw: dict[str, Any], file: str) -> Scene:
         ),
         assumptions=(),
     )  # fmt: skip
-    taken.marked()
     return replace(scene, assumptions=taken.found())
 
 
@@ -114,7 +114,7 @@ def _layers_text(layers: tuple[Layer, ...], taken: Taken) -> str:
 
 def _layers_or(
     given: tuple[LayerTable, ...] | None, default: tuple[Layer, ...], where: tuple[str | int, ...], taken: Taken,
-    reason: str = "nothing said of it",
+    reason: str = "nothing said of its layers",
 ) -> tuple[Layer, ...]:  # fmt: skip
     if given is not None:
         return _layers(given)

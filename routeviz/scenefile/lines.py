@@ -23,18 +23,18 @@ def find_lines(text: str) -> dict[Path, int]:
     sign = "\ue000"
     while sign in text:
         sign += "\ue000"
-    paths: list[Path] = []
+    marks: list[tuple[Path, int]] = []
     try:
         document = tomlkit.parse(text)
-        _mark(document, (), sign, paths)
+        _mark(document, (), sign, marks)
         marked = document.as_string()
     except (TOMLKitError, ValueError, LookupError, TypeError, AttributeError, RecursionError):
         return {}
     lines: dict[Path, int] = {}
     for number, line in enumerate(marked.split("\n"), start=1):
         for piece in line.split(sign)[1:]:
-            digits = piece.split(";")[0]
-            lines.setdefault(paths[int(digits)], number)
+            path, height = marks[int(piece.split(";")[0])]
+            lines.setdefault(path, number - height)
     return lines
 
 
@@ -45,18 +45,20 @@ def _children(node: Any) -> Iterator[tuple[str | int, Any]]:
         yield from enumerate(list(rows(node) or ()))
 
 
-def _mark(node: Any, path: Path, sign: str, paths: list[Path]) -> None:
+def _mark(node: Any, path: Path, sign: str, marks: list[tuple[Path, int]]) -> None:
+    """Mark every value under `node`; `marks` keeps each place with the lines between its start and its mark."""
     for step, value in _children(node):
         here = (*path, step)
-        if isinstance(value, Table):
-            paths.append(here)
-            value.trivia.comment_ws, value.trivia.comment = " ", f"# {sign}{len(paths) - 1};"
-            _mark(value, here, sign, paths)
-        elif isinstance(value, AoT | Array | InlineTable | Mapping):
-            _mark(value, here, sign, paths)
-        elif isinstance(value, Item):
-            paths.append(here)
-            node[step] = _marker(f"{sign}{len(paths) - 1};", value.as_string().count("\n"))
+        mark = f"{sign}{len(marks)};"
+        if isinstance(value, Table | InlineTable | Array):
+            marks.append((here, value.as_string().count("\n") if isinstance(value, Array) else 0))
+            value.trivia.comment_ws, value.trivia.comment = " ", f"# {mark}"
+            _mark(value, here, sign, marks)
+        elif isinstance(value, AoT | Mapping):
+            _mark(value, here, sign, marks)
+        else:
+            marks.append((here, 0))
+            node[step] = _marker(mark, value.as_string().count("\n") if isinstance(value, Item) else 0)
 
 
 def _marker(mark: str, height: int) -> Item:
