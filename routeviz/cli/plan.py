@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 from cyclopts import Parameter
 
-from routeviz.cli.files import folder_for, write_bytes, write_text
+from routeviz.cli.files import OutputError, folder_for, write_bytes, write_text
+
+if TYPE_CHECKING:
+    from routeviz.model.study import Fix
 
 __all__ = ["plan"]
 
@@ -22,6 +25,7 @@ def plan(
     picture: bool = True,
     page: bool = True,
     ways: int = 3,
+    apply: int | None = None,
 ) -> int:
     """Find the best duct route for a scene; print it and write plan.json, a picture and a 3D page.
 
@@ -39,26 +43,46 @@ def plan(
         Write the one-file 3D page.
     ways
         Most ways out to work through.
+    apply
+        Write the scene with this fix (counted from 1) to a new file, NAME_fix_N.toml, instead of planning files.
     """
-    from routeviz import pipeline, reports, scenefile
+    from routeviz import pipeline, reports, scenefile, studies
 
     found = pipeline.plan(scenefile.load(scene), alternatives=ways)
+    fixes = studies.fixes(found)
+    if apply is not None:
+        return _apply(scene, apply, fixes)
     if as_json is not None:
-        text = reports.plan_json(found)
+        text = reports.plan_json(found, fixes)
         if as_json == "-":
             sys.stdout.write(text)
         else:
             write_text(Path(as_json), text)
         return 0
-    sys.stdout.write(reports.plan_text(found))
+    sys.stdout.write(reports.plan_text(found, fixes=fixes))
     sys.stdout.flush()
     folder = folder_for(scene, out)
-    write_text(folder / "plan.json", reports.plan_json(found))
-    write_text(folder / "plan.txt", reports.plan_text(found))
+    write_text(folder / "plan.json", reports.plan_json(found, fixes))
+    write_text(folder / "plan.txt", reports.plan_text(found, fixes=fixes))
     written = ["plan.json", "plan.txt"]
     if page or picture:
         written += _views(found, folder, page=page, picture=picture)
     print(f"Written to {folder}: {', '.join(written)}", file=sys.stderr)  # noqa: T201
+    return 0
+
+
+def _apply(scene: Path, number: int, fixes: tuple[Fix, ...]) -> int:
+    from routeviz import scenefile
+
+    if not 1 <= number <= len(fixes):
+        offered = f"{len(fixes)} on offer" if fixes else "this scene needs none, or none was found"
+        raise OutputError(f"no fix {number}: {offered}; nothing was written")
+    target = Path(f"{scene.stem}_fix_{number}.toml")
+    if target.exists():
+        raise OutputError(f"{target} is there already; nothing was written. Move it away first")
+    text = scenefile.edit(scene.read_text(encoding="utf-8"), dict(fixes[number - 1].changes))
+    write_text(target, text)
+    print(f"{target}: {fixes[number - 1].words} ({fixes[number - 1].recheck})", file=sys.stderr)  # noqa: T201
     return 0
 
 

@@ -39,7 +39,9 @@ def _length(value: float, scene: Scene, *, long: bool = False) -> str:
 
 def elbow_words(elbows: float) -> str:
     """Write a number of 90-degree equivalents."""
-    return _COUNT.get(round(elbows), f"{elbows:g} elbows") if abs(elbows - round(elbows)) < 1e-9 else f"{elbows:g} elbows"
+    return (
+        _COUNT.get(round(elbows), f"{elbows:g} elbows") if abs(elbows - round(elbows)) < 1e-9 else f"{elbows:g} elbows"
+    )
 
 
 def answer(scene: Scene, paths: Paths, options: Sequence[Option], findings: Sequence[Finding], word: Verdict) -> str:
@@ -78,7 +80,11 @@ def _blocked(scene: Scene, paths: Paths) -> str:
     if where is None:
         return f"None exists: no way out with {paths.facts.elbow_limit} elbows or fewer."
     shift = _least_shift(paths)
-    fix = f" Shift {_length(abs(shift[0]), scene)} {'left' if shift[0] < 0 else 'right'} and it goes {shift[1]}." if shift else ""
+    fix = (
+        f" Shift {_length(abs(shift[0]), scene)} {'left' if shift[0] < 0 else 'right'} and it goes {shift[1]}."
+        if shift
+        else ""
+    )
     return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {where.label} is {_length(where.overlap_in, scene)} into the duct.{fix}"
 
 
@@ -102,7 +108,9 @@ def second_line(scene: Scene, paths: Paths, options: Sequence[Option]) -> str:
 
 
 def _proof(paths: Paths) -> str:
-    return " Proven." if paths.outcome is Outcome.PROVEN else " Best found." if paths.outcome is Outcome.BEST_FOUND else ""
+    return (
+        " Proven." if paths.outcome is Outcome.PROVEN else " Best found." if paths.outcome is Outcome.BEST_FOUND else ""
+    )
 
 
 def _reason(scene: Scene, why: WhyNot) -> str:

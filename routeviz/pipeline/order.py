@@ -83,7 +83,9 @@ def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = Non
     with clock("frame"):
         frame = framing.frame(scene, rules.keep_away(profile))
     with clock("search"):
-        paths = _as_built_paths() if scene.as_built else search.find(freespace.carve(frame, scene, scene.duct.sections[0]))
+        paths = (
+            _as_built_paths() if scene.as_built else search.find(freespace.carve(frame, scene, scene.duct.sections[0]))
+        )
     with clock("realise"):
         routes = _routes(scene, frame, paths, alternatives)
     with clock("check, blow, count"):
@@ -102,7 +104,8 @@ def _routes(scene: Scene, frame: Frame, paths: Paths, alternatives: int) -> tupl
         return (routing.realise_as_built(scene, frame),)
     lines: list[Centreline] = [line for line in (paths.best, *paths.alternatives) if line is not None]
     return tuple(
-        routing.realise(line, scene, frame, name=chr(ord("A") + i)) for i, line in enumerate(lines[: max(alternatives, 1)])
+        routing.realise(line, scene, frame, name=chr(ord("A") + i))
+        for i, line in enumerate(lines[: max(alternatives, 1)])
     )
 
 

@@ -1,6 +1,17 @@
 """TELL: a plan as text for the terminal and as JSON for machines."""
 
-from routeviz.reports.as_json import plan_dict, plan_json, plan_schema
-from routeviz.reports.text import findings_text, plan_text
+from routeviz.reports.as_json import plain, plan_dict, plan_json, plan_schema
+from routeviz.reports.text import CAUTION, compare_text, findings_text, plan_text
+from routeviz.reports.words import wrap
 
-__all__ = ["findings_text", "plan_dict", "plan_json", "plan_schema", "plan_text"]
+__all__ = [
+    "CAUTION",
+    "compare_text",
+    "findings_text",
+    "plain",
+    "plan_dict",
+    "plan_json",
+    "plan_schema",
+    "plan_text",
+    "wrap",
+]

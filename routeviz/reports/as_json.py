@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import math
+from collections.abc import Sequence
 from dataclasses import fields, is_dataclass
 from enum import Enum
 from typing import Any
@@ -11,6 +12,7 @@ from typing import Any
 from routeviz.model.path import Centreline, Paths
 from routeviz.model.plan import SCHEMA_VERSION, Option, Plan
 from routeviz.model.route import Route
+from routeviz.model.study import Fix
 from routeviz.reports.text import CAUTION
 
 __all__ = ["plain", "plan_dict", "plan_json", "plan_schema"]
@@ -83,7 +85,7 @@ def _search(paths: Paths) -> dict[str, Any]:
     }
 
 
-def plan_dict(plan: Plan) -> dict[str, Any]:
+def plan_dict(plan: Plan, fixes: Sequence[Fix] = ()) -> dict[str, Any]:
     """Give the plan as plain data; lengths are inches, see `plan_schema`."""
     return {
         "schema": "routeviz plan",
@@ -106,6 +108,7 @@ def plan_dict(plan: Plan) -> dict[str, Any]:
         "search": _search(plan.paths),
         "routes": [_option(o) for o in plan.options],
         "findings": plain(plan.findings),
+        "fixes": [{**plain(fix), "recheck": fix.recheck} for fix in fixes],
         "assumptions": plain(plan.assumptions),
         "profile": plan.scene.rules.profile,
         "waivers": plain(plan.scene.rules.waivers),
@@ -114,9 +117,9 @@ def plan_dict(plan: Plan) -> dict[str, Any]:
     }
 
 
-def plan_json(plan: Plan) -> str:
+def plan_json(plan: Plan, fixes: Sequence[Fix] = ()) -> str:
     """Write the plan as indented JSON text."""
-    return json.dumps(plan_dict(plan), indent=1, ensure_ascii=False) + "\n"
+    return json.dumps(plan_dict(plan, fixes), indent=1, ensure_ascii=False) + "\n"
 
 
 def plan_schema() -> dict[str, Any]:

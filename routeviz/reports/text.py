@@ -7,11 +7,12 @@ from collections.abc import Sequence
 from routeviz.model.airflow import AirResult, AirStatus
 from routeviz.model.finding import Finding, State, Verdict
 from routeviz.model.plan import Option, Plan
+from routeviz.model.study import Fix, Way
 from routeviz.model.takeoff import TakeOff
 from routeviz.reports.words import MARKS, elbows_text, finding_numbers, quantity, wrap
 from routeviz.units import length_text
 
-__all__ = ["CAUTION", "findings_text", "plan_text"]
+__all__ = ["CAUTION", "compare_text", "findings_text", "plan_text"]
 
 CAUTION = (
     "A plan only: local code, the makers' instructions and licensed trades decide. Power off and proved dead before "
@@ -25,7 +26,7 @@ def _head(title: str) -> str:
     return f"\n{title}\n{'─' * len(title)}"
 
 
-def plan_text(plan: Plan, *, width: int = 80) -> str:
+def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
     """Write the whole plan for a terminal.
 
     Returns
@@ -38,6 +39,10 @@ def plan_text(plan: Plan, *, width: int = 80) -> str:
     out.append(wrap(f"{_VERDICT_MARK[plan.verdict]} {plan.verdict}. {plan.answer}", width))
     if plan.second:
         out.append(wrap(plan.second, width, "  "))
+    if fixes:
+        out.append(_head("Fixes, each planned again"))
+        out += [wrap(f"{n}  {fix.words}: {fix.recheck}. {fix.answer}", width, "  ") for n, fix in enumerate(fixes, 1)]
+        out.append(wrap("Write one into a new scene file with: routeviz plan SCENE --apply N", width, "  "))
     if plan.options:
         out.append(_head("Ways out"))
         out += [_way_out(o, width, metric) for o in plan.options]
@@ -212,3 +217,23 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
             if step.caution:
                 out.append(wrap(f"caution: {step.caution}", width, "      "))
     return out
+
+
+def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
+    """Set ways out side by side, one block of two lines each, readable at 80 columns."""
+    head = f"  {'way':<26}{'verdict':<14}{'elbows':>7}{'length':>9}{'air':>9}{'holes':>6}{'broken':>7}{'close':>6}"
+    lines = [head, "  " + "─" * (len(head) - 2)]
+    for way in ways:
+        if way.elbows is None or way.length_in is None or way.flow_cfm is None:
+            numbers = f"{'–':>7}{'–':>9}{'–':>9}{'–':>6}"
+        else:
+            flow = quantity(way.flow_cfm, "cfm", metric=metric)
+            length = length_text(way.length_in, metric=metric, long=True)
+            numbers = f"{way.elbows:>7g}{length:>9}{flow:>9}{way.holes:>6}"
+        lines.append(f"  {way.label[:25]:<26}{way.verdict:<14}{numbers}{way.broken:>7}{way.close:>6}")
+        lines.append(wrap(way.answer, width, "      "))
+        if way.members:
+            lines.append(wrap(f"passes through {', '.join(way.members)}", width, "      "))
+        if way.boxed_in:
+            lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "      "))
+    return "\n".join(lines)

@@ -1,0 +1,33 @@
+"""``routeviz compare``: ways out side by side."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from typing import Annotated
+
+from cyclopts import Parameter
+
+__all__ = ["compare"]
+
+
+def compare(scene: Path, /, *, as_json: Annotated[bool, Parameter(name="--json", negative=())] = False) -> int:
+    """Plan a scene for each way out and each of its duct sections, and set them side by side.
+
+    Parameters
+    ----------
+    scene
+        Scene file.
+    as_json
+        Print the table as JSON alone.
+    """
+    from routeviz import reports, scenefile, studies
+
+    loaded = scenefile.load(scene)
+    ways = studies.compare(loaded)
+    if as_json:
+        print(json.dumps(reports.plain(ways), indent=1, ensure_ascii=False))  # noqa: T201
+    else:
+        print(f"{loaded.name}\n")  # noqa: T201
+        print(reports.compare_text(ways, metric=loaded.metric))  # noqa: T201
+    return 0
