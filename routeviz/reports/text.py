@@ -55,7 +55,7 @@ def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
         out += _take_off_text(best.takeoff, width, metric)
     if plan.assumptions:
         out.append(_head("Assumed, not measured"))
-        out += [wrap(f"{a.field}: {a.value}. {a.reason}", width, "  ") for a in plan.assumptions]
+        out.append(wrap(" · ".join(f"{a.field} {a.value} ({a.reason})" for a in plan.assumptions), width, "  "))
     out.append("")
     out.append(wrap(CAUTION, width))
     return "\n".join(out) + "\n"

@@ -32,7 +32,7 @@ def quantity(value: float, unit: str, *, metric: bool) -> str:
     if unit == "in":
         return length_text(value, metric=metric)
     if unit == "":
-        return f"{value:g}"
+        return f"{value:.2f}".rstrip("0").rstrip(".")
     if unit == "cfm":
         return f"{value * 0.4719474432:.0f} l/s" if metric else f"{value:.0f} cfm"
     if unit in ("fpm", "ft/min"):
@@ -43,17 +43,24 @@ def quantity(value: float, unit: str, *, metric: bool) -> str:
         return f"{value * 0.3048:.1f} m" if metric else f"{value:.0f} ft"
     if unit == "lb":
         return f"{value * 0.45359237:.0f} kg" if metric else f"{value:.0f} lb"
+    if unit.startswith("of "):
+        return f"{value:.2f} {unit}"
     return f"{value:.3g} {unit}"
+
+
+_PHYSICAL = ("in", "cfm", "fpm", "ft/min", "in wg", "ft", "lb")
 
 
 def finding_numbers(finding: Finding, *, metric: bool) -> tuple[str, str, str]:
     """Give measured, limit and spare as text; empty where nothing is measured."""
 
-    def show(value: float | None) -> str:
-        return "" if value is None else quantity(value, finding.unit, metric=metric)
+    def show(value: float | None, unit: str) -> str:
+        return "" if value is None else quantity(value, unit, metric=metric)
 
-    limit = f"{finding.relation} {show(finding.limit)}".strip() if finding.limit is not None else ""
-    return show(finding.measured), limit, show(finding.margin)
+    unit = finding.unit
+    bare = unit if unit in _PHYSICAL else ""  # a count names what it counts only once
+    limit = f"{finding.relation} {show(finding.limit, bare)}".strip() if finding.limit is not None else ""
+    return show(finding.measured, unit), limit, show(finding.margin, bare)
 
 
 def wrap(text: str, width: int = 80, indent: str = "") -> str:
