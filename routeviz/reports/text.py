@@ -116,7 +116,7 @@ def _air_text(air: AirResult, width: int, metric: bool) -> str:
     lines = [
         wrap(
             f"{quantity(point.flow_cfm, 'cfm', metric=metric)} of {quantity(air.label_cfm, 'cfm', metric=metric)} on the "
-            f"label ({air.share:.0%}; {band} with the uncertain losses), {quantity(point.velocity_fpm, 'fpm', metric=metric)} "
+            f"label ({band} with the uncertain losses), {quantity(point.velocity_fpm, 'fpm', metric=metric)} "
             f"in the duct, {quantity(point.static_inwg, 'in wg', metric=metric)} ({point.status}).",
             width,
             "  ",
