@@ -57,6 +57,7 @@ from routeviz.rules.context import Context
 from routeviz.rules.profiles import profile
 
 __all__ = [
+    "OUT",
     "UP",
     "air",
     "as_built_part",
@@ -64,6 +65,7 @@ __all__ = [
     "duct",
     "flat",
     "hood_wall_face",
+    "hood_wall_solid",
     "joist",
     "keep_out",
     "kitchen",
@@ -144,6 +146,12 @@ def hood_wall_face(*keep_outs: KeepOut) -> ExitFace:
     """Give the outer face of the hood wall."""
     return ExitFace("face-hood", "the wall behind", FaceKind.WALL, 1, 1, OUTER_IN, (OUTER_IN, 0.0, 0.0), (0.0, 12.0),
                     (120.0, 110.0), keep_outs, side=WallSide.HOOD)  # fmt: skip
+
+
+def hood_wall_solid() -> Solid:
+    """Give the board on the room side of the hood wall."""
+    return Solid("hood-inside-1-1", SolidKind.BOARD, "wall behind gypsum board", Box((0.0, 0.0, 0.0), (120.0, 0.5, 96.0)),
+                 Crossing.PASS, "walls.hood.inside", None, "gypsum board", side=WallSide.HOOD)  # fmt: skip
 
 
 def keep_out(name: str, kind: str, left_in: float, bottom_in: float, width_in: float, height_in: float, *,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Protocol
 
 from routeviz.model.finding import Finding, MemberRuling, State
@@ -10,7 +11,17 @@ from routeviz.model.solids import Vec3
 from routeviz.rules.context import Context, close_amount
 from routeviz.rules.profiles import Limit
 
-__all__ = ["EPSILON_IN", "arithmetic", "at_least", "at_most", "judge_number", "not_checked", "said", "yes_or_no"]
+__all__ = [
+    "EPSILON_IN",
+    "arithmetic",
+    "at_least",
+    "at_most",
+    "exactly",
+    "judge_number",
+    "not_checked",
+    "said",
+    "yes_or_no",
+]
 
 EPSILON_IN = 1e-6  # arithmetic noise, far below anything that a tape can see
 
@@ -81,6 +92,16 @@ def at_most(
     return _finding(
         rule, limit, measured, "at most", margin, where, place, detail, remedy, title, must, ruling
     )  # fmt: skip
+
+
+def exactly(
+    rule: Named, limit: Limit, measured: float, *, where: Sequence[str] = (), place: Vec3 | None = None,
+    detail: str = "", remedy: str = "", title: str = "",
+) -> Finding:  # fmt: skip
+    """Give the finding on a value that must equal its limit."""
+    margin = 0.0 - abs(measured - limit.number)
+    found = _finding(rule, limit, measured, "exactly", margin, where, place, detail, remedy, title, None, None)
+    return found if margin < -EPSILON_IN else replace(found, state=State.FINE, remedy="")
 
 
 def yes_or_no(

@@ -10,7 +10,14 @@ from routeviz.model.scene import SectionShape, SectionSize
 from routeviz.model.solids import Vec3
 from routeviz.units import length_text
 
-__all__ = ["area_in2", "low_points", "run_after_last_elbow", "run_before_first_elbow", "section_words"]
+__all__ = [
+    "area_in2",
+    "equal_round_in",
+    "low_points",
+    "run_after_last_elbow",
+    "run_before_first_elbow",
+    "section_words",
+]
 
 _LEVEL_IN = 0.5  # a fall of less is not a low point
 _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
@@ -31,6 +38,18 @@ def area_in2(section: SectionSize) -> float:
     if section.shape is SectionShape.OVAL:
         return (wide - narrow) * narrow + math.pi * narrow * narrow / 4
     return wide * narrow
+
+
+def equal_round_in(section: SectionSize) -> float:
+    """Give the diameter of the round duct with the same area [in].
+
+    Examples
+    --------
+    >>> from routeviz.model.scene import SectionShape
+    >>> round(equal_round_in(SectionSize(SectionShape.RECT, 10.0, 3.25)), 3)
+    6.433
+    """
+    return math.sqrt(4 * area_in2(section) / math.pi)
 
 
 def section_words(section: SectionSize, metric: bool) -> str:

@@ -1,0 +1,51 @@
+"""A flue that the hood can pull backwards."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from routeviz.model.finding import Finding, State
+from routeviz.model.scene import RuleChoice
+from routeviz.rules.bench import kitchen, look
+from routeviz.rules.context import Context
+from routeviz.rules.outcome import at_most, not_checked, yes_or_no
+from routeviz.rules.registry import Rule, Scope
+
+
+def judge(context: Context, rule: Rule) -> Iterator[Finding]:
+    """Ask for naturally drafted appliances; with one, any exhaust is a danger until it is tested."""
+    rules, limit = context.scene.rules, context.limit("flue_flow")
+    if limit is None:
+        return
+    if rules.open_flue_appliance is None:
+        yield not_checked(rule, context, "flue_flow", limit=replace(limit, unit=""), detail="is there a water heater, furnace, stove or fireplace with an open flue?",
+                          remedy="Look for a draft hood or an open fireplace; if there is one, have the draft tested with all fans on.")  # fmt: skip
+    elif not rules.open_flue_appliance:
+        yield yes_or_no(rule, limit, True, detail="the scene says that there is none")
+    else:
+        found = at_most(rule, limit, context.scene.hood.fan.rated_cfm, detail=limit.note,
+                        remedy="Have the draft tested with all fans on, fit a carbon-monoxide alarm, and give the hood makeup air.")  # fmt: skip
+        yield replace(found, state=State.CLOSE) if rules.makeup_air else found
+
+
+def _flue(there: bool) -> Context:
+    return look(replace(kitchen(), rules=RuleChoice("irc-2021", open_flue_appliance=there)))
+
+
+RULE = Rule(
+    code="AIR-FLUE",
+    title="Open flues in the house",
+    scope=Scope.SCENE,
+    checks="Whether an appliance with an open flue stands in the house, whatever the size of the fan.",
+    why="A fan far below any code threshold can pull carbon monoxide back down a flue, above all in a tightened house.",
+    limits=("flue_flow",),
+    sources=(),
+    applies="To every hood. With makeup air planned it stays close until the draft is tested.",
+    blind="The pressure in the house; only a test with all fans on tells.",
+    judge=judge,
+    passing_words="A house with no open flue.",
+    passing=lambda: _flue(False),
+    failing_words="A house with an open-flue water heater.",
+    failing=lambda: _flue(True),
+)

@@ -1,0 +1,64 @@
+"""A fire-rated wall that the duct passes through."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from routeviz.model.finding import Finding
+from routeviz.model.scene import WallSide
+from routeviz.rules.bench import OUT, hood_wall_solid, kitchen, look, meets, straight_out
+from routeviz.rules.context import Context
+from routeviz.rules.outcome import not_checked, yes_or_no
+from routeviz.rules.registry import Rule, Scope
+from routeviz.rules.touched import solid_of
+from routeviz.rules.whereabouts import rated_wall
+
+
+def judge(context: Context, rule: Rule) -> Iterator[Finding]:
+    """Look for fire-rated walls among all that the route passes through, plates included."""
+    limit, told = context.limit("fire_wall"), set()
+    for crossing in context.the_route().penetrations:
+        solid = solid_of(context.frame, crossing.solid)
+        wall = rated_wall(context.scene, solid) if solid is not None else ""
+        if not wall or wall in told:
+            continue
+        told.add(wall)
+        title = f"{rule.title}: {wall}"
+        detail = "routeviz does not route through a rated wall on its own: its rating needs a listed system or a shaft"
+        if limit is None:
+            yield not_checked(
+                rule, context, "fire_wall", where=(crossing.solid,), place=crossing.centre, title=title, detail=detail
+            )
+        else:
+            yield yes_or_no(rule, limit, False, where=(crossing.solid,), place=crossing.centre, title=title, detail=detail,
+                            remedy="Go another way, or furr out a shaft beside the wall and have it approved.")  # fmt: skip
+
+
+def _through(rated: bool) -> Context:
+    plain = kitchen()
+    walls = tuple(replace(w, fire_rated=rated and w.side is WallSide.HOOD) for w in plain.walls)
+    board = hood_wall_solid()
+    return look(
+        replace(plain, walls=walls),
+        solids=(board,),
+        route=straight_out(penetrations=(meets(board, OUT, (60.0, 0.25, 80.0), 8.5),)),
+    )
+
+
+RULE = Rule(
+    code="FIR-WALL",
+    title="Fire-rated wall",
+    scope=Scope.ROUTE,
+    checks="Whether the route passes through a wall that the scene calls fire-rated.",
+    why="A hole in a rated wall lets fire through; only a listed way of closing it keeps the rating.",
+    limits=("fire_wall",),
+    sources=(),
+    applies="To every wall that the scene marks as fire-rated, of the kitchen and of spaces beyond.",
+    blind="Ratings that the scene does not mention, such as between dwellings.",
+    judge=judge,
+    passing_words="A duct through an ordinary wall.",
+    passing=lambda: _through(False),
+    failing_words="A duct through a fire-rated wall.",
+    failing=lambda: _through(True),
+)
