@@ -4,14 +4,27 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from routeviz.airflow.air import COLDEST_F, HIGHEST_FT, HOTTEST_F, LOWEST_FT, Air, air_at
 from routeviz.airflow.fittings import CONSTRUCTIONS
+from routeviz.model.path import Centreline
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import Fan, Scene, SectionShape, SectionSize
 from routeviz.model.solids import FaceKind, Vec3
 
-__all__ = ["Element", "Setting", "elements_of", "insert_transition", "main_section", "round_section", "setting_of"]
+__all__ = [
+    "Element",
+    "Setting",
+    "elements_along",
+    "elements_of",
+    "insert_transition",
+    "main_section",
+    "round_section",
+    "setting_of",
+]
+
+_AXES: tuple[Vec3, Vec3, Vec3] = ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,11 +136,57 @@ def _element(part: Part, scene: Scene, roof: bool) -> Element:
 
 def elements_of(route: Route, scene: Scene) -> tuple[Element, ...]:
     """Give a route's elements, one for each part and in its order."""
-    roof = route.termination.kind is FaceKind.ROOF
+    return _elements(route.parts, scene, roof=route.termination.kind is FaceKind.ROOF)
+
+
+def elements_along(line: Centreline, scene: Scene, *, roof: bool) -> tuple[Element, ...]:
+    """Give the elements that a centre line will have as a route: a transition at the outlet, straights, elbows, a cap.
+
+    Parameters
+    ----------
+    line : Centreline
+        From the hood's collar to an exit face.
+    roof : bool
+        Whether that face is a roof.
+    """
+    section, material = line.section, scene.duct.material
+    parts: list[Part] = []
+    spent = scene.transition_in(section)  # of the straight in hand, by the transition or the elbow before
+    if spent > 0.0:
+        up = (0.0, 0.0, 1.0)
+        parts.append(Part("transition", PartKind.TRANSITION, line.points[0], line.points[0], up, up,
+                          scene.hood.outlet.section, section, spent, material=material))  # fmt: skip
+    runs = list(pairwise(line.points))
+    directions = [_direction(a, b) for a, b in runs]
+    for number, (start, end) in enumerate(runs):
+        bend = line.bends[number] if number < len(line.bends) else None
+        cut = bend.radius_in * math.tan(math.radians(bend.angle_deg) / 2) if bend else 0.0
+        axis = line.wide_axis[number] if line.wide_axis else None
+        wide = None if axis is None else _AXES[axis]
+        along, length = directions[number], math.dist(start, end) - spent - cut
+        if length > 1e-6:
+            parts.append(Part("", PartKind.STRAIGHT, start, end, along, along, section, section, length,
+                              wide=wide, material=material))  # fmt: skip
+        if bend:
+            parts.append(Part("", PartKind.ELBOW, end, end, along, directions[number + 1], section, section,
+                              bend.radius_in * math.radians(bend.angle_deg), bend.angle_deg, bend.radius_in,
+                              wide=wide, material=material, note=scene.duct.elbow_construction))  # fmt: skip
+        spent = cut
+    last, end_at = directions[-1], line.points[-1]
+    parts.append(Part("cap", PartKind.CAP, end_at, end_at, last, last, section, section, 0.0))
+    return _elements(tuple(parts), scene, roof=roof)
+
+
+def _direction(start: Vec3, end: Vec3) -> Vec3:
+    size = math.dist(start, end)
+    return ((end[0] - start[0]) / size, (end[1] - start[1]) / size, (end[2] - start[2]) / size)
+
+
+def _elements(parts: tuple[Part, ...], scene: Scene, *, roof: bool) -> tuple[Element, ...]:
     found: list[Element] = []
     before: Part | None = None
     run, gap = 0.0, 0.0  # duct since the collar, since the last elbow
-    for part in route.parts:
+    for part in parts:
         element = _element(part, scene, roof)
         if element.angle_deg > 0.0:
             cut = _take_off(part)

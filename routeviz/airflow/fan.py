@@ -123,7 +123,7 @@ def fan_model(fan: Fan) -> FanModel | None:
 
 
 def _clean(points: tuple[tuple[float, float], ...]) -> tuple[tuple[float, float], ...]:
-    """Sort by flow, drop repeated flows and what lies below zero."""
+    """Sort by flow, keep the lower pressure of a repeated flow, drop what lies below zero."""
     found: dict[float, float] = {}
     for flow, pressure in sorted(points):
         if flow >= 0 and pressure >= 0 and math.isfinite(flow) and math.isfinite(pressure):

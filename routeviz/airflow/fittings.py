@@ -67,7 +67,7 @@ def elbow(
     """Give the coefficient of one elbow on its own velocity pressure.
 
     Round: C of the 90-degree elbow by centre-line radius over diameter (0.5 to 2.5 smooth, 0.5 to 2.0 gored; below
-    0.5 it rises in a straight line to the mitre's) times the angle's share (0 to 180 degrees). Rectangular: rows
+    0.5 it goes in a straight line to the mitre's) times the angle's share (0 to 180 degrees). Rectangular: rows
     by radius over the side in the bend, columns by the other side over it. Oval: as round, of the side in the
     bend, with a wider range.
 
@@ -108,7 +108,7 @@ def elbow(
     if section.shape.value == "rectangular":
         plane = plane_in or section.width_in
         side = section.height_in + section.width_in - plane
-        return _rectangular(side / plane, 0.0 if kind == "mitre" else ratio, angle_deg, unknown)
+        return _rectangular(side / plane, ratio, angle_deg, kind == "mitre", unknown)
     found = _round(kind, ratio, angle_deg, unknown)
     if section.is_round:
         return found
@@ -124,7 +124,7 @@ def _angle_share(angle_deg: float) -> float:
 def _round(kind: str, ratio: float, angle_deg: float, unknown: str) -> Coefficient:
     sharp = _row("elbow", "mitre")
     mitred = between(angle_deg, sharp["deg"], sharp["c"]) * max(1.0, _angle_share(angle_deg))
-    if kind == "mitre" or ratio == 0.0:
+    if kind == "mitre":
         return _ranged(mitred, sharp, _beyond_mitre(angle_deg), mitre_share=1.0)
     row, short = _row("elbow", "round", kind), _row("elbow", "round_short")
     below = short["ratio_below"] if kind in short["pieces"] else 0.0
@@ -132,13 +132,13 @@ def _round(kind: str, ratio: float, angle_deg: float, unknown: str) -> Coefficie
     return _radius(mitred, ratio, angle_deg, row, row["c"], unknown, source=source)
 
 
-def _rectangular(side_ratio: float, ratio: float, angle_deg: float, unknown: str) -> Coefficient:
+def _rectangular(side_ratio: float, ratio: float, angle_deg: float, is_mitre: bool, unknown: str) -> Coefficient:
     sharp, row = _row("elbow", "rectangular_mitre"), _row("elbow", "rectangular")
     sides = row["side_ratio"]
     outside = "" if sides[0] <= side_ratio <= sides[-1] else f"sides {side_ratio:.2g} to 1, outside the table"
     by_angle = [between(side_ratio, sides, line) for line in sharp["c"]]
     mitred = between(angle_deg, sharp["deg"], by_angle) * max(1.0, _angle_share(angle_deg))
-    if ratio == 0.0:
+    if is_mitre:
         return _ranged(mitred, sharp, outside, _beyond_mitre(angle_deg), mitre_share=1.0)
     values = [between(side_ratio, sides, line) for line in row["c"]]
     return _radius(mitred, ratio, angle_deg, row, values, outside, unknown)
@@ -152,12 +152,16 @@ def _radius(
     mitred: float, ratio: float, angle_deg: float, row: dict[str, Any], values: list[float], *notes: str,
     source: str = "",
 ) -> Coefficient:  # fmt: skip
-    """Give an elbow with a radius; below the table's least it goes in a straight line to the mitre's loss."""
+    """Give an elbow with a radius; below the table's least it goes in a straight line to the mitre's loss.
+
+    Where the table's sharpest elbow loses more than the mitre, its own loss is held.
+    """
     least, share = row["ratio"][0], _angle_share(angle_deg)
     if ratio >= least:
         return _ranged(between(ratio, row["ratio"], values) * share, row, *notes, source=source)
     sharp = 1.0 - ratio / least
-    c = mitred * sharp + values[0] * share * (1.0 - sharp)
+    sharpest = values[0] * share
+    c = max(mitred, sharpest) * sharp + sharpest * (1.0 - sharp)
     note = f"radius {ratio:.2g} of the side in the bend, below the table's {least:g}"
     return _ranged(c, row, note, *notes, mitre_share=sharp, source=source)
 

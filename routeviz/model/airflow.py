@@ -90,6 +90,7 @@ class AirResult:
     density_ratio: float = 1.0  # over standard air
     system_low: tuple[tuple[float, float], ...] = ()  # the system curve with every loss at its low end
     system_high: tuple[tuple[float, float], ...] = ()
+    equivalent_run_ft: float = 0.0  # as `equivalent_ft` without collar and cap, to set beside the code's
     code_flow_cfm: float = 0.0  # the flow that the code's length table is entered with
     code_diameter_in: float = 0.0  # the diameter that it is entered with
 

@@ -94,11 +94,9 @@ class Duct:
 def scene_with(
     fan: Fan | None = None, *, outlet: SectionSize | None = None, cap: Cap | None = None, **changes: Any
 ) -> Scene:
-    """Give the sample scene with another fan, outlet or cap."""
-    plain = samples.scene(**changes)
-    hood = plain.hood
-    if fan is not None:
-        hood = replace(hood, fan=fan)
+    """Give the sample scene with a known fan, and another outlet or cap."""
+    plain: Scene = samples.scene(**changes)
+    hood = replace(plain.hood, fan=fan or Fan(400.0, 0.1, CURVE))
     if outlet is not None:
         hood = replace(hood, outlet=Outlet("top", outlet, 0.0, 8.5))
     return replace(plain, hood=hood, cap=cap or plain.cap)
