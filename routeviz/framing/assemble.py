@@ -8,14 +8,14 @@ from collections.abc import Mapping
 from routeviz.framing.ceiling import ceiling_solids
 from routeviz.framing.faces import exit_faces
 from routeviz.framing.furniture import furniture_solids
-from routeviz.framing.place import House, Place, house
+from routeviz.framing.place import CHORD_IN, House, Place, house
 from routeviz.framing.roof import eave_soffit_z, roof_solids
 from routeviz.framing.roofshape import RoofShape, is_cathedral, roof_shape
 from routeviz.framing.spaces import Beyond, beyond
 from routeviz.framing.upper import UPPER_CEILING_IN, infill_solids, storey_levels, storey_solids
 from routeviz.framing.walls import Heights, wall_solids
 from routeviz.framing.zones import zones
-from routeviz.model.scene import Scene, WallSide
+from routeviz.model.scene import MemberKind, Scene, WallSide
 from routeviz.model.solids import Box, Frame, Solid
 
 __all__ = ["frame"]
@@ -24,9 +24,10 @@ __all__ = ["frame"]
 def _eave_line(built: House) -> float:
     """Give the height where the roof begins [in]: on the joists, on the storey's ceiling, or over a sloped ceiling."""
     levels = storey_levels(built)
-    if levels is not None:
-        return levels[1] + UPPER_CEILING_IN
     roof = built.scene.roof
+    if levels is not None:
+        truss = roof is not None and roof.framing is not None and roof.framing.kind is MemberKind.TRUSS
+        return levels[1] + UPPER_CEILING_IN + (CHORD_IN if truss else 0.0)
     if is_cathedral(built) and roof is not None:
         board = built.plate_top - built.ceiling
         return built.ceiling + board * math.hypot(1.0, roof.pitch)
@@ -39,7 +40,7 @@ def _cover_tops(built: House, shape: RoofShape | None, eave: float) -> dict[Wall
     for place in built.places:
         side = place.wall.side
         top = eave if built.outdoors(side) else built.ceiling
-        if shape is not None and is_cathedral(built):
+        if shape is not None and (is_cathedral(built) or built.outdoors(side)):
             top = min(top, _under_roof(shape, place))
         if shape is not None and side in shape.eaves and built.outdoors(side):
             soffit = eave_soffit_z(built, shape, side)
@@ -74,8 +75,8 @@ def _bounds(built: House, shape: RoofShape | None, eave: float, others: list[Bey
     lo, hi = [x0, y0, 0.0], [x1, y1, eave]
     if shape is not None:
         across = 1 - shape.axis
-        corners = shape.profile(built.outer[2 * across], built.outer[2 * across + 1])
-        hi[2] = max(eave, *(shape.surface(u) for u in corners)) + built.scene.cap.roof_stub_in
+        skyline = shape.skyline(built.outer[2 * across], built.outer[2 * across + 1])
+        hi[2] = max(eave, *(z for _, z in skyline)) + built.scene.cap.roof_stub_in
     for other in others:
         if not other.space.duct_allowed:
             continue
@@ -114,8 +115,9 @@ def frame(scene: Scene, keep_away: Mapping[str, float] | None = None) -> Frame:
     solids: list[Solid] = []
     for place in built.places:
         solids += wall_solids(place, heights[place.wall.side])
-    bases = dict.fromkeys(heights, eave)
+    bases = {side: min(eave, tops[side]) if built.outdoors(side) else eave for side in heights}
     if is_cathedral(built):
+        eave = min(h.plate_top for h in heights.values())
         bases = {side: h.plate_top for side, h in heights.items()}
     else:
         solids += ceiling_solids(built)
@@ -127,6 +129,6 @@ def frame(scene: Scene, keep_away: Mapping[str, float] | None = None) -> Frame:
     solids += furniture_solids(built)
     bounds = _bounds(built, shape, eave, others)
     return Frame(
-        tuple(solids), zones(built, shape, heights, solids, others, bounds, min(bases.values())),
+        tuple(solids), zones(built, shape, heights, solids, others, bounds, eave),
         exit_faces(built, shape, heights, tops, others, bases, wanted), bounds,
     )  # fmt: skip

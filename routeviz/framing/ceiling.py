@@ -8,7 +8,7 @@ from routeviz.framing.layout import Slot, slots, without
 from routeviz.framing.materials import is_combustible, is_gap, member_burns, member_crossing
 from routeviz.framing.place import House, sides_of
 from routeviz.framing.sheets import Rect, pieces
-from routeviz.model.scene import Beam, MemberKind, MemberLayout, RunDirection, WallSide
+from routeviz.model.scene import AboveKind, Beam, MemberKind, MemberLayout, RunDirection, WallSide
 from routeviz.model.solids import Box, Crossing, Member, Solid, SolidKind
 
 __all__ = ["RIM_IN", "ceiling_solids", "joist_axis", "joist_run", "joist_slots"]
@@ -117,8 +117,9 @@ def _joists(house: House, layout: MemberLayout, beams: list[Box]) -> list[Solid]
     axis, run = joist_axis(layout), joist_run(house, layout)
     z = (house.plate_top, house.plate_top + layout.depth_in)
     furring = layout.kind is MemberKind.FURRING
-    truss = layout.kind is MemberKind.TRUSS
-    word = "ceiling strip" if furring else "truss" if truss else "joist"
+    floor_truss = layout.kind is MemberKind.TRUSS and house.scene.above.kind is AboveKind.STOREY
+    truss = layout.kind is MemberKind.TRUSS and not floor_truss
+    word = "ceiling strip" if furring else "truss" if truss else "floor truss" if floor_truss else "joist"
     kind = SolidKind.FURRING if furring else SolidKind.CHORD if truss else SolidKind.JOIST
     solids = []
     for slot in joist_slots(house, layout):
@@ -176,7 +177,9 @@ def _boards(house: House, beams: list[Box]) -> list[Solid]:
         top, at = at, at - layer.thickness_in
         if is_gap(layer.material):
             continue
-        holes = [Rect(b.lo[0], b.hi[0], b.lo[1], b.hi[1]) for b in beams if b.lo[2] < top - 1e-9 and at < b.hi[2] - 1e-9]
+        holes = [
+            Rect(b.lo[0], b.hi[0], b.lo[1], b.hi[1]) for b in beams if b.lo[2] < top - 1e-9 and at < b.hi[2] - 1e-9
+        ]
         for i, r in enumerate(pieces(room, holes), 1):
             solids.append(Solid(f"ceiling-{k}" if i == 1 else f"ceiling-{k}-{i}", SolidKind.BOARD,
                                 f"ceiling {layer.material}", Box((r.s0, r.z0, at), (r.s1, r.z1, top)), Crossing.PASS,

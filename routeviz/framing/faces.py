@@ -43,7 +43,9 @@ def _wall_openings(place: Place, floor: float, keep_away: Mapping[str, float]) -
     return found
 
 
-def _things(place: Place, face: str, outdoors: tuple[OutdoorThing, ...], keep_away: Mapping[str, float]) -> list[KeepOut]:
+def _things(
+    place: Place, face: str, outdoors: tuple[OutdoorThing, ...], keep_away: Mapping[str, float]
+) -> list[KeepOut]:
     found = []
     for t in outdoors:
         if t.face != face:
@@ -59,7 +61,9 @@ def _thing_words(thing: OutdoorThing) -> str:
     return words if thing.kind.value.split()[-1] in words else f"{thing.kind.value} {words}"
 
 
-def _lot_line(place: Place, lo: tuple[float, float], hi: tuple[float, float], keep_away: Mapping[str, float]) -> list[KeepOut]:
+def _lot_line(
+    place: Place, lo: tuple[float, float], hi: tuple[float, float], keep_away: Mapping[str, float]
+) -> list[KeepOut]:
     if place.wall.lot_line_in is None:
         return []
     return [KeepOut(f"lot-line-{place.prefix}", "lot line", OutdoorKind.LOT_LINE.value, lo, hi,
@@ -161,7 +165,9 @@ def _gable_top(shape: RoofShape | None, place: Place) -> float | None:
     return shape.underside(place.outer)
 
 
-def _gable_face(house: House, shape: RoofShape, place: Place, base: float, keep_away: Mapping[str, float]) -> ExitFace | None:
+def _gable_face(
+    house: House, shape: RoofShape, place: Place, base: float, keep_away: Mapping[str, float]
+) -> ExitFace | None:
     lo_s, hi_s = place.span(place.cover)
     end, top = place.normal_axis == shape.axis, _gable_top(shape, place)
     if top is None or top - base < 6.0:
@@ -186,7 +192,9 @@ def _rake_steps(shape: RoofShape, lo: tuple[float, float], hi: tuple[float, floa
         for u0, u1 in itertools.pairwise(cuts):
             low = max(lo[1], min(shape.underside(u0), shape.underside(u1)))
             if low < hi[1] - 1e-6:
-                found.append(KeepOut(f"rake-{len(found) + 1}", "edge of the roof", "eave", (u0, low), (u1, hi[1]), wanted))
+                found.append(
+                    KeepOut(f"rake-{len(found) + 1}", "edge of the roof", "eave", (u0, low), (u1, hi[1]), wanted)
+                )
     return found
 
 
@@ -264,7 +272,9 @@ def exit_faces(
             side = place.wall.side
             found += _wall_faces(house, shape, place, heights[side], tops[side], others, keep_away)
     if shape is not None:
-        gables = (_gable_face(house, shape, place, bases[place.wall.side], keep_away) for place in infill_places(house, shape))
+        gables = (
+            _gable_face(house, shape, place, bases[place.wall.side], keep_away) for place in infill_places(house, shape)
+        )
         found += [face for face in gables if face]
         found += _roof_faces(house, shape, keep_away)
     for other in others:

@@ -7,9 +7,9 @@ from shapely.geometry.base import BaseGeometry
 
 from routeviz.framing.layout import Slot, slots
 from routeviz.framing.materials import is_combustible, is_gap, member_burns, member_crossing
-from routeviz.framing.place import CHORD_IN, House
+from routeviz.framing.place import CHORD_IN, House, sides_of
 from routeviz.framing.roofshape import RoofShape, Slope, is_cathedral
-from routeviz.model.scene import MemberKind, MemberLayout, RoofForm, WallSide
+from routeviz.model.scene import AboveKind, MemberKind, MemberLayout, RoofForm, WallSide
 from routeviz.model.solids import Box, Crossing, Member, Prism, Solid, SolidKind
 
 __all__ = ["SOFFIT_IN", "eave_soffit_z", "rafter_slots", "roof_solids"]
@@ -35,7 +35,7 @@ def rafter_slots(house: House, shape: RoofShape) -> tuple[Slot, ...]:
     layout = shape.roof.framing
     if layout is None:
         return ()
-    lo, hi = house.outer[2 * shape.axis : 2 * shape.axis + 2]
+    lo, hi = house.core[2 * shape.axis : 2 * shape.axis + 2]
     if shape.axis == 0:
         return slots(layout, lo, hi)
     found = slots(layout, -hi, -lo)
@@ -86,14 +86,19 @@ def _framing(house: House, shape: RoofShape) -> list[Solid]:
 def _truss_rest(house: House, shape: RoofShape, layout: MemberLayout, slot: Slot) -> list[Solid]:
     """Give a truss's bottom chord (unless the ceiling's joists are the chords) and its webs."""
     lo, hi = house.core[2 * (1 - shape.axis)], house.core[2 * (1 - shape.axis) + 1]
-    bottom = house.plate_top
-    member = _member(layout, shape, slot)
+    member, chord_top = _member(layout, shape, slot), shape.eave
     found: list[tuple[str, SolidKind, str, Polygon]] = []
-    chord_top = house.joist_top
-    if house.scene.ceiling.joists is None:
-        chord_top = bottom + CHORD_IN
-        found.append(("bottom", SolidKind.CHORD, "bottom chord", box(lo, bottom, hi, chord_top)))
-    room = Polygon([(lo, chord_top), (hi, chord_top), *reversed([(u, shape.underside(u)) for u in shape.profile(lo, hi)])])
+    if house.scene.ceiling.joists is None or house.scene.above.kind is AboveKind.STOREY:
+        found.append(("bottom", SolidKind.CHORD, "bottom chord", box(lo, chord_top - CHORD_IN, hi, chord_top)))
+    room = Polygon(
+        [(lo, chord_top), (hi, chord_top), *reversed([(u, shape.underside(u)) for u in shape.profile(lo, hi)])]
+    )
+    ends = [house.place(s) for s in sides_of(shape.axis)]
+    in_wall = any(
+        slot.lo < max(p.depth(n) for n in p.core_n) and min(p.depth(n) for n in p.core_n) < slot.hi for p in ends
+    )
+    if in_wall:  # the gable's studs stand in its place
+        room = Polygon()
     found += [(f"web-{i}", SolidKind.WEB, f"web {i}", web) for i, web in enumerate(_webs(shape, room, chord_top), 1)]
     return [
         Solid(f"truss-{slot.number}-{key}", kind, f"truss {slot.number} {words}",

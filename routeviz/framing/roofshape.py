@@ -51,6 +51,7 @@ class RoofShape:
     along: tuple[float, float]  # extent along the ridge, overhangs included
     eaves: tuple[WallSide, ...]  # walls under a low edge of the roof
     frame_in: float  # depth of rafters or top chords, square to the slope; 0 without
+    eave: float  # height of the eave line
 
     def slope_at(self, u: float) -> Slope:
         """Give the slope over `u`."""
@@ -69,6 +70,19 @@ class RoofShape:
         """Give the height of the roof's outer surface."""
         slope = self.slope_at(u)
         return slope.z(u) + self.rise(slope)
+
+    def skyline(self, lo: float, hi: float) -> list[tuple[float, float]]:
+        """Give the outer surface from `lo` to `hi` as points (u, z); slopes of unlike pitch meet in a step."""
+        found: list[tuple[float, float]] = []
+        for slope in self.slopes:
+            ends = max(lo, slope.lo), min(hi, slope.hi)
+            if ends[1] - ends[0] > _FLAT:
+                found += [(u, slope.z(u) + self.rise(slope)) for u in ends]
+        return [
+            p
+            for i, p in enumerate(found)
+            if i == 0 or max(abs(p[0] - found[i - 1][0]), abs(p[1] - found[i - 1][1])) > _FLAT
+        ]
 
     def profile(self, lo: float, hi: float) -> list[float]:
         """Give the u at which a section from `lo` to `hi` has corners."""
@@ -128,7 +142,7 @@ def roof_shape(house: House, eave: float) -> RoofShape | None:
     slopes = tuple(Slope(*line, cuts[i], cuts[i + 1]) for i, line in enumerate(lines))
     along = _reach(house, roof, axis)
     depth = roof.framing.depth_in if roof.framing else 0.0
-    return RoofShape(roof, axis, slopes, ridge_u, along, eaves, depth)
+    return RoofShape(roof, axis, slopes, ridge_u, along, eaves, depth, eave)
 
 
 def _reach(house: House, roof: Roof, axis: int) -> tuple[float, float]:

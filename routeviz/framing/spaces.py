@@ -31,7 +31,9 @@ def _place(space: Space, wall: Wall, kitchen: Place, around: dict[WallSide, Wall
     """Put one wall of a space; LEFT and RIGHT are as seen from the kitchen by someone who faces that space."""
     name, outer = space_name(space), kitchen.wall.thickness_in
     if wall.side is WallSide.FRONT:
-        reach = [inside_in(w) + w.core_in if w else 0.0 for w in (around.get(WallSide.LEFT), around.get(WallSide.RIGHT))]
+        reach = [
+            inside_in(w) + w.core_in if w else 0.0 for w in (around.get(WallSide.LEFT), around.get(WallSide.RIGHT))
+        ]
         if not _left_is_start(space.beyond):
             reach.reverse()
         span = (-reach[0], space.width_in + reach[1])
@@ -59,9 +61,7 @@ def beyond(house: House, space: Space) -> Beyond:
     """Build one space behind a kitchen wall."""
     kitchen = house.place(space.beyond)
     around = {w.side: w for w in space.walls}
-    places = tuple(
-        _place(space, wall, kitchen, around) for wall in space.walls if wall.side is not WallSide.HOOD
-    )
+    places = tuple(_place(space, wall, kitchen, around) for wall in space.walls if wall.side is not WallSide.HOOD)
     outer = kitchen.wall.thickness_in
     top = space.floor_in + space.height_in
     inside = kitchen.box((space.left_in, space.left_in + space.width_in), (outer, outer + space.deep_in),

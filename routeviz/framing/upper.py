@@ -123,7 +123,9 @@ def _infill_sheets(house: House, shape: RoofShape, place: Place, base: float) ->
     if is_cathedral(house):
         at = place.core_n[0]
         for k, layer in enumerate(wall.inside, 1):
-            sheets.append((f"inside-{k}", layer.material, (0.0, place.length), (at - layer.thickness_in, at), base, False))
+            sheets.append(
+                (f"inside-{k}", layer.material, (0.0, place.length), (at - layer.thickness_in, at), base, False)
+            )
             at -= layer.thickness_in
     solids = []
     for key, material, span, n, start, outer in sheets:
@@ -139,6 +141,8 @@ def _infill_sheets(house: House, shape: RoofShape, place: Place, base: float) ->
 
 def _infill_core(house: House, shape: RoofShape, place: Place, base: float) -> list[Solid]:
     wall, n = place.wall, place.core_n
+    if not is_cathedral(house):
+        base = max(base, shape.eave)
     if wall.frame not in FRAMED or wall.studs is None:
         outline = _outline(house, shape, place, place.core, n, base)
         core = place.prism(outline, n) if outline else None

@@ -93,7 +93,9 @@ def _plates(place: Place, layout: MemberLayout, heights: Heights, doors: list[Re
     ]  # fmt: skip
 
 
-def _stud_solid(place: Place, layout: MemberLayout, slot: Slot, z: tuple[float, float], n: tuple[float, float]) -> Solid:
+def _stud_solid(
+    place: Place, layout: MemberLayout, slot: Slot, z: tuple[float, float], n: tuple[float, float]
+) -> Solid:
     key = f"stud-{slot.number}" if slot.number else "stud-corner"
     words = f"stud {slot.number}" if slot.number else "corner stud"
     kind = SolidKind.STUD

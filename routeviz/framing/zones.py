@@ -25,11 +25,10 @@ _END_WORDS = {
 
 def _section(shape: RoofShape, lo: float, hi: float, bottom: float | None) -> tuple[tuple[float, float], ...]:
     """Give the roof space's outline in (u, z) up to the outer surface; `bottom` None means the rafters' underside."""
-    corners = shape.profile(lo, hi)
-    tops = [(u, shape.surface(u)) for u in corners]
+    tops = reversed(shape.skyline(lo, hi))
     if bottom is not None:
-        return ((lo, bottom), (hi, bottom), *reversed(tops))
-    return (*((u, shape.underside(u)) for u in corners), *reversed(tops))
+        return ((lo, bottom), (hi, bottom), *tops)
+    return (*((u, shape.underside(u)) for u in shape.profile(lo, hi)), *tops)
 
 
 def _roof_zones(house: House, shape: RoofShape | None, base: float) -> list[Zone]:
@@ -55,9 +54,7 @@ def _roof_zones(house: House, shape: RoofShape | None, base: float) -> list[Zone
     return found
 
 
-def _bays(
-    ordered: list[Slot], ends: tuple[float, float], end_words: tuple[str, ...]
-) -> list[tuple[float, float, str]]:
+def _bays(ordered: list[Slot], ends: tuple[float, float], end_words: tuple[str, ...]) -> list[tuple[float, float, str]]:
     """Give the gaps between members in order of coordinate, named by their numbers, the lower one first."""
     found = []
     rising = len(ordered) < 2 or ordered[0].number < ordered[-1].number
@@ -115,7 +112,10 @@ def _stud_bays(place: Place, solids: list[Solid]) -> list[Zone]:
     studs = [
         (s.shape.lo, s.shape.hi, s.member.number)
         for s in solids
-        if s.kind is SolidKind.STUD and s.id.startswith(f"{place.prefix}-stud-") and isinstance(s.shape, Box) and s.member
+        if s.kind is SolidKind.STUD
+        and s.id.startswith(f"{place.prefix}-stud-")
+        and isinstance(s.shape, Box)
+        and s.member
     ]
     studs.sort(key=lambda s: s[0][axis])
     word = f"{place.member_words}stud bay"
@@ -161,7 +161,9 @@ def _kitchen_zone(house: House, shape: RoofShape | None) -> Zone:
     along = (0.0, kitchen.width_in) if shape.axis == 0 else (-kitchen.depth_in, 0.0)
     board = sum(layer.thickness_in for layer in house.scene.ceiling.layers)
     tops = [(u, shape.underside(u) - board * shape.slope_at(u).stretch) for u in shape.profile(lo, hi)]
-    return Zone("kitchen", "kitchen", Passage.BOXING, Prism(shape.axis, *along, ((lo, 0.0), (hi, 0.0), *reversed(tops))))
+    return Zone(
+        "kitchen", "kitchen", Passage.BOXING, Prism(shape.axis, *along, ((lo, 0.0), (hi, 0.0), *reversed(tops)))
+    )
 
 
 def _furniture_zones(house: House) -> list[Zone]:
@@ -199,7 +201,8 @@ def zones(
     """
     found = [Zone("outdoors", "outdoors", Passage.OUTDOORS, bounds, "outdoors")]
     found += _space_zones(others)
-    found += _roof_zones(house, shape, base) + _storey_zones(house, bounds.hi[2])
+    levels = storey_levels(house)
+    found += _roof_zones(house, shape, base if levels is None else levels[1]) + _storey_zones(house, bounds.hi[2])
     for place in house.places:
         h = heights[place.wall.side]
         found.append(_wall_zone(place, (h.floor, max(h.plate_top, house.ceiling))))
