@@ -9,6 +9,7 @@ from itertools import pairwise
 from typing import Protocol
 
 from routeviz.airflow.curves import MonotoneCurve, root
+from routeviz.airflow.words import flow_text, pressure_text
 from routeviz.catalog import table
 from routeviz.model.scene import Fan
 
@@ -96,7 +97,7 @@ class FanModel:
 
 
 @lru_cache(maxsize=256)
-def fan_model(fan: Fan) -> FanModel | None:
+def fan_model(fan: Fan, *, metric: bool = False) -> FanModel | None:
     """Turn what the maker says into curves, or None when nothing usable is said.
 
     Three or more curve points are joined as they are. Two ratings fix a parabola p = a - b Q^2. One rating needs
@@ -110,7 +111,7 @@ def fan_model(fan: Fan) -> FanModel | None:
     points = _clean(fan.curve)
     if len(points) >= 3 and max(pressure for _, pressure in points) > 0:
         curve = Points(MonotoneCurve.through(points))
-        return FanModel(curve, curve, curve, "", _curve_notes(fan, curve))
+        return FanModel(curve, curve, curve, "", _curve_notes(fan, curve, metric))
     rated = () if fan.rated_at_inwg is None or fan.rated_cfm <= 0 else ((fan.rated_cfm, fan.rated_at_inwg),)
     known = _clean(points + tuple(r for r in rated if r[0] not in dict(points)))
     falling = _parabola(known)
@@ -118,8 +119,12 @@ def fan_model(fan: Fan) -> FanModel | None:
         words = "curve taken as a parabola through the two rated points"
         return FanModel(falling, falling, falling, words)
     if fan.rated_cfm > 0:
-        return _one_rating(fan.rated_cfm, fan.rated_at_inwg, contradicting=len(known) > 1)
-    return _one_rating(known[-1][0], known[-1][1], contradicting=len(known) > 1) if known and known[-1][0] > 0 else None
+        return _one_rating(fan.rated_cfm, fan.rated_at_inwg, contradicting=len(known) > 1, metric=metric)
+    return (
+        _one_rating(known[-1][0], known[-1][1], contradicting=len(known) > 1, metric=metric)
+        if known and known[-1][0] > 0
+        else None
+    )
 
 
 def _clean(points: tuple[tuple[float, float], ...]) -> tuple[tuple[float, float], ...]:
@@ -140,7 +145,7 @@ def _parabola(points: tuple[tuple[float, float], ...]) -> Parabola | None:
     return Parabola(shutoff, math.sqrt(shutoff / steep))
 
 
-def _one_rating(flow_cfm: float, rated_inwg: float | None, *, contradicting: bool) -> FanModel:
+def _one_rating(flow_cfm: float, rated_inwg: float | None, *, contradicting: bool, metric: bool) -> FanModel:
     row, rating = table("fans")["shutoff"], table("fans")["rating"]
     at = rating["inwg"] if rated_inwg is None else max(rated_inwg, 0.0)
     worst = rating["low_inwg"] if rated_inwg is None else at
@@ -154,16 +159,15 @@ def _one_rating(flow_cfm: float, rated_inwg: float | None, *, contradicting: boo
         curve(row["low_inwg"], row["over_rating_low"], worst),
         curve(row["high_inwg"], row["over_rating_high"], at),
     ]
-    said = f"label taken as rated at {at:g} in wg" if rated_inwg is None else f"one rating, at {at:g} in wg"
-    words = (
-        f"{said}; static pressure at no flow taken as {usual.shutoff_inwg:.2g} in wg "
-        f"({ends[0].shutoff_inwg:.2g} to {ends[1].shutoff_inwg:.2g}), falling as the square of the flow"
-    )
+    shown = pressure_text(at, metric=metric)
+    said = f"label taken as rated at {shown}" if rated_inwg is None else f"one rating, at {shown}"
+    top, least, most = (pressure_text(c.shutoff_inwg, metric=metric) for c in (usual, *ends))
+    words = f"{said}; static pressure at no flow taken as {top} ({least} to {most}), falling as the square of the flow"
     notes = ("the fan's two rated points contradict each other; only one was used",) if contradicting else ()
     return FanModel(usual, ends[0], ends[1], words, notes)
 
 
-def _curve_notes(fan: Fan, curve: Points) -> tuple[str, ...]:
+def _curve_notes(fan: Fan, curve: Points, metric: bool) -> tuple[str, ...]:
     notes = []
     falling = [p for q, p in zip(curve.curve.xs, curve.curve.ys, strict=True) if q >= curve.peak_cfm]
     if any(later > sooner for sooner, later in pairwise(falling)):
@@ -172,8 +176,9 @@ def _curve_notes(fan: Fan, curve: Points) -> tuple[str, ...]:
         there = flow_at(curve, fan.rated_at_inwg)
         if there is not None and abs(there - fan.rated_cfm) > 0.05 * fan.rated_cfm:
             notes.append(
-                f"the curve gives {there:.0f} cfm at {fan.rated_at_inwg:g} in wg, the label {fan.rated_cfm:.0f}; "
-                "the curve was used"
+                f"the curve gives {flow_text(there, metric=metric)} at "
+                f"{pressure_text(fan.rated_at_inwg, metric=metric)}, the label "
+                f"{flow_text(fan.rated_cfm, metric=metric)}; the curve was used"
             )
     return tuple(notes)
 

@@ -359,5 +359,5 @@ def cap(*, roof: bool, with_damper: bool, stated: float | None = None) -> Coeffi
     if stated is not None:
         note = "" if stated >= 1.0 else "a cap holds the outlet's own velocity pressure: 1.0 at least"
         c = max(stated, 1.0)
-        return Coefficient(c, c, c, "stated", note)
+        return Coefficient(c, c, c, "air-stated", note)
     return _stated("cap", ("roof" if roof else "wall") + ("" if with_damper else "_no_damper"), note="low confidence")

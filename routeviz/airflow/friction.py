@@ -12,7 +12,7 @@ from routeviz.airflow.sections import hydraulic_in, velocity_fpm
 from routeviz.catalog import table
 from routeviz.model.scene import SectionSize
 
-__all__ = ["Roughness", "flex_times", "friction_factor", "loss_per_100_ft_inwg", "roughness"]
+__all__ = ["Roughness", "flex_times", "friction_factor", "loss_per_100_ft_inwg", "roughness", "unchecked_factor"]
 
 _LAMINAR_RE = 2000.0
 _TURBULENT_RE = 4000.0
@@ -70,10 +70,10 @@ def friction_factor(re: float, relative_roughness: float) -> float:
         raise ValueError(f"Reynolds number {re:g} lies outside 0 to 1e8")
     if not 0.0 <= relative_roughness <= 0.05:
         raise ValueError(f"relative roughness {relative_roughness:g} lies outside 0 to 0.05")
-    return _factor(re, relative_roughness)
+    return unchecked_factor(re, relative_roughness)
 
 
-def _factor(re: float, relative_roughness: float) -> float:
+def unchecked_factor(re: float, relative_roughness: float) -> float:
     """Do the work of `friction_factor` without its checks, for the solver's inner loop."""
     if re >= _TURBULENT_RE:
         return _colebrook()(re, relative_roughness)

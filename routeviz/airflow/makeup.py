@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from routeviz.airflow.words import area_text
 from routeviz.catalog import table
 from routeviz.model.airflow import MakeupAir
 from routeviz.model.scene import Scene
@@ -93,7 +94,7 @@ def _advice(scene: Scene, needed: bool, area_in2: float) -> tuple[str, ...]:
     if not needed and not scene.rules.open_flue_appliance:
         return ()
     found = [
-        f"a passive opening needs {area_in2:.0f} in² of free area; louvres and screens cover part of an opening",
+        f"a passive opening needs {area_text(area_in2, metric=scene.metric)} of free area; louvres and screens cover part of an opening",
         "a damper that opens with the hood: let a relay on the fan's supply drive it when the hood has no terminals for it",
         "bring the air in near the hood, in the same room or one joined to it by openings at least as large",
     ]

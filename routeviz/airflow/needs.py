@@ -109,7 +109,8 @@ def _capture(cooktop: Cooktop, hood: Hood, delivered: float) -> tuple[CaptureGui
     rows = table("air_needs")
     front, side = rows["capture"], rows["overhang"]
     reach = hood.depth_in - cooktop.back_in  # how far the canopy reaches over the cooktop from its back edge
-    half_front = cooktop.depth_in * 0.75  # the middle of the front row, half of the front burners
+    share = rows["front_cover"]["share_of_depth"]
+    front_row = max((b.from_back_in for b in cooktop.burners), default=cooktop.depth_in * share)
     over = min(
         (cooktop.centre_in - cooktop.width_in / 2) - (hood.centre_in - hood.width_in / 2),
         (hood.centre_in + hood.width_in / 2) - (cooktop.centre_in + cooktop.width_in / 2),
@@ -120,8 +121,8 @@ def _capture(cooktop: Cooktop, hood: Hood, delivered: float) -> tuple[CaptureGui
             "needed for three quarters of the front burners' smoke, and not enough by itself",
         ),
         CaptureGuide(
-            "front-cover", "canopy over the middle of the front burners", half_front, reach, "in", front["source"],
-            "how far the canopy reaches over the burners in use matters as much as the flow",
+            "front-cover", "canopy over the middle of the front burners", front_row, reach, "in",
+            rows["front_cover"]["source"], "how far the canopy reaches over the burners in use matters as much as the flow",
         ),
         CaptureGuide(
             "side-cover", "canopy past the cooktop's sides", side["side_in"], over, "in", side["source"],

@@ -13,6 +13,7 @@ from routeviz.airflow.fan import FanModel, fan_model, flow_at
 from routeviz.airflow.meeting import Meeting, band_cfm, meet
 from routeviz.airflow.sections import friction_equivalent_in, section_text, velocity_fpm
 from routeviz.airflow.system import Level, Piece, System, pieces_of
+from routeviz.airflow.words import pressure_text, speed_text
 from routeviz.catalog import table
 from routeviz.model.airflow import AirResult, AirStatus, OperatingPoint
 from routeviz.model.path import Centreline
@@ -93,7 +94,7 @@ def flow_along_cfm(line: Centreline, scene: Scene, kind: FaceKind) -> float:
 def _meeting(
     elements: tuple[Element, ...], outlet: SectionSize, setting: Setting, cap_c: float | None
 ) -> Meeting | None:
-    model = fan_model(setting.fan)
+    model = fan_model(setting.fan, metric=setting.metric)
     if model is None:
         return None
     system = System.of_pieces(pieces_of(elements, outlet, cap_c), outlet, setting.air, Level.USUAL)
@@ -105,7 +106,7 @@ def _solved(elements: tuple[Element, ...], ids: tuple[str, ...], otherwise: Sect
     pieces = pieces_of(elements, setting.outlet, setting.cap_c)
     usual, low, high = (System.of_pieces(pieces, setting.outlet, setting.air, level) for level in Level)
     section = main_section(elements, otherwise)
-    model = fan_model(setting.fan)
+    model = fan_model(setting.fan, metric=setting.metric)
     code = code_length(elements, _code_rating(setting.fan, model))
     if model is None:
         return _without_fan(usual, section, code, setting)
@@ -115,9 +116,12 @@ def _solved(elements: tuple[Element, ...], ids: tuple[str, ...], otherwise: Sect
     owner, narrow, velocity = fastest(pieces, full.flow_cfm)
     where = name_of(ids, owner)
     run = tuple(p for p in pieces if p.owner >= 0 and elements[p.owner].kind not in _ENDS)
-    notes = [*setting.notes, *speed_notes, *model.notes, *_notes(pieces, full, code, model)]
+    notes = [*setting.notes, *speed_notes, *model.notes, *_notes(pieces, full, code, model, setting.metric)]
     if velocity > full.velocity_fpm * _FASTER:
-        notes.append(f"fastest in {where}, {section_text(narrow, metric=setting.metric)}: {velocity:.0f} fpm")
+        notes.append(
+            f"fastest in {where}, {section_text(narrow, metric=setting.metric)}: "
+            + speed_text(velocity, metric=setting.metric)
+        )
     return AirResult(
         points=points,
         losses=losses(pieces, elements, ids, full.flow_cfm, setting.air),
@@ -175,14 +179,17 @@ def _code_rating(fan: Fan, model: FanModel | None) -> float | None:
     return flow_at(model.usual, at) if model else None
 
 
-def _notes(pieces: tuple[Piece, ...], full: OperatingPoint, code: CodeLength, model: FanModel) -> tuple[str, ...]:
+def _notes(
+    pieces: tuple[Piece, ...], full: OperatingPoint, code: CodeLength, model: FanModel, metric: bool
+) -> tuple[str, ...]:
     notes = []
     if full.status is AirStatus.STALLED:
         notes.append("the fan works left of its curve's peak: the flow is unsteady and the fan loud; widen the duct")
     if full.status is AirStatus.NO_MEETING:
         notes.append("the fan's curve ends before it meets the duct; the flow is that of its end")
     if code.allowed_ft is not None and model.assumption:
-        notes.append("the flow at 0.25 in wg for the code's length table was taken from the assumed fan curve")
+        at = pressure_text(table("ducts")["code_length"]["rated_at_inwg"], metric=metric)
+        notes.append(f"the flow at {at} for the code's length table was taken from the assumed fan curve")
     notes += dict.fromkeys(p.note for p in pieces if "not known" in p.note or "outside" in p.note)
     return tuple(notes)
 

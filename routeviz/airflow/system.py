@@ -11,7 +11,7 @@ from routeviz.airflow import fittings
 from routeviz.airflow.air import Air, velocity_pressure_inwg
 from routeviz.airflow.elements import Element
 from routeviz.airflow.fittings import Coefficient, mitre_reynolds
-from routeviz.airflow.friction import _factor, flex_times, roughness
+from routeviz.airflow.friction import flex_times, roughness, unchecked_factor
 from routeviz.airflow.sections import area_in2, hydraulic_in
 from routeviz.catalog import table
 from routeviz.model.route import PartKind
@@ -196,7 +196,7 @@ class System:
             re = air.reynolds_constant * s.diameter_in * velocity
             c = s.c + s.mitre_c * (mitre_reynolds(re) - 1.0) if s.mitre_c else s.c
             if s.length_over_diameter:
-                c += _factor(re, s.relative) * s.length_over_diameter
+                c += unchecked_factor(re, s.relative) * s.length_over_diameter
             total += c * velocity_pressure_inwg(velocity, air)
         return total
 

@@ -413,3 +413,30 @@ def test_opening_doubles_with_flow_and_halves_with_four_times_the_pressure() -> 
     assert makeup_air(scene, 400.0, 300.0, source="x", pressure_pa=12.0).opening_in2 == pytest.approx(one / 2)
     with pytest.raises(ValueError, match="above 0"):
         makeup_air(scene, 400.0, 300.0, source="x", pressure_pa=0.0)
+
+
+def test_metric_homes_read_metric_units() -> None:
+    section = round_duct(125 / 25.4)
+    duct = Duct(round_duct(150 / 25.4)).straight(6).reduce(section).straight(1)
+    scene = scene_with(label(300), outlet=round_duct(150 / 25.4), metric=True)
+    result = solve(duct.route(), scene)
+    air = makeup_air(scene, 200.0, result.full.flow_cfm, source="irc-2015-m1503-4")
+    said = " ".join((result.assumption, *result.notes, *air.advice))
+    assert "25 Pa" in said
+    assert "m/s" in said
+    assert "cm²" in said
+    assert not any(word in said for word in ("in wg", "fpm", "cfm", "in²"))
+
+
+def test_cap_known_from_the_scene_names_the_scene_as_its_source() -> None:
+    loss = solve(plain(), scene_with(cap=Cap(loss_coefficient=2.0))).losses[-1]
+    assert "scene" in source(loss.source).text
+
+
+def test_front_burners_place_the_canopy_when_they_are_given() -> None:
+    burners = (Burner(8, 6, 8, 15_000.0), Burner(8, 15, 8, 9_000.0))
+    gas = Cooktop(CooktopKind.GAS, 70.0, 30.0, 21.0, 36.0, 2.0, None, burners)
+    cover = next(c for c in air_need(scene_with(cooktop=gas), 300.0).capture if c.id == "front-cover")
+    assert cover.wanted == 15.0
+    assert cover.actual == scene_with().hood.depth_in - 2.0
+    assert cover.met
