@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 
-from routeviz.framing.ceiling import ceiling_solids
+from routeviz.framing.ceiling import beam_solids, ceiling_solids
 from routeviz.framing.faces import exit_faces
 from routeviz.framing.furniture import furniture_solids
 from routeviz.framing.place import CHORD_IN, House, Place, house
@@ -119,6 +119,7 @@ def frame(scene: Scene, keep_away: Mapping[str, float] | None = None) -> Frame:
     if is_cathedral(built):
         eave = min(h.plate_top for h in heights.values())
         bases = {side: h.plate_top for side, h in heights.items()}
+        solids += beam_solids(built)
     else:
         solids += ceiling_solids(built)
     if shape is not None:

@@ -11,7 +11,7 @@ from routeviz.framing.sheets import Rect, pieces
 from routeviz.model.scene import AboveKind, Beam, MemberKind, MemberLayout, RunDirection, WallSide
 from routeviz.model.solids import Box, Crossing, Member, Solid, SolidKind
 
-__all__ = ["RIM_IN", "ceiling_solids", "joist_axis", "joist_run", "joist_slots"]
+__all__ = ["RIM_IN", "beam_solids", "ceiling_solids", "joist_axis", "joist_run", "joist_slots"]
 
 RIM_IN = 1.5
 _WALL_WORDS = {
@@ -75,7 +75,8 @@ def _beam_box(house: House, beam: Beam) -> Box:
                 (beam.bottom_in, beam.bottom_in + beam.depth_in))  # fmt: skip
 
 
-def _beams(house: House) -> list[Solid]:
+def beam_solids(house: House) -> list[Solid]:
+    """Give the single beams of the ceiling, each in its own place."""
     found = []
     for beam in house.scene.ceiling.beams:
         axis = 1 if beam.direction is RunDirection.OUT else 0
@@ -191,7 +192,7 @@ def _boards(house: House, beams: list[Box]) -> list[Solid]:
 def ceiling_solids(house: House) -> list[Solid]:
     """Give the solids of a flat ceiling from the board to the joists' top."""
     ceiling = house.scene.ceiling
-    beams = _beams(house)
+    beams = beam_solids(house)
     boxes = [b.shape for b in beams if isinstance(b.shape, Box)]
     solids = _boards(house, boxes) + beams
     if ceiling.joists is not None:

@@ -166,7 +166,16 @@ def _kitchen_zone(house: House, shape: RoofShape | None) -> Zone:
     )
 
 
-def _furniture_zones(house: House) -> list[Zone]:
+def _up_to_slope(house: House, shape: RoofShape, cover: Box) -> Box:
+    """Let the inside of a cover reach the sloped ceiling wherever that is higher than at the wall."""
+    across = 1 - shape.axis
+    board = sum(layer.thickness_in for layer in house.scene.ceiling.layers)
+    ends = shape.profile(cover.lo[across], cover.hi[across])
+    top = max(shape.underside(u) - board * shape.slope_at(u).stretch for u in ends)
+    return Box(cover.lo, (cover.hi[0], cover.hi[1], max(top, cover.hi[2])))
+
+
+def _furniture_zones(house: House, shape: RoofShape | None) -> list[Zone]:
     found = []
     for thing in house.scene.obstacles:
         hides = thing.hides_duct or thing.kind is ObstacleKind.CHASE
@@ -175,6 +184,8 @@ def _furniture_zones(house: House) -> list[Zone]:
             found.append(Zone(f"in-{thing.id}", f"inside the {words}", Passage.HIDDEN, obstacle_box(thing), bay=words))
     cover = cover_box(house)
     if cover is not None:
+        if shape is not None and is_cathedral(house) and cover.hi[2] > house.ceiling - 0.01:
+            cover = _up_to_slope(house, shape, cover)
         found.append(Zone("in-cover", "inside the chimney cover", Passage.HIDDEN, cover, bay="chimney cover"))
     return found
 
@@ -210,4 +221,4 @@ def zones(
         found += _stud_bays(place, solids)
     found += _ceiling_zones(house, shape)
     found.append(_kitchen_zone(house, shape))
-    return tuple(found + _furniture_zones(house))
+    return tuple(found + _furniture_zones(house, shape))

@@ -223,6 +223,8 @@ def test_cathedral_ceiling_follows_the_rafters():
         assert not contains(board, (70.0, y, 96.0 - 0.25 * y - 0.01))
     assert zone_at(framed, (70.0, -120.0, 120.0)).passage is Passage.BOXING
     assert zone_at(framed, (70.0, -60.0, 96.0 + 15.0 + 3.0)).bay == "rafter bay 4-5"
+    # the cover is 11 deep; over its front edge the ceiling is 11/4 higher than at the wall
+    assert zone_at(framed, (70.0, -10.9, 98.6)).bay == "chimney cover"
 
 
 def test_shed_roof_with_its_high_edge_behind_brings_a_face_above_the_plates():
