@@ -42,7 +42,7 @@ def _roof_zones(house: House, shape: RoofShape | None, base: float) -> list[Zone
         if min(z for _, z in section[2:]) <= base:  # the roof dips under the base line over the outer layers
             section = _section(shape, lo, hi, min(shape.surface(lo), shape.surface(hi)) - 0.01)
         name = "attic" if house.scene.above.kind is not AboveKind.ROOF else "roof space"
-        return [Zone("attic", name, Passage.HIDDEN, Prism(axis, *along, section), "attic", "attic")]
+        return [Zone("attic", name, Passage.HIDDEN, Prism(axis, *along, section), "attic", name)]
     bottom = min(base, house.ceiling, shape.surface(lo) - 0.01, shape.surface(hi) - 0.01)
     found = [Zone("roof-space", "roof space", Passage.HIDDEN,
                   Prism(axis, *along, _section(shape, lo, hi, bottom)), "attic")]  # fmt: skip
@@ -90,7 +90,7 @@ def _ceiling_zones(house: House, shape: RoofShape | None) -> list[Zone]:
     ends = house.outer[2 * across], house.outer[2 * across + 1]
     words = tuple(_END_WORDS[s] for s in sides_of(across))
     for a, b, name in _bays(ordered, ends, words):
-        lo, hi = [0.0, 0.0, house.plate_top], [0.0, 0.0, house.joist_top]
+        lo, hi = [0.0, 0.0, house.ceiling], [0.0, 0.0, house.joist_top]
         lo[axis], hi[axis], lo[across], hi[across] = *run, a, b
         found.append(Zone(f"bay-{word.split()[0]}-{name.replace(' ', '-')}", f"{word} {name}", Passage.HIDDEN,
                           Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), bay=f"{word} {name}"))  # fmt: skip
@@ -127,6 +127,7 @@ def _stud_bays(place: Place, solids: list[Solid]) -> list[Zone]:
             continue
         lo, hi = list(lo_a), list(hi_b)
         lo[axis], hi[axis] = hi_a[axis], lo_b[axis]
+        lo[1 - axis], hi[1 - axis] = sorted((place.depth(0.0), place.outer))  # the sheets before the bay belong to it
         name = f"{min(a, b) or 'corner'}-{max(a, b)}"
         found.append(Zone(f"bay-{place.prefix}-stud-{name}", f"{word} {name}", Passage.HIDDEN,
                           Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), place.space, f"{word} {name}"))  # fmt: skip
