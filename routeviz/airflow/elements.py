@@ -131,7 +131,7 @@ def _element(part: Part, scene: Scene, roof: bool) -> Element:
         construction = "3-piece"  # a bend of flexible duct is no smoother than the roughest elbow
     radius = part.radius_in if part.kind is PartKind.ELBOW or part.radius_in > 0 else plane
     ratio = 0.0 if construction == "mitre" else radius / plane
-    return replace(plain, angle_deg=part.angle_deg, ratio=ratio, plane_in=plane, construction=construction)
+    return replace(plain, angle_deg=min(part.angle_deg, 180.0), ratio=ratio, plane_in=plane, construction=construction)
 
 
 def elements_of(route: Route, scene: Scene) -> tuple[Element, ...]:
