@@ -308,18 +308,12 @@ def _rules(document: Document) -> RuleChoice:
         m.member_hole, m.document,
     )  # fmt: skip
     waivers = tuple(Waiver(w.code, w.reason, w.by) for w in table.waivers)
-    return RuleChoice(
-        table.profile, maker, waivers, table.open_flue_appliance, table.tight_house, table.makeup_air
-    )
+    return RuleChoice(table.profile, maker, waivers, table.open_flue_appliance, table.tight_house, table.makeup_air)
 
 
 def _as_built(document: Document) -> AsBuilt | None:
     table = document.as_built
     if table is None:
         return None
-    fittings = tuple(
-        AsBuiltFitting(f.part, f.length, f.angle, f.turn, f.to_section, f.ends_in) for f in table.fittings
-    )
+    fittings = tuple(AsBuiltFitting(f.part, f.length, f.angle, f.turn, f.to_section, f.ends_in) for f in table.fittings)
     return AsBuilt(fittings, table.material, table.note, table.screws_per_joint)
-
-

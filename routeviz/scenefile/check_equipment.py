@@ -54,7 +54,9 @@ def _check_cooktop(document: Document, notes: Notes) -> None:
     cooktop, kitchen = document.cooktop, document.kitchen
     _check_inside(("cooktop", "centre"), "cooktop", cooktop.centre, cooktop.width, kitchen.width, notes)
     if cooktop.back + cooktop.depth > kitchen.depth:
-        notes.add(("cooktop", "depth"), f"the kitchen is only {notes.length(kitchen.depth)} deep", "Check back and depth")
+        notes.add(
+            ("cooktop", "depth"), f"the kitchen is only {notes.length(kitchen.depth)} deep", "Check back and depth"
+        )
     if cooktop.height >= kitchen.ceiling:
         notes.add(("cooktop", "height"), "not below the ceiling", "Check the height of the cooking surface")
     for n, burner in enumerate(cooktop.burners):
@@ -79,7 +81,9 @@ def _check_hood_place(document: Document, notes: Notes) -> None:
     if hood.depth > kitchen.depth:
         notes.add(("hood", "depth"), f"the kitchen is only {notes.length(kitchen.depth)} deep", "Check the depth")
     if hood.canopy > hood.body:
-        notes.add(("hood", "canopy"), f"higher than the whole body ({notes.length(hood.body)})", "Check canopy and body")
+        notes.add(
+            ("hood", "canopy"), f"higher than the whole body ({notes.length(hood.body)})", "Check canopy and body"
+        )
     if hood.mount is None:
         return
     top = cooktop.height + hood.mount + hood.body
@@ -101,7 +105,9 @@ def _check_outlet(hood: HoodTable, notes: Notes) -> None:
         elif outlet.out - high / 2 < -1e-9:
             notes.add((*path, "out"), "the outlet would reach into the wall", _out_remedy(high, notes))
         elif outlet.out + high / 2 > hood.depth + 1e-9:
-            notes.add((*path, "out"), "the outlet would reach over the hood's front edge", "Check out and the hood's depth")
+            notes.add(
+                (*path, "out"), "the outlet would reach over the hood's front edge", "Check out and the hood's depth"
+            )
         if outlet.up is not None:
             notes.add((*path, "up"), "a top outlet has no height of its own", 'Take it out, or write place = "rear"')
     if outlet.place == "rear":
@@ -170,7 +176,12 @@ def _check_duct(document: Document, notes: Notes) -> None:
                 notes.add(("duct", "sections", n), "listed twice", "List each section once")
     if duct.overlap >= duct.stock:
         notes.add(("duct", "overlap"), "not less than a whole section of duct", "Check overlap and stock")
-    if not document.cap.wall and not document.cap.roof and not is_blank(document.cap.wall) and not is_blank(document.cap.roof):
+    if (
+        not document.cap.wall
+        and not document.cap.roof
+        and not is_blank(document.cap.wall)
+        and not is_blank(document.cap.roof)
+    ):
         notes.add(("cap",), "neither a wall cap nor a roof cap may be used", "Allow wall = true or roof = true")
 
 

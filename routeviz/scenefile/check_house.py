@@ -90,9 +90,7 @@ def _check_beyond(beyond: str, path: Path, known: list[str], notes: Notes) -> No
         notes.add(path, "there is no space of this name", remedy)
 
 
-def _check_wall(
-    wall: WallTable, path: Path, length: float, height: float, document: Document, notes: Notes
-) -> None:
+def _check_wall(wall: WallTable, path: Path, length: float, height: float, document: Document, notes: Notes) -> None:
     known = [_OUTDOORS, _ROOM, *(s.name for s in document.spaces if s.name is not None)]
     _check_beyond(wall.beyond, (*path, "beyond"), known, notes)
     _check_structure(wall, path, length, notes)
@@ -160,7 +158,13 @@ def _check_space(space: SpaceTable, path: Path, document: Document, notes: Notes
     if sides and not is_blank(space.behind) and space.behind not in sides:
         problem = f"the {sides[0]} wall says that {space.name} lies beyond it"
         notes.add((*path, "behind"), problem, f'Write behind = "{sides[0]}", or change beyond of that wall')
-    known = [_OUTDOORS, _ROOM, "attic", "storey", *(s.name for s in document.spaces if s.name not in (None, space.name))]
+    known = [
+        _OUTDOORS,
+        _ROOM,
+        "attic",
+        "storey",
+        *(s.name for s in document.spaces if s.name not in (None, space.name)),
+    ]
     _check_beyond(space.above, (*path, "above"), known, notes)
     for side in ("front", "left", "right"):
         wall = getattr(space.walls, side)
@@ -203,7 +207,9 @@ def _reach(direction: RunDirection | None, width: float, depth: float) -> float:
 def _check_above(document: Document, notes: Notes) -> None:
     kind = document.above.kind
     if kind in (AboveKind.ATTIC, AboveKind.ROOF) and document.roof is None and not notes.is_set(("roof",)):
-        notes.missing(("roof",), f"Add a table [roof]: over the kitchen is {'an attic' if kind is AboveKind.ATTIC else 'a roof'}")
+        notes.missing(
+            ("roof",), f"Add a table [roof]: over the kitchen is {'an attic' if kind is AboveKind.ATTIC else 'a roof'}"
+        )
     if not is_blank(kind) and kind is not AboveKind.SLAB and document.ceiling.slab > 0:
         notes.add(("ceiling", "slab"), f"above.kind says {kind}", 'Write kind = "slab" under [above], or take slab out')
     for key in ("storey_height", "floor"):

@@ -63,9 +63,7 @@ def _check_measured(table: LayoutTable, path: Path, width: float, what: str, not
             )
 
 
-def _check_even(
-    table: LayoutTable, path: Path, width: float, reach: float, what: str, notes: Notes
-) -> None:
+def _check_even(table: LayoutTable, path: Path, width: float, reach: float, what: str, notes: Notes) -> None:
     if table.spacing is None:
         notes.missing((*path, "spacing"), 'Add spacing = "16 in" (centre to centre), or list the centres under at')
     elif table.spacing <= width:
@@ -75,7 +73,7 @@ def _check_even(
             f"Write the distance from the centre of one {what} to the centre of the next",
         )
     if table.first is None:
-        notes.missing((*path, "first"), f"Add first = \"3/4 in\" (centre of the first {what}), or list all under at")
+        notes.missing((*path, "first"), f'Add first = "3/4 in" (centre of the first {what}), or list all under at')
     elif table.spacing is not None and table.first > table.spacing + width:
         notes.add(
             (*path, "first"),

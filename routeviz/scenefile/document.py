@@ -122,5 +122,3 @@ class Document(Table):
     tolerances: TolerancesTable = Field(
         default_factory=lambda: TolerancesTable.model_validate({}), description="how far the tape may be off"
     )
-
-

@@ -65,7 +65,9 @@ def edit(text: str, changes: Mapping[str, object]) -> str:
                 raise ValueError(place)
     except (TOMLKitError, ValueError, LookupError, TypeError) as fault:
         problem = f"could not be written back ({fault})"
-        raise SceneError((Mistake("scene", None, ", ".join(changes), "", problem, "Change the file by hand"),)) from None
+        raise SceneError(
+            (Mistake("scene", None, ", ".join(changes), "", problem, "Change the file by hand"),)
+        ) from None
     return text
 
 

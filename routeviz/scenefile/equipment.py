@@ -35,11 +35,15 @@ class CooktopTable(Table):
     centre: Height = asked("its centre from the left wall", "70 in")
     width: Annotated[float, Length(8, 120)] = asked("its width", "30 in")
     depth: Annotated[float, Length(8, 60)] = asked("its depth, back to front", "21 in")
-    height: Annotated[float, Length(12, 60)] = taken(36.0, "the usual counter height", "its surface above the floor", "36 in")
+    height: Annotated[float, Length(12, 60)] = taken(
+        36.0, "the usual counter height", "its surface above the floor", "36 in"
+    )
     back: Gap = asked("finished wall to its back edge", "2 in")
     heat: _Heat | None = optional("heat of all burners together", "38000 btu/h")
     burners: tuple[BurnerTable, ...] = optional("the burners, one by one", [], ())
-    counter: Annotated[float, Length(12, 60)] | None = optional("top of the counter beside it, above the floor", "36 in")
+    counter: Annotated[float, Length(12, 60)] | None = optional(
+        "top of the counter beside it, above the floor", "36 in"
+    )
 
 
 class OutletTable(Table):
@@ -70,7 +74,9 @@ class FanTable(Table):
     curve: tuple[tuple[_Flow, _Pressure], ...] = optional(
         "flow and static pressure, pair by pair", [["0 cfm", "0.9 in wg"], ["400 cfm", "0.35 in wg"]], ()
     )
-    speeds: tuple[Annotated[float, Number(0.05, 1)], ...] = optional("share of full speed, full first", [1.0, 0.6], (1.0,))
+    speeds: tuple[Annotated[float, Number(0.05, 1)], ...] = optional(
+        "share of full speed, full first", [1.0, 0.6], (1.0,)
+    )
 
 
 class FastenerTable(Table):
@@ -98,7 +104,9 @@ class HoodTable(Table):
 
     width: Annotated[float, Length(12, 120)] = asked("its width", "36 in")
     depth: Annotated[float, Length(6, 60)] = asked("how far it comes out from the wall", "20 in")
-    body: Annotated[float, Length(2, 60)] = asked("its underside to the top of the body, where the cover starts", "11 in")
+    body: Annotated[float, Length(2, 60)] = asked(
+        "its underside to the top of the body, where the cover starts", "11 in"
+    )
     canopy: Annotated[float, Length(0.25, 60)] = taken(2.0, _PRACTICE, "height of its lower rim", "2 in")
     weight: Annotated[float, Quantity("lb", 1, 2000)] = asked("its weight", "55 lb")
     centre: Height | None = optional("its centre from the left wall; left out: over the cooktop", "70 in")
@@ -128,7 +136,9 @@ class DuctTable(Table):
     elbow_construction: Text = taken("4-piece", _PRACTICE, "how the elbows are made", "4-piece")
     max_elbows: Annotated[int, Number(0, 8, whole=True)] = taken(3, _PRACTICE, "most elbows allowed", 3)
     min_straight: Gap = taken(24.0, _PRACTICE, "least straight duct between two elbows", "24 in")
-    first_run: Gap = taken(0.0, "nothing asked for", "least straight duct between the collar and the first elbow", "0 in")
+    first_run: Gap = taken(
+        0.0, "nothing asked for", "least straight duct between the collar and the first elbow", "0 in"
+    )
     last_run: Gap = taken(0.0, "nothing asked for", "least straight duct between the last elbow and the cap", "0 in")
     clearance: Gap = taken(0.25, _PRACTICE, "gap between duct and framing", "1/4 in")
     stock: Annotated[float, Length(6, 480)] = taken(60.0, _PRACTICE, "length of one section in the shop", "60 in")
@@ -139,7 +149,9 @@ class DuctTable(Table):
     offset_max: Gap = taken(24.0, _PRACTICE, "largest sideways offset tried", "24 in")
     boxing_allowed: Flag = taken(True, "as a last resort", "a run in the open room may be boxed in", True)
     transition: Gap = taken(6.0, _PRACTICE, "length of a fitting that changes the section", "6 in")
-    sheet: Annotated[float, Length(0.005, 0.25)] | None = optional("thickness of the sheet metal, when known", "0.016 in")
+    sheet: Annotated[float, Length(0.005, 0.25)] | None = optional(
+        "thickness of the sheet metal, when known", "0.016 in"
+    )
     insulation_r: Annotated[float, Number(0, 60)] | None = optional("R-value around it in unheated places", 8)
 
 

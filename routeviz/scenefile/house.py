@@ -92,7 +92,10 @@ class LayoutTable(Table):
     """Repeated members: studs, joists, rafters or trusses."""
 
     kind: Annotated[MemberKind, Choice(MemberKind)] = taken(
-        MemberKind.SAWN, "nothing said; plain lumber is common", "sawn, i-joist, open-web, truss, engineered, ...", "sawn"
+        MemberKind.SAWN,
+        "nothing said; plain lumber is common",
+        "sawn, i-joist, open-web, truss, engineered, ...",
+        "sawn",
     )
     size: Annotated[SizeText, MemberSize()] | None = optional("lumber size, or the real one with a unit", "2x8")
     width: Thickness | None = optional("real width of one member, instead of size", "1 1/2 in")
@@ -123,7 +126,9 @@ class ServiceTable(Table):
     """A cable, pipe or return-air bay inside a wall."""
 
     name: Label = asked("a name for it", "range-cable")
-    kind: Annotated[ServiceKind, Choice(ServiceKind)] = asked("cable, gas, water, drain, return air, duct, flue", "cable")
+    kind: Annotated[ServiceKind, Choice(ServiceKind)] = asked(
+        "cable, gas, water, drain, return air, duct, flue", "cable"
+    )
     left: Height = asked("its left edge from the left end of the wall", "60 in")
     bottom: Height = asked("its lower edge above the floor", "0 in")
     width: Size = asked("its width", "1 in")
@@ -218,7 +223,9 @@ class RoofTable(Table):
     framing: LayoutTable | None = optional(
         "rafters or trusses; they run square to the ridge", {"size": "2x6", "spacing": "16 in", "first": "14 in"}
     )
-    layers: Layers | None = optional("deck and covering, from the inside out", ["plywood deck 1/2 in", "shingles 3/8 in"])
+    layers: Layers | None = optional(
+        "deck and covering, from the inside out", ["plywood deck 1/2 in", "shingles 3/8 in"]
+    )
     high_side: Annotated[WallSide, Choice(WallSide)] | None = optional("shed roofs: the wall at the high edge", "front")
     soffit_vented: Flag = taken(
         True, f"{_SAFE}: as one with vents in the eave", "vents in the underside of the eave", True
@@ -237,7 +244,9 @@ class SpaceTable(Table):
     """What lies beyond a wall: a box behind it, clear sizes."""
 
     name: Label = asked("a name for it; a wall says beyond = that name", "garage")
-    kind: Annotated[SpaceKind, Choice(SpaceKind)] = asked("room, garage, porch, attic, storey, shaft, crawl, chase", "garage")
+    kind: Annotated[SpaceKind, Choice(SpaceKind)] = asked(
+        "room, garage, porch, attic, storey, shaft, crawl, chase", "garage"
+    )
     behind: Annotated[WallSide, Choice(WallSide)] = asked("the kitchen wall that it lies behind", "hood")
     deep: Size = asked("clear depth, square to that wall", "20 ft")
     left: Distance = taken(0.0, "taken to begin with the wall", "where it begins along that wall", "0 in")

@@ -53,7 +53,9 @@ def load(path: str | FilePath) -> Scene:
         if place.is_dir():
             raise _file_mistake(name, "this is a folder, not a scene file", "Name a file ending in .toml")
         if place.stat().st_size > _LARGEST_BYTES:
-            raise _file_mistake(name, "far too large for a scene file", "Name a scene file; they have a few hundred lines")
+            raise _file_mistake(
+                name, "far too large for a scene file", "Name a scene file; they have a few hundred lines"
+            )
         data = place.read_bytes()
     except FileNotFoundError:
         raise _file_mistake(name, "there is no such file", f"Check the name. {_START}") from None
@@ -110,8 +112,8 @@ def parse_toml(text: str, name: str) -> dict[str, Any]:
         column = f" at column {found[2]}" if found else ""
         raise _file_mistake(
             name, f"not written as TOML{column}: {what[:1].lower()}{what[1:]}",
-            'Write key = value, text in "quotes" (inch marks inside single quotes: \'7\\\' 6"\' or "7 ft 6 in"), '
-            "tables under a [header]",
+            'Write key = value on one line, text in quotes ("7 ft 6 in"; inch marks only inside three quotes), { } on one line, '
+            "lists in [ ], and tables under a [header]",
             line,
         ) from None  # fmt: skip
 
@@ -166,5 +168,3 @@ def _mistakes(troubles: list[Trouble], text: str, name: str) -> tuple[Mistake, .
     found = [Mistake(name, line_of(t.path, lines), t.field, t.value, t.problem, t.remedy) for t in troubles]
     order = sorted(range(len(found)), key=lambda n: (found[n].line or math.inf, n))
     return tuple(dict.fromkeys(found[n] for n in order))
-
-

@@ -6,6 +6,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import samples
+
 from routeviz.scenefile import load
 
 SCENES = Path(__file__).parents[2] / "scenes"
