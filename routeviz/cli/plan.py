@@ -97,7 +97,7 @@ def _views(found: object, folder: Path, *, page: bool, picture: bool) -> list[st
     if page:
         from routeviz.views import page as pages
 
-        write_bytes(folder / "plan.html", pages.render(found, stage).encode("utf-8"))
+        write_text(folder / "plan.html", pages.compose(found))
         written.append("plan.html")
     if picture:
         from routeviz.views import still

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from routeviz.model.airflow import AirResult
+from routeviz.model.airflow import AirNeed, AirResult, MakeupAir
 from routeviz.model.finding import Finding, Verdict
 from routeviz.model.path import Paths
 from routeviz.model.route import Route
@@ -25,6 +25,8 @@ class Option:
     findings: tuple[Finding, ...]
     air: AirResult
     takeoff: TakeOff
+    need: AirNeed | None = None  # what the kitchen asks of the air; None without fan data
+    makeup: MakeupAir | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import math
 import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import replace
 
 from routeviz import airflow, framing, freespace, routing, rules, search, takeoff
+from routeviz.model.airflow import AirNeed, AirStatus, MakeupAir
 from routeviz.model.finding import Finding
 from routeviz.model.path import Centreline, Outcome, Paths, SearchFacts
 from routeviz.model.plan import Option, Plan
@@ -112,7 +114,23 @@ def _routes(scene: Scene, frame: Frame, paths: Paths, alternatives: int) -> tupl
 def _option(scene: Scene, frame: Frame, profile: Profile, route: Route) -> Option:
     air = airflow.solve(route, scene)
     findings = rules.check_route(scene, frame, profile, route, air)
-    return Option(route, findings, air, takeoff.count(route, scene, frame, findings))
+    counted = takeoff.count(route, scene, frame, findings)
+    if air.full.status is AirStatus.NO_FAN:
+        return Option(route, findings, air, counted)
+    need, makeup = _asked(scene, profile, air.full.flow_cfm)
+    return Option(route, findings, air, counted, need, makeup)
+
+
+def _asked(scene: Scene, profile: Profile, flow_cfm: float) -> tuple[AirNeed, MakeupAir]:
+    """What the kitchen asks of the delivered flow, by the profile's numbers where it has them."""
+    least, threshold = profile.get("least_flow"), profile.get("makeup_flow")
+    need = airflow.air_need(
+        scene, flow_cfm, code_cfm=least.number if least else None, code_source=least.source if least else ""
+    )
+    makeup = airflow.makeup_air(
+        scene, threshold.number if threshold else math.inf, flow_cfm, source=threshold.source if threshold else ""
+    )
+    return need, makeup
 
 
 def _close(

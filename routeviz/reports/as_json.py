@@ -66,6 +66,8 @@ def _option(option: Option) -> dict[str, Any]:
         "route": _route(option.route),
         "findings": plain(option.findings),
         "air": plain(option.air),
+        "air_asked": plain(option.need),
+        "makeup_air": plain(option.makeup),
         "parts": plain(take.buy),
         "cuts": plain(take.cuts),
         "stock": plain(take.stock),

@@ -52,6 +52,7 @@ def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
     if best:
         out.append(_head("Air"))
         out.append(_air_text(best.air, width, metric))
+        out += _asked_text(best, width, metric)
         out += _take_off_text(best.takeoff, width, metric)
     if plan.assumptions:
         out.append(_head("Assumed, not measured"))
@@ -150,6 +151,26 @@ def _air_text(air: AirResult, width: int, metric: bool) -> str:
         lines.append(wrap(air.assumption, width, "  "))
     lines += [wrap(n, width, "  ") for n in air.notes]
     return "\n".join(lines)
+
+
+def _asked_text(option: Option, width: int, metric: bool) -> list[str]:
+    """What the kitchen asks of the air, and what must come back in."""
+    out: list[str] = []
+    if option.need is not None:
+        for flow in option.need.flows:
+            most = f" to {quantity(flow.up_to_cfm, 'cfm', metric=metric)}" if flow.up_to_cfm else ""
+            word = "✓" if flow.met else "!"
+            out.append(
+                wrap(
+                    f"{word} {flow.label}: asks for {quantity(flow.at_least_cfm, 'cfm', metric=metric)}{most}",
+                    width,
+                    "  ",
+                )
+            )
+    if option.makeup is not None and option.makeup.needed:
+        out += [wrap(f"→ {line}", width, "  ") for line in option.makeup.advice]
+        out += [wrap(f"caution: {line}", width, "  ") for line in option.makeup.cautions]
+    return out
 
 
 def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
