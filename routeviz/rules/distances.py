@@ -22,12 +22,13 @@ def keep_away(profile: Profile) -> dict[str, float]:
     """Give how far [in] a cap must keep from each kind of outdoor thing.
 
     Keys are the values of `OutdoorKind`. Kinds for which the place has no number are left out: the rules then
-    report "not checked" and say what to ask.
+    report "not checked" and say what to ask. So are kinds on which inspectors differ (soffit vents, walkways): they
+    are judged, but do not bound where a cap may sit.
     """
     found = {}
-    for kind, key in catalog.table("rules")["outdoors"].items():
-        limit = profile.get(key)
-        if limit is not None:
+    for kind, row in catalog.table("rules")["outdoors"].items():
+        limit = profile.get(row["limit"])
+        if limit is not None and row["hard"]:
             found[kind] = limit.number
     return found
 

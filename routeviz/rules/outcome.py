@@ -19,7 +19,7 @@ __all__ = [
     "exactly",
     "judge_number",
     "not_checked",
-    "said",
+    "settled",
     "yes_or_no",
 ]
 
@@ -104,6 +104,12 @@ def exactly(
     return found if margin < -EPSILON_IN else replace(found, state=State.FINE, remedy="")
 
 
+def settled(found: Finding, state: State, detail: str) -> Finding:
+    """Give a finding whose number is answered for in another way: it keeps the numbers and drops the comparison."""
+    remedy = "" if state is State.FINE else found.remedy
+    return replace(found, state=state, relation="", margin=None, detail=detail, remedy=remedy)
+
+
 def yes_or_no(
     rule: Named, limit: Limit, holds: bool, *, where: Sequence[str] = (), place: Vec3 | None = None,
     detail: str = "", remedy: str = "", title: str = "", must: bool | None = None, ruling: MemberRuling | None = None,
@@ -153,8 +159,3 @@ def judge_number(
 def arithmetic(key: str, value: float, unit: str = "in", *, must: bool = True, words: str = "") -> Limit:
     """Give a limit that follows from the given sizes alone."""
     return Limit(key, value, unit, must, "arithmetic", f"{value:g} {unit}", "", words)
-
-
-def said(limit: Limit) -> str:
-    """Write a limit as its document says it."""
-    return limit.said

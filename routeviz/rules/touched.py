@@ -85,8 +85,8 @@ def finding_of(rule: Named, ruling: MemberRuling, solid: Solid, place: Vec3 | No
     state = _state(rule, ruling, solid)
     words = [f"{ruling.verdict.value}: {ruling.rule}", ruling.detail]
     # a cut along the whole section is broken however small the hole is: its number would read as spare
-    if state is State.BROKEN and margin is not None and margin >= 0:
-        margin = None
+    if (state is State.BROKEN and margin is not None and margin >= 0) or state is State.NOT_CHECKED:
+        margin, known = None, False
     return Finding(
         rule.code, f"{rule.title}: {solid.label}", state, True, ruling.ours_in, ("at least" if edge else "at most") if known else "",
         ruling.allowed_in, margin, "in" if ruling.ours_in is not None else "", ruling.source, ruling.source_text,

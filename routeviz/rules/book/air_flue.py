@@ -9,7 +9,7 @@ from routeviz.model.finding import Finding, State
 from routeviz.model.scene import RuleChoice
 from routeviz.rules.bench import kitchen, look
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import at_most, not_checked, yes_or_no
+from routeviz.rules.outcome import at_most, not_checked, settled, yes_or_no
 from routeviz.rules.registry import Rule, Scope
 
 
@@ -26,7 +26,11 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     else:
         found = at_most(rule, limit, context.scene.hood.fan.rated_cfm, detail=limit.note,
                         remedy="Have the draft tested with all fans on, fit a carbon-monoxide alarm, and give the hood makeup air.")  # fmt: skip
-        yield replace(found, state=State.CLOSE) if rules.makeup_air else found
+        yield (
+            settled(found, State.CLOSE, "makeup air is planned; the draft is still to be tested")
+            if rules.makeup_air
+            else found
+        )
 
 
 def _flue(there: bool) -> Context:

@@ -9,7 +9,7 @@ from routeviz.model.finding import Finding, State
 from routeviz.model.scene import Fan
 from routeviz.rules.bench import kitchen, look
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import at_most, not_checked
+from routeviz.rules.outcome import at_most, not_checked, settled
 from routeviz.rules.registry import Rule, Scope
 
 
@@ -27,33 +27,23 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         "with the hood."
     )
     found = at_most(rule, limit, flow, remedy=needs)
+    only_with_flue = narrowed is not None and narrowed.value is True
     if found.state is not State.BROKEN:
-        yield replace(
-            found, remedy="", detail="exactly at the threshold: not more than it" if found.margin == 0 else found.detail
-        )
+        exact = "exactly at the threshold, not more than it" if found.margin == 0 else found.detail
+        yield replace(found, remedy="", detail=exact)
     elif rules.makeup_air:
-        yield replace(
-            found,
-            state=State.FINE,
-            remedy="",
-            detail=f"makeup air is planned: about {flow:g} cfm, its damper must follow the fan",
-        )
-    elif narrowed is not None and narrowed.value is True and rules.open_flue_appliance is False:
-        yield replace(
-            found,
-            state=State.FINE,
-            remedy="",
-            detail="no naturally drafted appliance in the house, so this edition does not ask for it; many places still do",
+        planned = f"makeup air is planned: about {flow:g} cfm, through a damper that follows the fan"
+        yield settled(found, State.FINE, planned)
+    elif only_with_flue and rules.open_flue_appliance is False:
+        yield settled(
+            found, State.FINE, "no naturally drafted appliance in the house; many places ask for it all the same"
         )
     else:
-        asks = (
-            ""
-            if rules.open_flue_appliance is not None or narrowed is None or narrowed.value is not True
-            else (
-                "; this edition asks for it only with a naturally drafted appliance in the house: say whether there is one"
-            )
+        asked = only_with_flue and rules.open_flue_appliance is None
+        ask = (
+            "; this edition asks for it only with a naturally drafted appliance in the house: say whether there is one"
         )
-        yield replace(found, detail=f"more than {limit.number:g} cfm{asks}")
+        yield replace(found, detail=f"more than {limit.number:g} cfm{ask if asked else ''}")
 
 
 def _rated(cfm: float) -> Context:

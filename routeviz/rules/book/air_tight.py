@@ -9,7 +9,7 @@ from routeviz.model.finding import Finding, State
 from routeviz.model.scene import RuleChoice
 from routeviz.rules.bench import kitchen, look
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import at_most
+from routeviz.rules.outcome import at_most, settled
 from routeviz.rules.registry import Rule, Scope
 
 
@@ -20,11 +20,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         return
     found = at_most(rule, limit, context.scene.hood.fan.rated_cfm, detail="no code asks for it at this flow, but the house lets too little in",
                     remedy="Plan makeup air, or at least open a window whenever the hood runs.")  # fmt: skip
-    yield (
-        replace(found, state=State.FINE, remedy="", detail="makeup air is planned")
-        if context.scene.rules.makeup_air
-        else found
-    )
+    yield settled(found, State.FINE, "makeup air is planned") if context.scene.rules.makeup_air else found
 
 
 def _tight(makeup: bool) -> Context:

@@ -12,7 +12,7 @@ from routeviz.model.scene import Obstacle, ObstacleKind
 from routeviz.rules.bench import OUT, hood_wall_solid, kitchen, look, meets, straight_out
 from routeviz.rules.context import Context
 from routeviz.rules.cuts import main_axis
-from routeviz.rules.outcome import arithmetic, at_least
+from routeviz.rules.outcome import arithmetic, at_least, settled
 from routeviz.rules.registry import Rule, Scope
 
 
@@ -56,8 +56,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             found = at_least(
                 rule, arithmetic("old_hole", 0.0, must=False), size, where=(hole.id,), place=place, title=title
             )
-            yield replace(found, state=State.FINE, relation="", limit=None, margin=None,
-                          detail="not used: close it, insulate it and seal it on the outside")  # fmt: skip
+            yield settled(found, State.FINE, "not used: close it, insulate it and seal it on the outside")
             continue
         off = context.length(met[0])
         own = replace(arithmetic("hole", need + (2 * met[0] if met[0] > play else 0.0), must=False), note="")

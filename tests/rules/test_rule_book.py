@@ -1,0 +1,132 @@
+"""The rule book keeps its promises: every file is a rule, every rule is explained, every example behaves as said."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+
+import routeviz.rules.book
+from routeviz import catalog, rules
+from routeviz.errors import RoutevizError
+from routeviz.model.finding import Finding, State
+
+BOOK = Path(routeviz.rules.book.__file__).parent
+EVERY = rules.all_rules()
+PASSES = (State.FINE, State.CLOSE)
+ONLY_OBJECT = {"FIR-SHARED", "FIR-WALL", "SVC-SHARED"}  # they say nothing where there is nothing to say
+
+
+def test_every_file_of_the_book_is_one_registered_rule() -> None:
+    files = sorted(p.stem for p in BOOK.glob("*.py") if p.stem != "__init__")
+    assert sorted(r.code.lower().replace("-", "_") for r in EVERY) == files
+
+
+def test_every_family_has_a_rule_and_no_rule_stands_outside_the_families() -> None:
+    assert {r.family for r in EVERY} == set(rules.FAMILIES)
+
+
+@pytest.mark.parametrize("rule", EVERY, ids=lambda r: r.code)
+def test_a_rule_is_documented(rule: rules.Rule) -> None:
+    for field in ("title", "checks", "why", "applies", "blind", "passing_words", "failing_words"):
+        text = getattr(rule, field)
+        assert text.strip(), field
+        assert text[0].isupper() or text[0].isdigit(), field
+    for field in ("checks", "why", "applies", "blind", "passing_words", "failing_words"):
+        assert getattr(rule, field).endswith("."), field
+    assert rule.limits or rule.sources
+    module_text = (BOOK / f"{rule.code.lower().replace('-', '_')}.py").read_text(encoding="utf-8")
+    assert module_text.startswith('"""')
+
+
+@pytest.mark.parametrize("rule", EVERY, ids=lambda r: r.code)
+def test_a_rules_limits_and_sources_exist(rule: rules.Rule) -> None:
+    known = {key for name in rules.profiles() for key in rules.profile(name).limits}
+    for key in rule.limits:
+        # duct_least stands in one place only; everything else in at least one profile
+        assert key in known, key
+    for source in rule.sources:
+        assert catalog.source(source).document
+
+
+@pytest.mark.parametrize("rule", EVERY, ids=lambda r: r.code)
+def test_the_passing_example_passes(rule: rules.Rule) -> None:
+    findings = rule.judged(rule.passing())
+    assert [f.title for f in findings if f.state not in PASSES] == []
+    if rule.fails_as is State.BROKEN and rule.code not in ONLY_OBJECT:
+        assert findings, "a passing example that finds nothing shows nothing"
+
+
+@pytest.mark.parametrize("rule", EVERY, ids=lambda r: r.code)
+def test_the_failing_example_does_not_pass(rule: rules.Rule) -> None:
+    findings = rule.judged(rule.failing())
+    assert any(f.state is rule.fails_as for f in findings)
+    assert any(f.remedy for f in findings if f.state is rule.fails_as), "no way out is told"
+
+
+def _both(rule: rules.Rule) -> tuple[Finding, ...]:
+    return rule.judged(rule.passing()) + rule.judged(rule.failing())
+
+
+@pytest.mark.parametrize("rule", EVERY, ids=lambda r: r.code)
+def test_a_finding_carries_its_numbers_and_its_source(rule: rules.Rule) -> None:
+    for finding in _both(rule):
+        assert finding.code == rule.code
+        assert finding.source_text
+        if finding.relation == "at least" and finding.margin is not None:
+            assert finding.measured is not None
+            assert finding.limit is not None
+            assert finding.margin == pytest.approx(finding.measured - finding.limit)
+        if finding.relation == "at most" and finding.margin is not None:
+            assert finding.measured is not None
+            assert finding.limit is not None
+            assert finding.margin == pytest.approx(finding.limit - finding.measured)
+        if finding.margin is not None and finding.margin < -1e-6:
+            assert finding.state is State.BROKEN
+        if finding.margin is not None and finding.margin >= 0 and finding.relation:
+            assert finding.state is not State.BROKEN
+
+
+FORBIDDEN = re.compile(r"\b(errors?|warnings?|invalid|ok|okay|score|percent)\b|%", re.IGNORECASE)
+
+
+@pytest.mark.parametrize("rule", EVERY, ids=lambda r: r.code)
+def test_people_read_the_projects_words(rule: rules.Rule) -> None:
+    texts = [rule.title, rule.checks, rule.why, rule.applies, rule.blind, rule.passing_words, rule.failing_words]
+    for finding in _both(rule):
+        texts += [finding.title, finding.detail, finding.remedy]
+    for text in texts:
+        assert not FORBIDDEN.search(text), text
+
+
+@pytest.mark.parametrize("rule", EVERY, ids=lambda r: r.code)
+def test_explain_tells_everything_about_a_rule(rule: rules.Rule) -> None:
+    told = rules.explain(rule.code.lower())
+    assert told.code == rule.code
+    for heading in (
+        "What it checks",
+        "Why",
+        "Limits and sources",
+        "Applies when",
+        "Does not see",
+        "Passes",
+        "Does not pass",
+    ):
+        assert heading in told.text
+    assert rule.passing_words in told.text
+    assert rule.failing_words in told.text
+    assert f"{rule.fails_as.value}: " in told.text
+    assert max(len(line) for line in told.text.splitlines()) < 400
+
+
+def test_explain_shows_the_limit_of_every_place() -> None:
+    rows = {(r.key, r.profile): r for r in rules.explain("HGT-CABINET").limits}
+    assert rows["cabinet_unprotected", "irc-2021"].said == "30 in"
+    assert rows["cabinet_unprotected", "ontario"].said == "750 mm"
+    assert rows["cabinet_unprotected", "unknown"].said == "not known"
+
+
+def test_an_unknown_code_names_the_nearest() -> None:
+    with pytest.raises(RoutevizError, match="FIT-ROOM"):
+        rules.explain("FIT-ROM")
