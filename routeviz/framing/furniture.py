@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from routeviz.framing.place import House
-from routeviz.model.scene import Obstacle, ObstacleKind
-from routeviz.model.solids import Box, Crossing, Cylinder, Solid, SolidKind
+from routeviz.geometry.shapes import plane_axes
+from routeviz.model.scene import MemberKind, Obstacle, ObstacleKind
+from routeviz.model.solids import Box, Crossing, Cylinder, Member, Solid, SolidKind
 
 __all__ = ["cover_box", "furniture_solids", "hood_bottom", "obstacle_box"]
 
@@ -63,9 +64,10 @@ def _worktop(house: House) -> list[Solid]:
               Box((left, back - top.depth_in, z - _COOKTOP_IN), (right, back, z)), Crossing.GHOST, "cooktop", None,
               "steel")
     ]  # fmt: skip
+    level = z if top.counter_in is None else top.counter_in
     for key, a, b in (("counter-left", 0.0, left), ("counter-right", right, width)):
         if b - a > 0.5:
-            slab = Box((a, -_COUNTER_DEPTH_IN, z - _COUNTER_IN), (b, 0.0, z))
+            slab = Box((a, -_COUNTER_DEPTH_IN, level - _COUNTER_IN), (b, 0.0, level))
             solids.append(Solid(key, SolidKind.COUNTER, "counter", slab, Crossing.GHOST, "cooktop", None, "counter",
                                 combustible=True))  # fmt: skip
     return solids
@@ -109,21 +111,30 @@ def _crossing(thing: Obstacle) -> Crossing:
     return Crossing.RULE if thing.cut_allowed else Crossing.NEVER
 
 
+def _beam_member(thing: Obstacle) -> Member | None:
+    """Give what the cutting rules need of a beam that was measured as a thing in the way; only its maker may judge it."""
+    if thing.kind is not ObstacleKind.BEAM:
+        return None
+    axis, across = (0, thing.depth_in) if thing.width_in >= thing.depth_in else (1, thing.width_in)
+    return Member(MemberKind.ENGINEERED, "", across, thing.height_in, axis)
+
+
 def _obstacle(thing: Obstacle) -> list[Solid]:
     box = obstacle_box(thing)
     hollow = thing.hides_duct and thing.kind not in (ObstacleKind.CHASE, ObstacleKind.HOLE, ObstacleKind.DUCT)
     if hollow:
         return _panels(thing, box)
     shape: Box | Cylinder = box
-    if thing.diameter_in is not None and thing.kind in (ObstacleKind.HOLE, ObstacleKind.DUCT, ObstacleKind.PIPE):
+    diameter = thing.diameter_in
+    if diameter is not None and thing.kind in (ObstacleKind.HOLE, ObstacleKind.DUCT, ObstacleKind.PIPE):
         sizes = [b - a for a, b in zip(box.lo, box.hi, strict=True)]
-        axis = max(range(3), key=lambda a: abs(sizes[a] - thing.diameter_in) if thing.diameter_in else sizes[a])
-        first, second = (a for a in range(3) if a != axis)
+        axis = max(range(3), key=lambda a: abs(sizes[a] - diameter))  # it runs where it is not as wide as it is thick
+        first, second = plane_axes(axis)
         centre = ((box.lo[first] + box.hi[first]) / 2, (box.lo[second] + box.hi[second]) / 2)
-        shape = Cylinder(axis, box.lo[axis], box.hi[axis], centre, thing.diameter_in / 2)
+        shape = Cylinder(axis, box.lo[axis], box.hi[axis], centre, diameter / 2)
     return [
         Solid(thing.id, _KINDS.get(thing.kind, SolidKind.OBSTACLE), _words(thing), shape, _crossing(thing),
-              f"obstacles.{thing.id}", None, thing.kind.value, thing.clearance_in, combustible=thing.combustible,
+              f"obstacles.{thing.id}", _beam_member(thing), thing.kind.value, thing.clearance_in, combustible=thing.combustible,
               protected=thing.protected)
     ]  # fmt: skip
 
