@@ -65,7 +65,7 @@ def test_starter_marks_its_guesses() -> None:
     scene = loads(starter())
     marked = {a.field: a for a in scene.assumptions if "marked as guessed" in a.reason}
     assert set(marked) == {"ceiling.joists.first", "roof.framing.first"}
-    assert marked["ceiling.joists.first"].value == "12 in"
+    assert marked["ceiling.joists.first"].value == "8 in"
 
 
 def _records() -> list[type]:
