@@ -5,23 +5,30 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from routeviz import catalog
 from routeviz.model.finding import Finding
+from routeviz.model.scene import SectionSize
 from routeviz.rules.bench import kitchen, look, straight_up
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import at_least, not_checked
 from routeviz.rules.registry import Rule, Scope
 
-_WIDE_IN = 14.0  # wider duct needs thicker sheet
+
+def _key(section: SectionSize) -> str:
+    """Name the limit that the duct's width asks for."""
+    rows = catalog.table("rules")["sheet"]["round" if section.is_round else "rectangular"]
+    if section.width_in < rows["narrow_below_in"]:
+        return "sheet_narrow"
+    return "sheet_middle" if section.width_in <= rows["middle_to_in"] else "sheet_wide"
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     """Compare the sheet's thickness with the least for the duct's width."""
-    width = context.the_route().section.width_in
-    key = "sheet_round_14" if width < _WIDE_IN else "sheet_wider"
+    key = _key(context.the_route().section)
     limit, sheet = context.limit(key), context.scene.duct.sheet_in
     if limit is None:
-        if context.profile.asked("sheet_round_14"):
-            yield not_checked(rule, context, "sheet_round_14")
+        if context.profile.asked("sheet_narrow"):
+            yield not_checked(rule, context, "sheet_narrow")
     elif sheet is None:
         yield not_checked(
             rule, context, key, limit=limit, remedy=f"Buy duct of {limit.note} ({limit.said}) or thicker."
@@ -41,7 +48,7 @@ RULE = Rule(
     scope=Scope.ROUTE,
     checks="The thickness of the duct's sheet metal against the least for its width.",
     why="Thin sheet crushes, rusts through and opens at its joints.",
-    limits=("sheet_round_14", "sheet_wider"),
+    limits=("sheet_narrow", "sheet_middle", "sheet_wide"),
     sources=(),
     applies="When the scene gives the thickness; else it says what to buy.",
     blind="Thinner sheet that a pressure class would allow.",
