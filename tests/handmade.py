@@ -187,13 +187,13 @@ def back_route() -> Route:
 def findings() -> tuple[Finding, ...]:
     """Give a few findings in every state."""
     return (
-        Finding("CLR-01", "cooktop to hood", State.FINE, True, 30.0, "at least", 24.0, 6.0, "in", "maker", "maker's instructions",
+        Finding("HGT-CANOPY-LOW", "cooktop to hood", State.FINE, True, 30.0, "at least", 24.0, 6.0, "in", "maker", "maker's instructions",
                 ("hood",), (70.0, -10.0, 66.0)),
-        Finding("STR-01", "clear of joist 4", State.CLOSE, True, 3.25, "at least", 0.25, 3.0, "in", "common-practice",
+        Finding("CLR-DUCT", "clear of joist 4", State.CLOSE, True, 3.25, "at least", 0.25, 3.0, "in", "common-practice",
                 "common practice, no source", ("joist-4",), (62.75, -8.5, 100.0), remedy="centre the duct in its bay"),
-        Finding("TER-01", "cap to the operable window", State.BROKEN, True, 30.0, "at least", 36.0, -6.0, "in", "irc",
+        Finding("TRM-OPENING", "cap to the operable window", State.BROKEN, True, 30.0, "at least", 36.0, -6.0, "in", "irc",
                 "IRC 2021 M1504.3", ("sink-window",), (112.0, 7.0, 80.0), remedy="shift the cap 6 in left"),
-        Finding("ELE-01", "individual circuit for a cord", State.NOT_CHECKED, False, None, "", None, None, "", "nec",
+        Finding("PWR-CIRCUIT", "individual circuit for a cord", State.NOT_CHECKED, False, None, "", None, None, "", "nec",
                 "NEC 422.16(B)(4)", ("hood",), detail="the scene does not say"),
     )  # fmt: skip
 

@@ -10,6 +10,9 @@ from routeviz.model.solids import Vec3
 __all__ = ["Account", "BuyLine", "Cut", "Hole", "Mark", "MeasureFirst", "Sheet", "Step", "StockPlan", "TakeOff"]
 
 
+_NO_PLURAL = ("ft", "m")
+
+
 class Sheet(StrEnum):
     """The sheets of the packet, by the name that steps and drawings use for them."""
 
@@ -37,6 +40,14 @@ class BuyLine:
     unit: str  # "each", "ft", "roll", ...
     note: str = ""
     parts: tuple[str, ...] = ()  # ids of the route parts it covers
+
+    @property
+    def words(self) -> str:
+        """Say it as on a shopping list: ``6 sheet-metal screws, #8 x 1/2 in`` or ``2 sections of duct, 8 in round``."""
+        if self.unit in ("", "each"):
+            return f"{self.count:g} {self.item}, {self.size}"
+        many = self.unit if self.count == 1 or self.unit in _NO_PLURAL else f"{self.unit}s"
+        return f"{self.count:g} {many} of {self.item}, {self.size}"
 
 
 @dataclass(frozen=True, slots=True)

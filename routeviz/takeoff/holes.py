@@ -91,14 +91,14 @@ def _edges(crossing: Penetration, space_id: str, scene: Scene) -> _Edges:
     space = next((s for s in scene.spaces if s.id == space_id), None)
     axis = main_axis(crossing.direction)
     if axis == 2:
-        above = " (plumb above the hole below)" if z > scene.kitchen.ceiling_in + 12.0 else ""
-        return _Edges(x, "left wall", -y, f"hood wall{above}")
-    height, floor = (z - space.floor_in, f"floor of the {space.id}") if space else (z, "floor")
+        above = ", plumb above the hole below" if z > scene.kitchen.ceiling_in + 12.0 else ""
+        return _Edges(x, "from the left wall", -y, f"out from the hood wall{above}")
+    height, floor = (z - space.floor_in, f"above the floor of the {space.id}") if space else (z, "above the floor")
     if axis == 1 and space is not None and space.beyond in (WallSide.HOOD, WallSide.FRONT):
-        return _Edges(x - space.left_in, f"left wall of the {space.id}", height, floor)
+        return _Edges(x - space.left_in, f"from the left wall of the {space.id}", height, floor)
     if axis == 1:
-        return _Edges(x, "left wall", height, floor)
-    return _Edges(-y, "hood wall", height, floor)
+        return _Edges(x, "from the left wall", height, floor)
+    return _Edges(-y, "out from the hood wall", height, floor)
 
 
 def _from_outside(crossing: Penetration, kind: SolidKind, scene: Scene) -> str:

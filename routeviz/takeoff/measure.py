@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from routeviz.geometry import bounds
 from routeviz.model.finding import Finding, State
 from routeviz.model.route import Near, Route
@@ -15,11 +17,20 @@ __all__ = ["measure_first", "tolerance_in"]
 _EDGE = {(0, 1): "left edge", (0, -1): "right edge", (1, 1): "near face", (1, -1): "far face", (2, 1): "underside",
          (2, -1): "top"}  # fmt: skip
 _MOST_SLACK_IN = 12.0
-_MOST_LINES = 12
+_MOST_LINES = 6
+_BY_TAPE = (
+    "HGT-CANOPY",
+    "HGT-CABINET",
+    "CLR-SIDE",
+    "FIT-COVER",
+    "FIT-ROOM",
+    "TRM-",
+)  # findings about what a tape reads
 _JOISTS = (SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.BEAM)
 _RAFTERS = (SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD, SolidKind.WEB)
 _STUDS = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.SILL, SolidKind.HEADER)
 _OPENINGS = (SolidKind.GLAZING, SolidKind.DOOR)
+_THINGS = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.SERVICE, SolidKind.OBSTACLE)
 
 
 def tolerance_in(kind: SolidKind, scene: Scene) -> float:
@@ -45,7 +56,7 @@ def measure_first(
     found = [m for n in _nearest(route, frame) if (m := _beside(n, scene, frame)) is not None]
     beside = {solid_id for m in found for solid_id in m.ids}
     found += [m for m in _heights(findings, scene) if not (set(m.ids) & beside)]
-    ranked = sorted(found, key=lambda m: (m.slack_in - m.tolerance_in, not m.assumed_only, m.what))
+    ranked = sorted(_merged(found), key=lambda m: (m.slack_in - m.tolerance_in, not m.assumed_only, m.what))
     return tuple(ranked[:_MOST_LINES])
 
 
@@ -58,8 +69,26 @@ def _nearest(route: Route, frame: Frame) -> list[Near]:
             continue
         if near.solid not in least or near.gap_in < least[near.solid].gap_in:
             least[near.solid] = near
-    own = (SolidKind.HOOD, SolidKind.COVER, SolidKind.COOKTOP, SolidKind.COUNTER)
-    return [n for n in least.values() if frame.solid(n.solid).kind not in own]
+    wanted = (*_JOISTS, *_RAFTERS, *_STUDS, *_OPENINGS, *_THINGS)
+    return [n for n in least.values() if frame.solid(n.solid).kind in wanted]
+
+
+def _merged(found: list[MeasureFirst]) -> list[MeasureFirst]:
+    """Join members that stand in line, such as a joist under its rafter: one tape reading answers for both."""
+    kept: dict[tuple[str, str, float], MeasureFirst] = {}
+    for item in found:
+        label, _, edge = item.what.rpartition(", ")
+        key = (edge, item.assumed, item.slack_in) if label else (item.what, item.assumed, item.slack_in)
+        if key not in kept or not label:
+            kept[key] = item
+            continue
+        first = kept[key]
+        both = f"{first.what.rpartition(', ')[0]} and {label}, {edge}"
+        kept[key] = replace(
+            first, what=both, ids=(*first.ids, *item.ids), tolerance_in=max(first.tolerance_in, item.tolerance_in),
+            assumed_only=first.assumed_only or item.assumed_only,
+        )  # fmt: skip
+    return list(kept.values())
 
 
 def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
@@ -110,7 +139,13 @@ def _assumed(solid: Solid, scene: Scene) -> bool:
 def _heights(findings: tuple[Finding, ...], scene: Scene) -> list[MeasureFirst]:
     found: list[MeasureFirst] = []
     for finding in findings:
-        if finding.unit != "in" or finding.margin is None or finding.measured is None or finding.limit is None:
+        if (
+            not finding.code.startswith(_BY_TAPE)
+            or finding.unit != "in"
+            or finding.margin is None
+            or finding.measured is None
+            or finding.limit is None
+        ):
             continue
         if finding.state not in (State.FINE, State.CLOSE) or finding.margin > _MOST_SLACK_IN or finding.margin < 0:
             continue

@@ -20,8 +20,8 @@ def test_ceiling_and_roof_holes_from_two_walls() -> None:
     holes = hole_schedule(handmade.up_route(), samples.scene(), handmade.frame())
     assert [h.layer for h in holes] == ["ceiling board", "roof deck", "asphalt shingles"]
     assert all((h.from_left_in, h.from_other_in, h.from_centre_in) == (70.0, 8.5, 0.0) for h in holes)
-    assert {h.from_left_name for h in holes} == {"left wall"}
-    assert holes[0].from_other_name == "hood wall"
+    assert {h.from_left_name for h in holes} == {"from the left wall"}
+    assert holes[0].from_other_name == "out from the hood wall"
     assert "plumb" in holes[1].from_other_name
     # drilled from one centre: deck and shingles; the ceiling is 17 in lower
     assert [h.group for h in holes] == [1, 2, 2]
@@ -34,7 +34,9 @@ def test_ceiling_and_roof_holes_from_two_walls() -> None:
 
 def test_wall_holes_from_left_wall_and_floor() -> None:
     holes = hole_schedule(handmade.back_route(), samples.scene(), handmade.frame())
-    assert [(h.from_left_in, h.from_other_in, h.from_other_name) for h in holes] == [(70.0, 88.5, "floor")] * 3
+    assert [(h.from_left_in, h.from_other_in, h.from_other_name) for h in holes] == [
+        (70.0, 88.5, "above the floor")
+    ] * 3
     assert len({h.group for h in holes}) == 1
     assert holes[0].outside == ""
     assert "from outside" in holes[2].outside
@@ -55,13 +57,13 @@ def test_marks_agree_with_the_framing() -> None:
     frame, scene = handmade.frame(), samples.scene()
     marks = hood_marks(scene, frame)
     assert [(m.label, m.left_in, m.height_in) for m in marks[:4]] == [
-        ("S1", 60.0, 79.5), ("S2", 64.0, 79.5), ("S3", 76.0, 79.5), ("S4", 80.0, 79.5),
+        ("S1", 59.5, 79.5), ("S2", 64.5, 79.5), ("S3", 75.5, 79.5), ("S4", 80.5, 79.5),
     ]  # fmt: skip
     wood = [s.shape for s in frame.solids if s.kind in (SolidKind.STUD, SolidKind.PLATE) and isinstance(s.shape, Box)]
     for x in [n / 4 for n in range(4 * 50, 4 * 100)]:
         moved = replace(scene, hood=replace(scene.hood, centre_in=x, fasteners=(scene.hood.fasteners[0],)))
         mark = hood_marks(moved, frame)[0]
-        inside = any(b.lo[0] + 0.25 <= x - 10.0 <= b.hi[0] - 0.25 and b.lo[2] <= 79.5 <= b.hi[2] for b in wood)
+        inside = any(b.lo[0] + 0.25 <= x - 10.5 <= b.hi[0] - 0.25 and b.lo[2] <= 79.5 <= b.hi[2] for b in wood)
         assert mark.wood == inside, x
         # common practice: 3/16 in into wood, 7/16 in for the anchor of a large screw, hanging screws 1/4 in proud
         assert mark.pilot_in == (0.1875 if inside else 0.4375)

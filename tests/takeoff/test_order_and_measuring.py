@@ -58,12 +58,7 @@ def test_joists_are_measured_first_when_they_are_least_sure() -> None:
     scene = samples.scene(tolerances=Tolerances(joists_in=0.5))
     found = measure_first(handmade.up_route(), scene, handmade.frame())
     # 3 1/4 in gap less 1/4 in clearance; joists may be off by 1/2 in, rafters are taken as exact
-    assert [m.what for m in found] == [
-        "joist 4, right edge",
-        "joist 5, left edge",
-        "rafter 4, right edge",
-        "rafter 5, left edge",
-    ]
+    assert [m.what for m in found] == ["joist 4 and rafter 4, right edge", "joist 5 and rafter 5, left edge"]
     first = found[0]
     assert (first.slack_in, first.tolerance_in) == (3.0, 0.5)
     assert first.assumed == "62 3/4 in from the left wall"
@@ -81,8 +76,11 @@ def test_assumed_numbers_come_before_measured_ones() -> None:
     frame = handmade.frame()
     frame = replace(frame, solids=tuple(tell(s) for s in frame.solids), _index={})
     found = measure_first(handmade.up_route(), scene, frame)
-    assert [m.assumed_only for m in found] == [True, True, False, False]
-    assert found[0].what == "rafter 4, right edge"
+    assert [m.assumed_only for m in found] == [True, True]  # the rafters answer for the joists they stand over
+    alone = measure_first(replace(handmade.up_route(), near=handmade.up_route().near[:3]), scene, frame)
+    assert [(m.what, m.assumed_only) for m in alone] == [
+        ("joist 4 and rafter 4, right edge", True), ("joist 5, left edge", False),
+    ]  # fmt: skip
 
 
 def test_heights_come_from_findings_with_a_margin() -> None:

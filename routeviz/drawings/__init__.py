@@ -1,0 +1,13 @@
+"""DRAW: a plan becomes sheets; primitives in millimetres first, then SVG and PDF.
+
+The front end knows kitchens and emits frozen primitives; the back ends know only primitives. `checking.faults` says
+what is wrong with a sheet before anyone prints it.
+"""
+
+from __future__ import annotations
+
+from routeviz.drawings.checking import faults
+from routeviz.drawings.packet import packet, sheets, svgs
+from routeviz.drawings.sheet import PAPERS
+
+__all__ = ["PAPERS", "faults", "packet", "sheets", "svgs"]

@@ -1,0 +1,84 @@
+"""Caps in any flat view: on a roof, on a wall from the side, on a wall from the front."""
+
+from __future__ import annotations
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.flat import flat
+from routeviz.drawings.house import View
+from routeviz.drawings.sketch import Sketch
+from routeviz.model.route import PartKind, Route
+from routeviz.model.scene import Scene
+
+__all__ = ["cap_size_in", "draw_cap"]
+
+
+def cap_size_in(route: Route, scene: Scene) -> float:
+    """Give the side of a wall cap's flange, or the width of a roof cap [in]."""
+    wide = max(route.parts[-1].section.width_in, route.parts[-1].section.height_in)
+    if scene.cap.wall_flange_in is not None and abs(route.termination.direction[2]) < 0.5:
+        return scene.cap.wall_flange_in
+    return wide + 4.0
+
+
+def draw_cap(sketch: Sketch, view: View, route: Route, scene: Scene) -> None:
+    """Draw the cap where the route ends; nothing for an open end."""
+    if not any(p.kind is PartKind.CAP for p in route.parts):
+        return
+    u, v = flat(route.termination.point, view.axis)
+    inside = view.region[0] <= u <= view.region[2] and view.region[1] <= v <= view.region[3]
+    if not inside:
+        return
+    way = route.termination.direction
+    axis = max(range(3), key=lambda k: abs(way[k]))
+    if axis == view.axis:
+        _front(sketch, view, u, v, route, scene)
+    elif axis == 2:
+        _roof_side(sketch, view, u, v, route, scene)
+    else:
+        sign = flat(way, view.axis)[0]
+        _wall_side(sketch, view, u, v, 1.0 if sign > 0 else -1.0, route, scene)
+
+
+def _front(sketch: Sketch, view: View, u: float, v: float, route: Route, scene: Scene) -> None:
+    half = cap_size_in(route, scene) / 2
+    section = route.parts[-1].section
+    if abs(route.termination.direction[2]) > 0.5:
+        sketch.disc(view.at(u, v), half * view.scale, ink.MEDIUM, fill=ink.STEEL)
+    else:
+        sketch.rect(view.at(u - half, v - half), view.at(u + half, v + half), ink.MEDIUM, fill=ink.STEEL)
+    if section.is_round:
+        sketch.disc(view.at(u, v), section.width_in / 2 * view.scale, ink.HEAVY, fill=ink.STEEL_LIGHT, colour=ink.UP)
+    else:
+        wide = route.parts[-1].wide or (1.0, 0.0, 0.0)
+        along = flat(wide, view.axis)
+        w, h = section.width_in / 2, section.height_in / 2
+        du, dv = (w, h) if abs(along[0]) > 0.5 else (h, w)
+        sketch.rect(view.at(u - du, v - dv), view.at(u + du, v + dv), ink.HEAVY, fill=ink.STEEL_LIGHT, colour=ink.UP)
+    sketch.line(view.at(u - half - 1.5, v), view.at(u + half + 1.5, v), ink.HAIR, colour=ink.UP)
+    sketch.line(view.at(u, v - half - 1.5), view.at(u, v + half + 1.5), ink.HAIR, colour=ink.UP)
+
+
+def _roof_side(sketch: Sketch, view: View, u: float, v: float, route: Route, scene: Scene) -> None:
+    r = max(route.parts[-1].section.width_in, route.parts[-1].section.height_in) / 2
+    stub = scene.cap.roof_stub_in
+
+    def shape(points: tuple[tuple[float, float], ...]) -> None:
+        sketch.path([view.at(u + a, v + b) for a, b in points], ink.MEDIUM, fill=ink.STEEL, closed=True, name="cap")
+
+    shape(((-r - 5, 0), (r + 5, 0), (r + 1.6, 1.2), (-r - 1.6, 1.2)))
+    shape(((-r - 0.5, 1.2), (r + 0.5, 1.2), (r + 0.5, stub), (-r - 0.5, stub)))
+    top = stub + 0.4
+    shape(((-r - 3.4, top), (r + 3.4, top), (r + 3.4, top + 1), (1, top + 3.8), (-1, top + 3.8), (-r - 3.4, top + 1)))
+
+
+def _wall_side(sketch: Sketch, view: View, u: float, v: float, sign: float, route: Route, scene: Scene) -> None:
+    half = cap_size_in(route, scene) / 2
+    r = half - 2.0
+
+    def shape(points: tuple[tuple[float, float], ...]) -> None:
+        sketch.path(
+            [view.at(u + sign * a, v + b) for a, b in points], ink.MEDIUM, fill=ink.STEEL, closed=True, name="cap"
+        )
+
+    shape(((0, -half), (0.5, -half), (0.5, half), (0, half)))
+    shape(((0.5, r), (0.5, -r), (2.0, -r), (4.6, -r - 1.2), (5.2, -r), (2.2, r)))

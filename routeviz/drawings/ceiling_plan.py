@@ -1,0 +1,128 @@
+"""The joist plan: seen from above, the hood wall at the top, the room below it."""
+
+from __future__ import annotations
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.flat import ends_of
+from routeviz.drawings.hood import draw_hood_top
+from routeviz.drawings.house import View, draw_cut, draw_duct
+from routeviz.drawings.primitives import Anchor, Face
+from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.words import figure
+from routeviz.model.plan import Option, Plan
+from routeviz.model.route import Near, Route
+from routeviz.model.scene import Scene, WallSide
+from routeviz.model.solids import Frame, Solid, SolidKind
+
+__all__ = ["draw_joist_plan", "joist_level_in", "plan_depth_in"]
+
+_CEILING = (SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.BEAM, SolidKind.CHORD)
+
+
+def joist_level_in(plan: Plan) -> float:
+    """Give the height at which the ceiling's members are cut [in]: the middle of the joists."""
+    ceiling = plan.scene.kitchen.ceiling_in
+    joists = [s for s in plan.frame.solids if s.kind in (SolidKind.JOIST, SolidKind.CHORD) and s.member is not None]
+    near = [s for s in joists if ends_of(s.shape, 2)[0] < ceiling + 12.0]
+    if not near:
+        return ceiling + 2.0
+    low, high = ends_of(near[0].shape, 2)
+    return (low + high) / 2
+
+
+def plan_depth_in(plan: Plan, option: Option | None) -> float:
+    """Give how far out from the hood wall the plan must reach to show the duct over the ceiling [in]."""
+    reach = [plan.scene.hood.depth_in + 4.0]
+    if option is not None:
+        reach += [-min(p.start[1], p.end[1]) + p.section.width_in / 2 + 6.0 for p in option.route.parts]
+    return max(reach)
+
+
+def draw_joist_plan(sketch: Sketch, view: View, plan: Plan, option: Option | None, *, whole: bool = False) -> None:
+    """Draw wall studs, joists, the hole and its distances. `whole` writes more distances."""
+    scene, frame = plan.scene, plan.frame
+    left, low, right, high = view.region
+    wall = scene.wall(WallSide.HOOD)
+    sketch.rect(view.at(max(left, 0.0), 0.0), view.at(min(right, scene.kitchen.width_in), min(high, wall.thickness_in)),
+                ink.MEDIUM, fill="#f3ece0")  # fmt: skip
+    probe = min(scene.kitchen.ceiling_in - 12.0, (scene.hood_bottom_in or 66.0) + scene.hood.body_in + 2.0)
+    for solid in frame.solids:
+        if (
+            solid.side is WallSide.HOOD
+            and solid.space == "kitchen"
+            and solid.kind not in (SolidKind.GLAZING, SolidKind.DOOR)
+        ):
+            draw_cut(sketch, view, solid, probe)
+    level = joist_level_in(plan)
+    room = View(view.axis, view.frame, (left, low, right, min(high, 0.0) if not whole else high))
+    for solid in frame.solids:
+        if solid.kind in _CEILING and (solid.side is None or whole):
+            draw_cut(sketch, room, solid, level)
+    _numbers(sketch, view, frame, probe, level)
+    draw_hood_top(sketch, view, scene)
+    x, y = view.at(scene.hood.centre_in - scene.hood.width_in / 2 + 1.0, -scene.hood.depth_in + 1.2)
+    right_x = view.at(scene.hood.centre_in + scene.hood.width_in / 2 - 1.0, 0)[0]
+    if view.region[1] <= -scene.hood.depth_in:
+        sketch.label([((x, y), Anchor.LEFT), ((right_x, y), Anchor.RIGHT)], "hood", ink.LEAST, colour=ink.INK2)
+    if option is not None:
+        draw_duct(sketch, view, option.route)
+        _distances(sketch, view, option.route, scene, frame)
+
+
+def _numbers(sketch: Sketch, view: View, frame: Frame, probe: float, level: float) -> None:
+    left, low, right, _ = view.region
+    for solid in frame.solids:
+        if solid.member is None or not solid.member.number:
+            continue
+        (x0, x1), (y0, y1), (z0, z1) = (ends_of(solid.shape, k) for k in range(3))
+        middle = (x0 + x1) / 2
+        if not left <= middle <= right:
+            continue
+        if solid.kind is SolidKind.STUD and solid.side is WallSide.HOOD and z0 < probe < z1:
+            x, y = view.at(middle, (y0 + y1) / 2)
+            sketch.label(
+                [((x, y - 0.9), Anchor.MIDDLE)], str(solid.member.number), ink.LEAST, Face.NARROW_BOLD, halo=ink.TIMBER
+            )
+        elif solid.kind is SolidKind.JOIST and z0 < level < z1:
+            _joist_number(sketch, view, solid, (x0, x1), (y0, y1), low)
+
+
+def _joist_number(
+    sketch: Sketch, view: View, solid: Solid, across: tuple[float, float], along: tuple[float, float], low: float
+) -> None:
+    member = solid.member
+    if member is None:
+        return
+    if member.axis == 1:
+        x, y = view.at(sum(across) / 2, max(low, along[0]) + 1.5)
+    else:
+        x, y = view.at(max(view.region[0], across[0]) + 6.0, sum(along) / 2)
+        if sum(along) / 2 < low:
+            return
+        y -= 0.9
+    sketch.label([((x, y), Anchor.MIDDLE), ((x, y + 3.2), Anchor.MIDDLE)], str(member.number), ink.LEAST, Face.NARROW_BOLD,
+                 halo=ink.TIMBER)  # fmt: skip
+
+
+def _distances(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame) -> None:
+    first = route.parts[0]
+    x, y = first.start[0], first.start[1]
+    px, py = view.at(x, y)
+    half = first.section.width_in / 2
+    reach = (half + 1.5) * view.scale
+    sketch.line((px - reach, py), (px + reach, py), ink.HAIR, colour=ink.UP)
+    sketch.line((px, py - reach), (px, py + reach), ink.HAIR, colour=ink.UP)
+    if y < -0.5:
+        edge = view.at(x + scene.hood.width_in / 2 - 3.0, 0.0)
+        sketch.dim_up(py, edge[1], edge[0], figure(-y, scene), from_x=(px + reach, edge[0]), right=True, halo=ink.WHITE)
+    for sign in (-1.0, 1.0):
+        beside = [n for n in route.near if n.toward[0] * sign > 0.99 and 0 < n.gap_in <= 24.0]
+        joists = [n for n in beside if frame.solid(n.solid).kind in _CEILING]
+        if not joists:
+            continue
+        near: Near = min(joists, key=lambda n: n.gap_in)
+        level = view.at(0.0, max(view.region[1] + 6.0, y - half - 3.5))[1]
+        face = near.at[0]
+        if view.region[0] <= face <= view.region[2]:
+            sketch.dim_across(view.at(face - sign * near.gap_in, 0)[0], view.at(face, 0)[0], level, figure(near.gap_in, scene),
+                              from_y=(py, level), below=True, halo=ink.WHITE)  # fmt: skip

@@ -1,0 +1,273 @@
+"""The hood wall seen from the room; ceiling and roof cut where the duct goes up."""
+
+from __future__ import annotations
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.caps import draw_cap
+from routeviz.drawings.flat import cut, ends_of
+from routeviz.drawings.hood import draw_hood_front, draw_marks
+from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, draw_seen
+from routeviz.drawings.primitives import Anchor, Face
+from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.words import figure, length
+from routeviz.model.plan import Option, Plan
+from routeviz.model.route import Near, Route
+from routeviz.model.scene import Scene, WallSide
+from routeviz.model.solids import Frame, Solid, SolidKind
+
+__all__ = ["break_line", "draw_elevation", "duct_top_in", "highest_in", "number_members"]
+
+_HIDDEN = (
+    SolidKind.STUD, SolidKind.PLATE, SolidKind.JACK, SolidKind.HEADER, SolidKind.SILL, SolidKind.CRIPPLE,
+    SolidKind.BLOCKING, SolidKind.SERVICE,
+)  # fmt: skip
+_IN_FRONT = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.OBSTACLE, SolidKind.GLAZING, SolidKind.DOOR)
+_NEAR_WALL_IN = 30.0
+
+
+def highest_in(plan: Plan, option: Option | None) -> float:
+    """Give the height above the floor that the elevation should reach [in]: the cap, or a joist's depth over the ceiling."""
+    ceiling = plan.scene.kitchen.ceiling_in
+    over = [ends_of(s.shape, 2)[1] for s in plan.frame.solids if s.kind in (SolidKind.JOIST, SolidKind.SLAB)]
+    top = max([ceiling + 4.0, *over]) + 6.0
+    if option is not None:
+        reach = max(max(p.start[2], p.end[2]) for p in option.route.parts)
+        up = option.route.termination.direction[2] > 0.5
+        top = max(top, reach + (plan.scene.cap.roof_stub_in + 12.0 if up else 10.0))
+    return top
+
+
+def duct_top_in(plan: Plan, option: Option | None) -> float:
+    """Give the height that must not be cut off: the top of the cap or of the duct, or the ceiling [in]."""
+    if option is None:
+        return plan.scene.kitchen.ceiling_in
+    route = option.route
+    up = route.termination.direction[2] > 0.5
+    half = max(route.parts[-1].section.width_in, route.parts[-1].section.height_in) / 2
+    reach = max(max(p.start[2], p.end[2]) for p in route.parts)
+    return reach + (plan.scene.cap.roof_stub_in + 4.5 if up else half)
+
+
+def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None) -> None:
+    """Draw wall, hidden studs, what stands before them, hood, duct, cap, marks and the dimensions."""
+    scene, frame = plan.scene, plan.frame
+    left, low, right, high = view.region
+    ceiling = scene.kitchen.ceiling_in
+    a, b = max(left, 0.0), min(right, scene.kitchen.width_in)
+    sketch.rect(view.at(a, low), view.at(b, ceiling), 0.0, fill=ink.WALL)
+    for solid in frame.solids:
+        if solid.side is WallSide.HOOD and solid.space == "kitchen" and solid.kind in _HIDDEN:
+            clip = View(view.axis, view.frame, (a, low, b, min(ceiling, high)))
+            draw_seen(sketch, clip, solid, fill=None, colour=ink.TIMBER_EDGE, dash=ink.HIDDEN_DASH, weight=ink.HAIR)
+    plane = option.route.parts[0].start[1] if option else -scene.hood.outlet.out_in
+    plane = min(plane, -0.25)
+    _cut_house(sketch, view, frame, plane)
+    _furniture(sketch, view, scene, frame)
+    draw_hood_front(sketch, view, scene)
+    if option is not None:
+        _duct(sketch, view, option.route, scene)
+    break_line(sketch, view, low)
+    for x in (a, b):
+        sketch.line(view.at(x, low), view.at(x, min(ceiling, high)), ink.HEAVY)
+    if option is not None:
+        draw_marks(sketch, view, option.takeoff.marks)
+    _dimensions(sketch, view, plan, option)
+    number_members(sketch, view, frame, SolidKind.JOIST, plane)
+
+
+def _cut_house(sketch: Sketch, view: View, frame: Frame, plane: float) -> None:
+    for solid in frame.solids:
+        if solid.kind in _IN_FRONT or solid.kind in OWN or solid.kind in (SolidKind.COOKTOP, SolidKind.COUNTER):
+            continue
+        draw_cut(sketch, view, solid, plane)
+
+
+def _furniture(sketch: Sketch, view: View, scene: Scene, frame: Frame) -> None:
+    for solid in frame.solids:
+        low, high = ends_of(solid.shape, 1)
+        if solid.space != "kitchen" or low < -_NEAR_WALL_IN - 40.0 or high < -_NEAR_WALL_IN:
+            continue
+        if solid.kind is SolidKind.GLAZING and solid.side is WallSide.HOOD:
+            _window(sketch, view, solid, scene)
+        elif solid.kind is SolidKind.DOOR and solid.side is WallSide.HOOD:
+            draw_seen(sketch, view, solid, fill=ink.CABINET, colour=ink.INK, weight=ink.MEDIUM)
+        elif solid.kind in (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.OBSTACLE) and solid.side in (
+            None,
+            WallSide.HOOD,
+        ):
+            if draw_seen(sketch, view, solid, fill=ink.CABINET, colour=ink.INK, weight=ink.MEDIUM):
+                _name_inside(sketch, view, solid)
+        elif solid.kind is SolidKind.COUNTER:
+            draw_seen(sketch, view, solid, fill=ink.STONE, colour=ink.INK, weight=ink.MEDIUM)
+        elif solid.kind is SolidKind.COOKTOP:
+            draw_seen(sketch, view, solid, fill=ink.DARK, colour=ink.INK)
+    cook = scene.cooktop
+    half = cook.width_in / 2
+    sketch.rect(view.at(cook.centre_in - half, cook.height_in - 0.2), view.at(cook.centre_in + half, cook.height_in + 0.6),
+                ink.FINE, fill=ink.DARK)  # fmt: skip
+
+
+def _window(sketch: Sketch, view: View, solid: Solid, scene: Scene) -> None:
+    if not draw_seen(sketch, view, solid, fill=ink.GLASS, colour=ink.INK, weight=ink.MEDIUM):
+        return
+    (x0, x1), (z0, z1) = ends_of(solid.shape, 0), ends_of(solid.shape, 2)
+    left, low, right, high = view.region
+    if x0 + 2 < right and x1 - 2 > left and z1 < high:
+        inner = View(
+            view.axis, view.frame, (max(left, x0 + 1.6), max(low, z0 + 1.6), min(right, x1 - 1.6), min(high, z1 - 1.6))
+        )
+        sketch.rect(view.at(inner.region[0], inner.region[1]), view.at(inner.region[2], inner.region[3]), ink.FINE)
+    operable = any(o.operable and o.id == solid.label.replace(" ", "-") for o in scene.wall(WallSide.HOOD).openings)
+    _name_inside(sketch, view, solid, ", opens" if operable else "")
+
+
+def _name_inside(sketch: Sketch, view: View, solid: Solid, more: str = "") -> None:
+    (x0, x1), (z0, z1) = ends_of(solid.shape, 0), ends_of(solid.shape, 2)
+    left, low, right, high = view.region
+    x0, x1, z0, z1 = max(x0, left), min(x1, right), max(z0, low), min(z1, high)
+    x, y = view.at((x0 + x1) / 2, (z0 + z1) / 2)
+    fill = ink.GLASS if solid.kind is SolidKind.GLAZING else ink.CABINET
+    words = f"{solid.label}{more}"
+    from routeviz.drawings.lettering import width
+
+    room = (x1 - x0) * view.scale - 1.0
+    if width(words, ink.LEAST) <= room:
+        sketch.label(
+            [((x, y + k), Anchor.MIDDLE) for k in (-0.8, 3.0, -5.0)], words, ink.LEAST, colour=ink.INK2, halo=fill
+        )
+    elif width(words, ink.LEAST) <= (z1 - z0) * view.scale - 1.0:
+        sketch.label([((x + 0.8, y), Anchor.MIDDLE)], words, ink.LEAST, colour=ink.INK2, turn=90, halo=fill)
+
+
+def _duct(sketch: Sketch, view: View, route: Route, scene: Scene) -> None:
+    left, low, right, high = view.region
+    ceiling = scene.kitchen.ceiling_in
+    below = View(view.axis, view.frame, (left, low, right, min(high, ceiling)))
+    draw_duct(sketch, below, route, hidden=True)
+    if high > ceiling:
+        draw_duct(sketch, View(view.axis, view.frame, (left, ceiling, right, high)), route)
+    draw_cap(sketch, view, route, scene)
+
+
+def break_line(sketch: Sketch, view: View, level: float) -> None:
+    """Draw the zigzag of a view that goes on, level across it."""
+    left, _, right, _ = view.region
+    points = [view.at(left, level)]
+    x = left + 8.0
+    while x + 3.0 < right:
+        u, v = view.at(x, level)
+        points += [(u, v), (u + 0.8, v + 1.2), (u + 1.6, v - 1.2), (u + 2.4, v)]
+        x += 18.0
+    sketch.path([*points, view.at(right, level)], ink.FINE)
+
+
+def number_members(sketch: Sketch, view: View, frame: Frame, kind: SolidKind, plane: float, axis: int = 1) -> None:
+    """Write the numbers of members seen end-on, above them."""
+    for solid in frame.solids:
+        if solid.kind is not kind or solid.member is None or not solid.member.number or solid.member.axis != axis:
+            continue
+        low, high = ends_of(solid.shape, axis)
+        if not low < plane < high:
+            continue
+        u = sum(ends_of(solid.shape, 0 if axis != 0 else 1)) / 2
+        v = ends_of(solid.shape, 2)[1]
+        if view.region[0] <= u <= view.region[2] and v <= view.region[3]:
+            x, y = view.at(u, v)
+            sketch.label([((x, y + 0.9), Anchor.MIDDLE), ((x + 2.6, y - 2.0), Anchor.LEFT)], str(solid.member.number),
+                         ink.SMALL, Face.NARROW_BOLD)  # fmt: skip
+
+
+def _dimensions(sketch: Sketch, view: View, plan: Plan, option: Option | None) -> None:
+    scene = plan.scene
+    left, low, right, high = view.region
+    cook, hood = scene.cooktop, scene.hood
+    bottom = scene.hood_bottom_in
+    x = hood.centre_in
+    top_line = high - 0.5
+    sketch.line(view.at(x, low + 4.0), view.at(x, top_line), ink.HAIR, colour=ink.UP, dash=ink.CENTRE_DASH)
+    px, py = view.at(x, top_line)
+    sketch.label(
+        [((px + 1.2, py - 2.0), Anchor.LEFT), ((px - 1.2, py - 2.0), Anchor.RIGHT)],
+        "hood centre",
+        ink.LEAST,
+        colour=ink.UP,
+    )
+    ceiling = scene.kitchen.ceiling_in
+    edge_x = view.at(max(left, 0.0), 0.0)[0]
+    y0, y1 = view.at(0.0, cook.height_in)[1], view.at(0.0, ceiling)[1]
+    sketch.dim_up(
+        y0,
+        y1,
+        view.at(left, 0.0)[0] - 2.4,
+        f"{figure(ceiling - cook.height_in, scene)} cooktop to ceiling",
+        from_x=edge_x,
+    )
+    if bottom is None:
+        return
+    half = hood.width_in / 2
+    side = x + half + 4.0 if x + half + 14.0 < right else x - half - 4.0
+    edge = x + half if side > x else x - half
+    sketch.dim_up(y0, view.at(0.0, bottom)[1], view.at(side, 0.0)[0], figure(bottom - cook.height_in, scene),
+                  from_x=view.at(edge, 0.0)[0], right=side > x, halo=ink.WALL)  # fmt: skip
+    y_hood = view.at(0.0, bottom)[1]
+    words = f"underside {length(bottom, scene)} above the floor"
+    tip = view.at(x - half if side > x else x + half, bottom)
+    way = -1 if side > x else 1
+    sketch.note(tip, words, [(tip[0] + way * k, y_hood + d) for k in (5.0, 9.0, 14.0) for d in (-4.5, -8.0, -12.0)], ink.LEAST,
+                halo=ink.WALL)  # fmt: skip
+    if option is None:
+        return
+    upper = [m for m in option.takeoff.marks if m.row != "bracket"]
+    for height in dict.fromkeys(m.height_in for m in upper):
+        row = [m for m in upper if m.height_in == height]
+        mark = max(row, key=lambda m: m.left_in) if side > x else min(row, key=lambda m: m.left_in)
+        tip = view.at(mark.left_in, height)
+        way = 1 if side > x else -1
+        places = [(tip[0] + way * a, tip[1] + d) for a in (14.0, 20.0, 8.0, 28.0) for d in (4.0, 7.0, -4.0, 10.0, -8.0)]
+        sketch.note(tip, f"screws {length(height, scene)} above the floor", places, ink.LEAST, halo=ink.WALL)
+    _clear_distances(sketch, view, option.route, scene, plan.frame)
+
+
+def _clear_distances(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame) -> None:
+    """Draw the clear distance to the nearest member on each side of the riser, in the attic if it has headroom."""
+    found: list[tuple[float, Near]] = []
+    for sign in (-1.0, 1.0):
+        beside = [n for n in route.near if n.toward[0] * sign > 0.99 and 0 < n.gap_in <= 24.0]
+        members = [n for n in beside if frame.solid(n.solid).member is not None and n.at[2] > scene.kitchen.ceiling_in]
+        if members:
+            found.append((sign, min(members, key=lambda n: (n.gap_in, n.at[2]))))
+    if not found:
+        return
+    tops = [ends_of(frame.solid(n.solid).shape, 2)[1] for _, n in found]
+    level = max(tops) + 3.5
+    open_above = level < view.region[3] - 4.0 and _headroom(frame, route, max(tops)) >= 9.0
+    for (sign, near), top in zip(found, tops, strict=True):
+        face = near.at[0]
+        edge = face - sign * near.gap_in
+        if min(edge, face) < view.region[0] or max(edge, face) > view.region[2]:
+            continue
+        x0, x1 = view.at(edge, 0)[0], view.at(face, 0)[0]
+        words = figure(near.gap_in, scene)
+        if open_above:
+            y = view.at(0.0, level)[1]
+            sketch.dim_across(x0, x1, y, words, from_y=(y, view.at(0.0, top)[1]))
+        elif view.region[1] < near.at[2] < view.region[3]:
+            middle = view.at(0.0, (top + ends_of(frame.solid(near.solid).shape, 2)[0]) / 2)[1]
+            sketch.line((x0, middle), (x1, middle), ink.FINE)
+            sketch.tick((x0, middle))
+            sketch.tick((x1, middle))
+            tip = ((x0 + x1) / 2, middle)
+            high = view.at(0.0, view.region[3])[1]
+            places = [
+                (tip[0] + sign * a, b)
+                for b in (high - 5.0, high - 9.0, high - 13.0, high - 1.0)
+                for a in (14.0, 22.0, 30.0)
+            ]
+            sketch.note(tip, f"{words} clear of {near.label}", places, ink.LEAST, colour=ink.UP, halo=ink.WALL)
+
+
+def _headroom(frame: Frame, route: Route, over: float) -> float:
+    """Give the clear height over the joists where the duct goes up [in]."""
+    y = route.parts[0].start[1]
+    under = [v for s in frame.solids if s.kind is SolidKind.RAFTER for ring in cut(s.shape, 1, y) for _, v in ring]
+    return (min(under) if under else over + 48.0) - over

@@ -1,0 +1,181 @@
+"""Lists that flow over as many sheets as they need: titles, paragraphs, tables with wrapped cells."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.lettering import plain, width, wrapped
+from routeviz.drawings.primitives import Anchor, Face
+from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet
+from routeviz.drawings.sketch import Sketch
+
+__all__ = ["Cell", "Column", "Flow"]
+
+_LEAD = 3.7
+_AIR = 1.9
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column: its title, its share of the width, its face; figures stand right."""
+
+    title: str
+    share: float
+    face: Face = Face.SANS
+    right: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """A cell that is not plain text: `mark` draws at (x, y) and the words follow after `indent` [mm]."""
+
+    words: str
+    mark: Callable[[Sketch, float, float], None] | None = None
+    indent: float = 0.0
+    bold: bool = False
+
+
+@dataclass(slots=True)
+class Flow:
+    """Writes downwards; a new sheet begins when the room is used up."""
+
+    paper: Paper
+    name: str
+    title: str
+    number: str = ""
+    under: str = ""
+    sheets: list[Sheet] = field(default_factory=list)
+    y: float = 0.0
+
+    @property
+    def sheet(self) -> Sheet:
+        """Give the sheet being written."""
+        if not self.sheets:
+            self._begin()
+        return self.sheets[-1]
+
+    def _begin(self) -> None:
+        goes_on = " (goes on)" if self.sheets else ""
+        made = new_sheet(self.paper, self.name, f"{self.title}{goes_on}")
+        heading(made, self.number, f"{self.title}{goes_on}", self.under)
+        self.sheets.append(made)
+        self.y = made.room[3] - 14.0
+
+    @property
+    def left(self) -> float:
+        """Left edge [mm]."""
+        return self.sheet.room[0]
+
+    @property
+    def right(self) -> float:
+        """Right edge [mm]."""
+        return self.sheet.room[2]
+
+    def need(self, height: float) -> None:
+        """Begin a new sheet if less than `height` is left."""
+        if self.sheet.room[1] + 2.0 > self.y - height:
+            self._begin()
+
+    def head(self, title: str, keep: float = 14.0) -> None:
+        """Write a list's title with its line."""
+        self.need(keep + 8.0)
+        self.y -= 3.2
+        self.sheet.sketch.text((self.left, self.y), title, ink.HEADING, Face.SERIF)
+        self.y -= 2.0
+        self.sheet.sketch.line((self.left, self.y), (self.right, self.y), ink.MEDIUM)
+        self.y -= 4.2
+
+    def paragraph(self, words: str, size: float = ink.BODY, *, colour: str = ink.INK, face: Face = Face.SANS) -> None:
+        """Write a paragraph over the whole width."""
+        for line in wrapped(words, size, face, self.right - self.left):
+            self.need(_LEAD)
+            self.sheet.sketch.text((self.left, self.y), line, size, face, colour=colour)
+            self.y -= size * 1.32
+        self.y -= 1.4
+
+    def gap(self, height: float = 3.0) -> None:
+        """Leave room."""
+        self.y -= height
+
+    def table(self, columns: Sequence[Column], rows: Sequence[Sequence[str | Cell]], size: float = ink.BODY) -> None:
+        """Write a table; its titles are repeated on every sheet, and a row is never torn."""
+        edges = self._edges(columns)
+        self.need(16.0)
+        self._titles(columns, edges)
+        for row in rows:
+            cells = [c if isinstance(c, Cell) else Cell(c) for c in row]
+            lines = [
+                self._lines(c, col, edges[k], edges[k + 1], size)
+                for k, (c, col) in enumerate(zip(cells, columns, strict=True))
+            ]
+            height = max(len(x) for x in lines) * _LEAD + _AIR
+            before = len(self.sheets)
+            self.need(height)
+            if len(self.sheets) != before:
+                self._titles(columns, edges)
+            self._row(columns, cells, lines, edges, size)
+            self.y -= height
+            self.sheet.sketch.line(
+                (self.left, self.y + _LEAD - 0.75), (self.right, self.y + _LEAD - 0.75), ink.HAIR, colour="#b9ad99"
+            )
+        self.y -= 1.0
+
+    def _edges(self, columns: Sequence[Column]) -> list[float]:
+        total = sum(c.share for c in columns)
+        wide = self.right - self.left
+        edges = [self.left]
+        for column in columns:
+            edges.append(edges[-1] + wide * column.share / total)
+        return edges
+
+    def _titles(self, columns: Sequence[Column], edges: Sequence[float]) -> None:
+        for column, a, b in zip(columns, edges, edges[1:], strict=False):
+            if column.right:
+                self.sheet.sketch.text((b - 2.5, self.y), column.title, ink.LEAST, anchor=Anchor.RIGHT, colour=ink.INK2)
+            else:
+                self.sheet.sketch.text((a, self.y), column.title, ink.LEAST, colour=ink.INK2)
+        self.y -= 1.4
+        self.sheet.sketch.line((self.left, self.y), (self.right, self.y), ink.FINE)
+        self.y -= 4.0
+
+    @staticmethod
+    def _lines(cell: Cell, column: Column, a: float, b: float, size: float) -> list[str]:
+        face = Face.BOLD if cell.bold else column.face
+        return wrapped(cell.words, size, face, b - a - 2.5 - cell.indent)
+
+    def _row(
+        self,
+        columns: Sequence[Column],
+        cells: Sequence[Cell],
+        lines: Sequence[list[str]],
+        edges: Sequence[float],
+        size: float,
+    ) -> None:
+        sketch = self.sheet.sketch
+        for k, (column, cell) in enumerate(zip(columns, cells, strict=True)):
+            face = Face.BOLD if cell.bold else column.face
+            if cell.mark is not None:
+                cell.mark(sketch, edges[k], self.y)
+            for n, line in enumerate(lines[k]):
+                if not line:
+                    continue
+                at_y = self.y - n * _LEAD
+                if column.right:
+                    sketch.text((edges[k + 1] - 2.5, at_y), line, size, face, Anchor.RIGHT)
+                else:
+                    sketch.text((edges[k] + cell.indent, at_y), line, size, face)
+
+
+def tick_box(sketch: Sketch, x: float, y: float) -> None:
+    """Draw a box to tick off by hand."""
+    sketch.rect((x + 0.2, y - 0.4), (x + 2.8, y + 2.2), ink.FINE)
+
+
+def pill(sketch: Sketch, at: tuple[float, float], words: str) -> float:
+    """Write a small framed word; give its width."""
+    long = width(plain(words), ink.LEAST) + 2.0
+    sketch.rect((at[0], at[1] - 0.9), (at[0] + long, at[1] + 2.5), ink.HAIR)
+    sketch.text((at[0] + 1.0, at[1]), words, ink.LEAST)
+    return long

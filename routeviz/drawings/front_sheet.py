@@ -1,0 +1,167 @@
+"""The first sheet: hood wall, tape and joist plan on one axis; the answer and the picture beside them."""
+
+from __future__ import annotations
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.ceiling_plan import draw_joist_plan
+from routeviz.drawings.elevation import break_line, draw_elevation, duct_top_in, highest_in
+from routeviz.drawings.house import View, fits_scale
+from routeviz.drawings.isometric import draw_isometric
+from routeviz.drawings.lettering import wrapped
+from routeviz.drawings.primitives import Face
+from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, right_text, scale_name, section_title
+from routeviz.drawings.sketch import Frame2, Sketch
+from routeviz.drawings.tape import TAPE_HEIGHT, draw_tape
+from routeviz.drawings.words import figure, length, unit_note
+from routeviz.model.plan import Option, Plan
+from routeviz.model.scene import WallSide
+from routeviz.model.takeoff import Hole
+from routeviz.model.takeoff import Sheet as Name
+
+__all__ = ["front_sheet", "front_view_scale"]
+
+_RIGHT_COLUMN = 70.0
+PLAN_DEPTH_IN = 26.0
+
+
+def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
+    """Draw the first sheet."""
+    sheet = new_sheet(paper, Name.HOOD_WALL, "Hood wall, joist plan, picture")
+    left, bottom, right, top = sheet.room
+    column = right - _RIGHT_COLUMN
+    scale, mm = front_view_scale(plan, option, paper)
+    sheet.scale = scale_name(scale)
+    heading(sheet, "1", "Hood wall", f"looking at it from the room, {sheet.scale}")
+    u0, u1 = _across(plan, option, (column - 10.0 - left) / mm)
+    x_origin = left + 6.0 - u0 * mm
+    wall = plan.scene.wall(WallSide.HOOD).thickness_in
+    plan_low = bottom + 1.0
+    y_origin = plan_low + PLAN_DEPTH_IN * mm
+    tape_base = y_origin + wall * mm + 1.5
+    low_y = tape_base + TAPE_HEIGHT + 7.0
+    z_low = max(0.0, plan.scene.cooktop.height_in - 12.0)
+    z_high = min(highest_in(plan, option), z_low + (top - 9.5 - low_y) / mm)
+    elevation = View(1, Frame2((x_origin, low_y - z_low * mm), mm), (u0, z_low, u1, z_high))
+    draw_elevation(sheet.sketch, elevation, plan, option)
+    if z_high < duct_top_in(plan, option):
+        break_line(sheet.sketch, elevation, z_high)
+    below = View(2, Frame2((x_origin, y_origin), mm), (u0, -PLAN_DEPTH_IN, u1, wall))
+    draw_joist_plan(sheet.sketch, below, plan, option)
+    _plan_title(sheet, left, y_origin)
+    pointer = plan.scene.hood.centre_in
+    draw_tape(sheet.sketch, x_origin, tape_base, plan.scene.kitchen.width_in, mm, metric=plan.scene.metric, pointer_in=pointer,
+              pointer_words=figure(pointer, plan.scene), region=(u0, u1))  # fmt: skip
+    _right_side(sheet, plan, option, column, right)
+    return sheet
+
+
+def front_view_scale(plan: Plan, option: Option | None, paper: Paper) -> tuple[float, float]:
+    """Give the scale of the elevation (24 for 1 : 24) and its millimetres for one inch."""
+    wide = plan.scene.kitchen.width_in + 16.0
+    room = paper.width - 24.0 - _RIGHT_COLUMN - 10.0
+    del option
+    scale = fits_scale(min(wide, 220.0), 0.0, (room, 1.0), paper.scales[:3])
+    return scale, 25.4 / scale
+
+
+def _across(plan: Plan, option: Option | None, room_in: float) -> tuple[float, float]:
+    """Choose which part of the wall is shown [in]: all of it, or as much as fits round hood and duct."""
+    wide = plan.scene.kitchen.width_in
+    u0, u1 = -7.5, wide + 8.0
+    if u1 - u0 <= room_in:
+        return u0, u1
+    places = [plan.scene.hood.centre_in]
+    if option is not None:
+        places += [p.end[0] for p in option.route.parts]
+    middle = (min(places) + max(places)) / 2
+    u0 = min(max(u0, middle - room_in / 2), u1 - room_in)
+    return u0, u0 + room_in
+
+
+def _plan_title(sheet: Sheet, left: float, y_origin: float) -> None:
+    sketch = sheet.sketch
+    sketch.text((left - 4.0, y_origin - 14.0), "2", ink.NUMBER, Face.SERIF, colour=ink.UP)
+    sketch.text((left - 4.0, y_origin - 18.5), "Joist plan", ink.HEADING, Face.SERIF)
+
+
+def _right_side(sheet: Sheet, plan: Plan, option: Option | None, column: float, right: float) -> None:
+    sketch = sheet.sketch
+    y = sheet.room[3] - 3.6
+    room = right - column
+    answer = plan.answer.split(":")[0].rstrip(".") + "." if ":" in plan.answer else plan.answer
+    for line in wrapped(answer, ink.TITLE, Face.SERIF, room)[:4]:
+        sketch.text((column, y), line, ink.TITLE, Face.SERIF)
+        y -= 5.2
+    rest = plan.answer.split(":", 1)[1].strip() if ":" in plan.answer else ""
+    second = f"{rest[:1].upper()}{rest[1:]}" if rest else ""
+    for line in wrapped(second, 3.1, Face.SANS, room)[:3] if second else []:
+        sketch.text((column, y), line, 3.1, colour=ink.INK2)
+        y -= 4.2
+    for line in wrapped(plan.second, ink.SMALL, Face.SANS, room)[:3]:
+        sketch.text((column, y), line, ink.SMALL, colour=ink.INK2)
+        y -= 3.6
+    bottom = _lists(sheet, plan, option, column, right)
+    y -= 2.0
+    sketch.text((column, y - 5.5), "3", ink.NUMBER, Face.SERIF, colour=ink.UP)
+    sketch.text((column + 8.0, y - 4.4), "Where it runs", ink.HEADING, Face.SERIF)
+    draw_isometric(sketch, plan, option, (column + 1.0, bottom + 2.0, right - 1.0, y - 8.0))
+
+
+def _lists(sheet: Sheet, plan: Plan, option: Option | None, column: float, right: float) -> float:
+    """Write the lists of the right column from below upwards; give the height where they end."""
+    sketch = sheet.sketch
+    scene = plan.scene
+    y = sheet.room[1] + 2.0
+    if option is None:
+        return y
+    lines = _hole_words(option.takeoff.holes, plan)
+    words = [w for line in lines for w in wrapped(line, ink.SMALL, Face.SANS, right - column)][:4]
+    words += [unit_note(scene)]
+    for line in reversed(words):
+        sketch.text((column, y), line, ink.SMALL)
+        y += 3.6
+    y += 2.4
+    measure = option.takeoff.measure_first[:4]
+    if measure:
+        y += 4.3 * len(measure)
+        first = section_title(sheet, (column, y), "Measure these first", right)
+        for n, item in enumerate(measure):
+            row = first + 0.4 - n * 4.3
+            sketch.rect((column + 0.3, row - 0.4), (column + 2.8, row + 2.1), ink.FINE)
+            text = wrapped(f"{item.what}: {item.assumed}", ink.SMALL, Face.SANS, right - column - 5.5)[0]
+            sketch.text((column + 5.0, row), text, ink.SMALL)
+        y += 7.5
+    marks = [m for m in option.takeoff.marks if m.row != "bracket"][:8]
+    if marks:
+        height = marks[0].height_in
+        y += 4.3 * len(marks)
+        first = section_title(sheet, (column, y), f"Screws, first line {length(height, scene)} above the floor", right)
+        for n, mark in enumerate(marks):
+            _screw_row(sketch, sheet, plan, column, right, first + 0.4 - n * 4.3, mark.wood, mark.left_in, mark.holds)
+        y += 6.5
+    return y
+
+
+def _screw_row(sketch: Sketch, sheet: Sheet, plan: Plan, column: float, right: float, y: float, wood: bool, left_in: float,
+               holds: str) -> None:  # fmt: skip
+    if wood:
+        sketch.disc((column + 1.6, y + 0.9), 1.05, ink.FINE, fill=ink.INK)
+    else:
+        sketch.rect((column + 0.6, y - 0.1), (column + 2.6, y + 1.9), ink.MEDIUM, fill=ink.WHITE)
+    right_text(sheet, (column + 13.5, y), figure(left_in, plan.scene))
+    what = holds.split(":")[0]
+    words = f"{what}: screw" if wood else f"{what}: anchor"
+    sketch.text((column + 16.0, y), wrapped(words, ink.SMALL, Face.SANS, right - column - 16.0)[0], ink.SMALL)
+
+
+def _hole_words(holes: tuple[Hole, ...], plan: Plan) -> list[str]:
+    if not holes:
+        return []
+    first = holes[0]
+    size = length(first.size_in[0], plan.scene)
+    if first.shape != "round":
+        size = f"{figure(first.size_in[0], plan.scene)} x {length(first.size_in[1], plan.scene)}"
+    return [
+        f"First hole, {first.layer}: {size} {first.shape}, centre {length(first.from_left_in, plan.scene)} "
+        f"{first.from_left_name}, {length(first.from_other_in, plan.scene)} {first.from_other_name}."
+    ]

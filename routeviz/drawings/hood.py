@@ -1,0 +1,72 @@
+"""The hood, its cover and the cooktop in flat views; the fastener marks."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.house import View
+from routeviz.drawings.primitives import Anchor, Face
+from routeviz.drawings.sketch import Sketch
+from routeviz.model.scene import Scene
+from routeviz.model.takeoff import Mark
+
+__all__ = ["draw_hood_front", "draw_hood_side", "draw_hood_top", "draw_marks"]
+
+
+def draw_hood_front(sketch: Sketch, view: View, scene: Scene) -> None:
+    """Draw hood and chimney cover seen from the room (view along y)."""
+    bottom = scene.hood_bottom_in
+    if bottom is None:
+        return
+    hood, x = scene.hood, scene.hood.centre_in
+    half, rim, top = hood.width_in / 2, bottom + hood.canopy_in, bottom + hood.body_in
+    neck = min(half, hood.cover.width_in / 2 if hood.cover else hood.outlet.section.width_in / 2 + 2.0)
+    body = ((x - half, bottom), (x + half, bottom), (x + half, rim), (x + neck, top), (x - neck, top), (x - half, rim))
+    sketch.path([view.at(*p) for p in body], ink.HEAVY, fill=ink.STEEL, closed=True, name="hood")
+    sketch.line(view.at(x - half, rim), view.at(x + half, rim), ink.FINE)
+    if hood.cover is not None:
+        sketch.rect(
+            view.at(x - neck, top), view.at(x + neck, scene.kitchen.ceiling_in), ink.MEDIUM, fill=ink.STEEL_LIGHT
+        )
+
+
+def draw_hood_side(sketch: Sketch, view: View, scene: Scene) -> None:
+    """Draw hood and chimney cover seen along the wall (view along x; the wall's face is at 0, the room at negative y)."""
+    bottom = scene.hood_bottom_in
+    if bottom is None:
+        return
+    hood = scene.hood
+    rim, top = bottom + hood.canopy_in, bottom + hood.body_in
+    deep = hood.cover.depth_in if hood.cover else min(hood.depth_in, hood.outlet.section.height_in + 4.0)
+    body = ((0.0, bottom), (-hood.depth_in, bottom), (-hood.depth_in, rim), (-deep, top), (0.0, top))
+    sketch.path([view.at(*p) for p in body], ink.HEAVY, fill=ink.STEEL, closed=True, name="hood")
+    if hood.cover is not None:
+        sketch.rect(view.at(-deep, top), view.at(0.0, scene.kitchen.ceiling_in), ink.MEDIUM, fill=ink.STEEL_LIGHT)
+
+
+def draw_hood_top(sketch: Sketch, view: View, scene: Scene) -> None:
+    """Draw the hood's outline in plan, hidden (view along z)."""
+    hood = scene.hood
+    a, b = (
+        view.at(hood.centre_in - hood.width_in / 2, -0.1),
+        view.at(hood.centre_in + hood.width_in / 2, -hood.depth_in),
+    )
+    sketch.rect(a, b, ink.HAIR, colour=ink.INK2, dash=(1.4, 0.8))
+
+
+def draw_marks(sketch: Sketch, view: View, marks: Iterable[Mark], *, names: bool = False) -> None:
+    """Draw screw marks: a filled disc holds in wood, an open square is an anchor."""
+    for mark in marks:
+        x, y = view.at(mark.left_in, mark.height_in)
+        reach = 2.0
+        sketch.line((x - reach, y), (x + reach, y), ink.HAIR)
+        sketch.line((x, y - reach), (x, y + reach), ink.HAIR)
+        if mark.wood:
+            sketch.disc((x, y), 1.05, ink.FINE, fill=ink.INK)
+        else:
+            sketch.rect((x - 1.0, y - 1.0), (x + 1.0, y + 1.0), ink.MEDIUM, fill=ink.WHITE)
+        if names:
+            places = [((x + 1.5, y + 1.5), Anchor.LEFT), ((x - 1.5, y + 1.5), Anchor.RIGHT), ((x + 1.5, y - 3.2), Anchor.LEFT),
+                      ((x - 1.5, y - 3.2), Anchor.RIGHT)]  # fmt: skip
+            sketch.label(places, mark.label, ink.SMALL, Face.NARROW_BOLD, halo=ink.WALL)

@@ -1,0 +1,148 @@
+"""How each solid looks where a view cuts it, and how ducts look in any view."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.flat import Outline, clipped, cut, duct_outlines, ends_of
+from routeviz.drawings.primitives import Point
+from routeviz.drawings.sketch import Frame2, Sketch
+from routeviz.model.route import Part, PartKind, Route
+from routeviz.model.solids import Box, Solid, SolidKind
+
+__all__ = ["View", "draw_cut", "draw_duct", "fits_scale"]
+
+_TIMBER = (
+    SolidKind.STUD, SolidKind.PLATE, SolidKind.JACK, SolidKind.HEADER, SolidKind.SILL, SolidKind.CRIPPLE,
+    SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD,
+    SolidKind.WEB, SolidKind.BEAM, SolidKind.FURRING,
+)  # fmt: skip
+_SHEET_FILL = {
+    SolidKind.BOARD: ink.BOARD, SolidKind.SHEATHING: ink.SHEATHING, SolidKind.CLADDING: ink.CABINET,
+    SolidKind.SUBFLOOR: ink.SHEATHING, SolidKind.DECK: ink.SHEATHING, SolidKind.COVERING: ink.ROOF,
+    SolidKind.EAVE: ink.BOARD, SolidKind.GLAZING: ink.GLASS, SolidKind.DOOR: ink.CABINET, SolidKind.CABINET: ink.CABINET,
+    SolidKind.SOFFIT: ink.CABINET, SolidKind.COUNTER: ink.STONE, SolidKind.COOKTOP: ink.DARK, SolidKind.FLOOR: ink.STONE,
+    SolidKind.SERVICE: ink.STEEL_DARK, SolidKind.OBSTACLE: ink.CABINET, SolidKind.MASONRY: ink.MASONRY,
+    SolidKind.SLAB: ink.MASONRY,
+}  # fmt: skip
+_HATCHED = (SolidKind.MASONRY, SolidKind.SLAB)
+OWN = (SolidKind.HOOD, SolidKind.COVER)
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """A flat window into the world along an axis: its region [in] and where it stands on the page."""
+
+    axis: int
+    frame: Frame2
+    region: tuple[float, float, float, float]  # left, bottom, right, top [in]
+
+    def at(self, u: float, v: float) -> Point:
+        """Give the page place of a flat point."""
+        return self.frame(u, v)
+
+    @property
+    def scale(self) -> float:
+        """Millimetres on paper for one inch."""
+        return self.frame.scale
+
+
+def fits_scale(wide_in: float, high_in: float, room: tuple[float, float], steps: Iterable[float]) -> float:
+    """Give the first scale of `steps` (24 for 1 : 24) at which a drawing fits into `room` [mm]; the last if none does."""
+    chosen = 24.0
+    for chosen in steps:
+        if wide_in * 25.4 / chosen <= room[0] and high_in * 25.4 / chosen <= room[1]:
+            break
+    return chosen
+
+
+def draw_cut(sketch: Sketch, view: View, solid: Solid, at: float) -> bool:
+    """Draw what the view's plane cuts of a solid; True when it is on the sheet."""
+    shown = False
+    for outline in cut(solid.shape, view.axis, at):
+        for piece in clipped(outline, view.region):
+            _draw_material(sketch, view, solid, piece)
+            shown = True
+    return shown
+
+
+def draw_seen(sketch: Sketch, view: View, solid: Solid, *, fill: str | None, colour: str, dash: tuple[float, ...] = (),
+              weight: float = ink.FINE) -> bool:  # fmt: skip
+    """Draw the outline of a solid seen along the view's axis (boxes; others by the box round them)."""
+    reach = [ends_of(solid.shape, k) for k in range(3)]
+    (u0, u1), (v0, v1) = (reach[k] for k in range(3) if k != view.axis)
+    shown = False
+    for piece in clipped(((u0, v0), (u1, v0), (u1, v1), (u0, v1)), view.region):
+        sketch.path(
+            [view.at(*p) for p in piece], weight, colour=colour, fill=fill, closed=True, dash=dash, name=solid.id
+        )
+        shown = True
+    return shown
+
+
+def _draw_material(sketch: Sketch, view: View, solid: Solid, outline: Outline) -> None:
+    points = [view.at(*p) for p in outline]
+    if solid.kind in _TIMBER:
+        sketch.path(points, ink.FINE, colour=ink.TIMBER_EDGE, fill=ink.TIMBER, closed=True, name=solid.id)
+        if _end_on(solid, view.axis) and len(points) == 4:
+            _framers_x(sketch, points)
+        return
+    fill = _SHEET_FILL.get(solid.kind, ink.CABINET)
+    thin = min(_spread(points)) < 1.2
+    sketch.path(points, ink.HAIR if thin else ink.FINE, fill=fill, closed=True, name=solid.id)
+    if solid.kind in _HATCHED:
+        sketch.hatch(points)
+
+
+def _spread(points: list[Point]) -> tuple[float, float]:
+    return (
+        max(p[0] for p in points) - min(p[0] for p in points),
+        max(p[1] for p in points) - min(p[1] for p in points),
+    )
+
+
+def _end_on(solid: Solid, axis: int) -> bool:
+    """Whether a member runs along the view's axis, so that its end shows."""
+    if solid.member is not None:
+        return solid.member.axis == axis
+    return (
+        isinstance(solid.shape, Box)
+        and max(range(3), key=lambda k: ends_of(solid.shape, k)[1] - ends_of(solid.shape, k)[0]) == axis
+    )
+
+
+def _framers_x(sketch: Sketch, points: list[Point]) -> None:
+    for a, b in ((points[0], points[2]), (points[1], points[3])):
+        sketch.line(a, b, ink.HAIR, colour=ink.TIMBER_EDGE)
+
+
+def draw_duct(sketch: Sketch, view: View, route: Route, *, hidden: bool = False) -> None:
+    """Draw the duct's parts: steel with a teal edge, or dashed where something hides it."""
+    for part in route.parts:
+        if part.length_in <= 0:
+            continue
+        for outline in duct_outlines(part, view.axis):
+            for piece in clipped(outline, view.region):
+                points = [view.at(*p) for p in piece]
+                if hidden:
+                    sketch.path(points, ink.FINE, colour=ink.UP, closed=True, dash=ink.DUCT_DASH, name=part.id)
+                else:
+                    sketch.path(points, ink.HEAVY, colour=ink.UP, fill=ink.STEEL, closed=True, name=part.id)
+
+
+def duct_reach(route: Route, axis: int) -> tuple[float, float]:
+    """Give how far the duct reaches along an axis [in]."""
+    ends: list[float] = []
+    for part in route.parts:
+        half = max(part.section.width_in, part.section.height_in) / 2
+        for at, way in ((part.start, part.direction), (part.end, part.turn_to)):
+            reach = half * (1 - abs(way[axis])) if part.kind is not PartKind.CAP else half
+            ends += [at[axis] - reach, at[axis] + reach]
+    return min(ends), max(ends)
+
+
+def has_run_along(parts: Iterable[Part], axis: int) -> bool:
+    """Whether any straight runs along an axis."""
+    return any(p.kind is PartKind.STRAIGHT and abs(p.direction[axis]) > 0.5 for p in parts)

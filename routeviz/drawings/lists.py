@@ -1,0 +1,238 @@
+"""The sheets that are lists: parts and cuts, holes, order of work, measure first, findings, air."""
+
+from __future__ import annotations
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.flags import flag, numbered
+from routeviz.drawings.flow import Cell, Column, Flow, tick_box
+from routeviz.drawings.primitives import Anchor, Face
+from routeviz.drawings.sheet import Paper, Sheet
+from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.words import figure, length, unit_note
+from routeviz.model.finding import Finding, State
+from routeviz.model.plan import Option, Plan
+from routeviz.model.scene import Scene
+from routeviz.model.takeoff import Cut, Hole
+from routeviz.model.takeoff import Sheet as Name
+from routeviz.units import length_text
+
+__all__ = ["findings_sheets", "holes_sheets", "measure_sheets", "order_sheets", "parts_sheets"]
+
+CAUTION = (
+    "Plan only: the local code, the makers' instructions and licensed trades decide. Power off and gas closed before "
+    "anything is cut; wires, pipes and gas may run where the scene shows nothing. Ladders tied, two people for the hood. "
+    "Houses from before 1980 may hold asbestos and lead paint. Open-flue appliances and a strong hood together can draw "
+    "carbon monoxide into the house: test before use."
+)
+
+
+def parts_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[Sheet]:
+    """What to buy, and how to cut the duct."""
+    scene, taken = plan.scene, option.takeoff
+    flow = Flow(paper, Name.PARTS, "Parts and cuts", number, unit_note(scene))
+    flow.head("To buy")
+    columns = (Column("", 0.03), Column("what", 0.30), Column("size", 0.20), Column("count", 0.07, Face.NARROW_BOLD, right=True),
+               Column("", 0.07), Column("note", 0.36))  # fmt: skip
+    rows: list[list[str | Cell]] = [
+        [Cell("", tick_box), b.item, b.size, f"{b.count:g}", "" if b.unit == "each" else b.unit, b.note]
+        for b in taken.buy
+    ]
+    flow.table(columns, rows)
+    if taken.cuts:
+        flow.head("To cut")
+        flow.paragraph(_cut_words(option, scene), ink.SMALL, colour=ink.INK2)
+        cutting = (Column("", 0.03), Column("piece", 0.07, Face.BOLD), Column("duct", 0.14), Column("shows", 0.11, Face.NARROW, right=True),
+                   Column("cut to", 0.11, Face.NARROW_BOLD, right=True), Column("from section", 0.12, Face.NARROW, right=True),
+                   Column("how", 0.42))  # fmt: skip
+        flow.table(cutting, [_cut_row(c, scene) for c in taken.cuts])
+        _stock_bars(flow, option, scene)
+    return flow.sheets
+
+
+def _cut_words(option: Option, scene: Scene) -> str:
+    plans = "; ".join(f"{p.section}: {p.words}" for p in option.takeoff.stock)
+    total = option.takeoff.account
+    run = length_text(total.length_in, metric=scene.metric, long=not scene.metric)
+    return (
+        f"{plans}. Along its centre line the run is {run}: straights {length(total.straight_in, scene)}, elbows "
+        f"{length(total.arcs_in, scene)}, other fittings {length(total.others_in, scene)}. Cut from exact lengths; every figure "
+        "is rounded once, here."
+    )
+
+
+def _cut_row(cut: Cut, scene: Scene) -> list[str | Cell]:
+    note = cut.note
+    if cut.past_in:
+        note += f"; {length(cut.past_in, scene)} stands past the outer surface"
+    return [
+        Cell("", tick_box),
+        cut.id,
+        cut.section,
+        length(cut.visible_in, scene),
+        length(cut.cut_in, scene),
+        str(cut.stock),
+        note,
+    ]
+
+
+def _stock_bars(flow: Flow, option: Option, scene: Scene) -> None:
+    """Draw each stock section as a bar with its pieces."""
+    cuts = option.takeoff.cuts
+    flow.gap(2.0)
+    for plan in option.takeoff.stock:
+        used = sorted({c.stock for c in cuts if c.section == plan.section})
+        for stock in used:
+            flow.need(9.0)
+            wide = min(170.0, flow.right - flow.left - 40.0)
+            x0, y, sketch = flow.left + 34.0, flow.y, flow.sheet.sketch
+            sketch.text((flow.left, y - 2.2), f"section {stock}, {plan.section}", ink.LEAST)
+            scale = wide / plan.stock_in
+            sketch.rect((x0, y - 4.0), (x0 + wide, y), ink.FINE, fill=ink.WHITE)
+            at = 0.0
+            for cut in (c for c in cuts if c.stock == stock):
+                a, b = x0 + at * scale, x0 + (at + cut.cut_in) * scale
+                sketch.rect((a, y - 4.0), (b, y), ink.FINE, fill=ink.STEEL)
+                sketch.label([((a + 1.0, y - 2.9), Anchor.LEFT)], f"{cut.id}  {figure(cut.cut_in, scene)}" if b - a > 14 else cut.id, ink.LEAST,
+                             Face.NARROW_BOLD)  # fmt: skip
+                at += cut.cut_in + plan.kerf_in
+            flow.y -= 6.0
+
+
+def holes_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[Sheet]:
+    """The hole schedule: each layer, its size and its centre from two edges."""
+    scene = plan.scene
+    flow = Flow(paper, Name.HOLES, "Holes", number, f"centres from two edges a tape can hook on. {unit_note(scene)}")
+    if not option.takeoff.holes:
+        flow.paragraph("This route needs no hole.")
+        return flow.sheets
+    flow.paragraph("Rows with the same letter are drilled from one centre. First a small opening at the centre, then look "
+                   "and feel inside, then the full hole.", ink.SMALL, colour=ink.INK2)  # fmt: skip
+    columns = (Column("", 0.03), Column("", 0.03, Face.BOLD), Column("layer", 0.16), Column("hole", 0.15, Face.NARROW_BOLD),
+               Column("duct there", 0.11), Column("centre", 0.19), Column("and", 0.19), Column("notes", 0.30))  # fmt: skip
+    flow.table(columns, [_hole_row(h, scene) for h in option.takeoff.holes])
+    return flow.sheets
+
+
+def _hole_row(hole: Hole, scene: Scene) -> list[str | Cell]:
+    notes = [n for n in (hole.note, hole.member, hole.outside) if n]
+    if hole.from_centre_in is not None and abs(hole.from_centre_in) > 1 / 64:
+        side = "right" if hole.from_centre_in > 0 else "left"
+        notes.insert(0, f"{length(abs(hole.from_centre_in), scene)} {side} of the hood's centre line")
+    elif hole.from_centre_in is not None:
+        notes.insert(0, "on the hood's centre line")
+    return [
+        Cell("", tick_box), chr(ord("A") + (hole.group - 1) % 26), hole.layer, _size(hole.shape, hole.size_in, scene),
+        _size("", hole.duct_in, scene), f"{length(hole.from_left_in, scene)} {hole.from_left_name}",
+        f"{length(hole.from_other_in, scene)} {hole.from_other_name}", ". ".join(notes),
+    ]  # fmt: skip
+
+
+def _size(shape: str, size: tuple[float, float], scene: Scene) -> str:
+    if abs(size[0] - size[1]) < 1 / 64:
+        return f"{length(size[0], scene)} {shape}".strip()
+    return f"{figure(size[0], scene)} x {length(size[1], scene)} {shape}".strip()
+
+
+def order_sheets(plan: Plan, option: Option, paper: Paper, number: str, where: dict[str, str]) -> list[Sheet]:
+    """The order of work, numbered, with holds and cautions; `where` gives the number of each named sheet."""
+    del plan
+    flow = Flow(
+        paper, Name.ORDER, "Order of work", number, "each step after the ones it needs; stop where it says hold"
+    )
+    place = {s.id: n for n, s in enumerate(option.takeoff.steps, start=1)}
+    columns = (Column("", 0.03), Column("", 0.035, Face.BOLD), Column("step", 0.40), Column("hold until", 0.26),
+               Column("caution", 0.22), Column("after", 0.08, Face.NARROW), Column("sheet", 0.07, Face.NARROW))  # fmt: skip
+    rows: list[list[str | Cell]] = []
+    for step in option.takeoff.steps:
+        after = ", ".join(str(n) for n in sorted(place[a] for a in step.after))
+        rows.append([Cell("", tick_box), str(place[step.id]), step.text, Cell(step.hold, bold=False), step.caution, after,
+                     where.get(step.drawing, "")])  # fmt: skip
+    flow.table(columns, rows, ink.SMALL + 0.1)
+    flow.gap()
+    flow.paragraph(CAUTION, ink.SMALL, colour=ink.INK2)
+    return flow.sheets
+
+
+def measure_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[Sheet]:
+    """What to measure first, and everything that was assumed."""
+    scene = plan.scene
+    flow = Flow(paper, Name.MEASURE, "Measure first", number, "the numbers with the least room come first")
+    flow.paragraph("Write what you find beside each number. If one is past the limit in the fourth column, stop and plan again.",
+                   ink.SMALL, colour=ink.INK2)  # fmt: skip
+    columns = (Column("", 0.03), Column("what", 0.27), Column("the plan takes", 0.22), Column("the plan changes at", 0.18),
+               Column("spare", 0.09, Face.NARROW_BOLD, right=True), Column("may be off by", 0.10, Face.NARROW, right=True),
+               Column("found", 0.16))  # fmt: skip
+    rows: list[list[str | Cell]] = []
+    for item in option.takeoff.measure_first:
+        known = " (nobody measured it)" if item.assumed_only else ""
+        off = length(item.tolerance_in, scene) if item.tolerance_in else ""
+        rows.append(
+            [
+                Cell("", tick_box),
+                f"{item.what}{known}",
+                item.assumed,
+                item.changes_at,
+                length(item.slack_in, scene),
+                off,
+                "",
+            ]
+        )
+    flow.table(columns, rows)
+    if plan.assumptions:
+        flow.head("Taken as usual, not measured")
+        taken = (Column("", 0.03), Column("what", 0.30), Column("taken", 0.25), Column("why", 0.42))
+        flow.table(taken, [[Cell("", tick_box), a.field, a.value, a.reason] for a in plan.assumptions], ink.SMALL)
+    return flow.sheets
+
+
+def findings_sheets(plan: Plan, paper: Paper, number: str) -> list[Sheet]:
+    """Every finding with its number, limit, spare and source; waivers with their reasons."""
+    flow = Flow(paper, Name.FINDINGS, "Findings and sources", number, "the same numbers as in the drawings")
+    flow.paragraph(plan.answer, 3.4, face=Face.SERIF)
+    if plan.second:
+        flow.paragraph(plan.second, ink.BODY, colour=ink.INK2)
+    columns = (Column("", 0.055), Column("", 0.07), Column("finding", 0.22), Column("is", 0.08, Face.NARROW, right=True),
+               Column("limit", 0.12, Face.NARROW, right=True), Column("spare", 0.08, Face.NARROW_BOLD, right=True),
+               Column("what helps", 0.25), Column("source", 0.24))  # fmt: skip
+    rows = [_finding_row(n, f, plan.scene) for n, f in numbered(plan)]
+    flow.table(columns, rows, ink.SMALL)
+    waived = [(n, f) for n, f in numbered(plan) if f.waived]
+    if waived:
+        flow.head("Waived")
+        for n, finding in waived:
+            flow.paragraph(f"{n}  {finding.title}: {finding.waived}", ink.SMALL)
+    flow.gap()
+    flow.paragraph(CAUTION, ink.SMALL, colour=ink.INK2)
+    return flow.sheets
+
+
+def _finding_row(number: int, finding: Finding, scene: Scene) -> list[str | Cell]:
+    def mark(sketch: Sketch, x: float, y: float) -> None:
+        flag(sketch, x, y, finding.state, number)
+
+    limit = f"{finding.relation} {_value(finding.limit, finding, scene)}".strip() if finding.limit is not None else ""
+    spare = _value(finding.margin, finding, scene) if finding.margin is not None else ""
+    kind = "" if finding.must else " (advice)"
+    state = f"{finding.state.value}{', waived' if finding.waived else ''}"
+    what = f"{finding.title}{kind}"
+    if finding.detail:
+        what += f". {finding.detail}"
+    helps = finding.remedy if finding.state in (State.BROKEN, State.CLOSE, State.NOT_CHECKED) else ""
+    return [
+        Cell("", mark),
+        state,
+        what,
+        _value(finding.measured, finding, scene),
+        limit,
+        spare,
+        helps,
+        finding.source_text,
+    ]
+
+
+def _value(number: float | None, finding: Finding, scene: Scene) -> str:
+    if number is None:
+        return ""
+    if finding.unit == "in":
+        return length(number, scene)
+    return f"{number:.3g} {finding.unit}".strip() if abs(number) < 1000 else f"{number:.0f} {finding.unit}".strip()

@@ -1,0 +1,304 @@
+"""The outside: the wall as seen from outdoors, or the roof from above, with the cap and its distances."""
+
+from __future__ import annotations
+
+import math
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.caps import cap_size_in, draw_cap
+from routeviz.drawings.flat import Outline, clipped, cut, flat, outlines
+from routeviz.drawings.house import View, fits_scale
+from routeviz.drawings.lettering import width
+from routeviz.drawings.primitives import Anchor
+from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
+from routeviz.drawings.sketch import Frame2, Sketch
+from routeviz.drawings.words import figure, length, unit_note
+from routeviz.model.plan import Option, Plan
+from routeviz.model.route import Route
+from routeviz.model.scene import OutdoorKind, RoofForm, RunDirection, Scene
+from routeviz.model.solids import ExitFace, FaceKind, Frame, KeepOut, SolidKind
+from routeviz.model.takeoff import Sheet as Name
+
+__all__ = ["outside_face", "outside_sheet"]
+
+_EDGES = ("edge", "eave")
+_ROOFING = (SolidKind.DECK, SolidKind.COVERING)
+_FAR_IN = 150.0  # things further from the cap are not dimensioned
+
+
+def outside_face(plan: Plan, option: Option) -> ExitFace | None:
+    """Give the outer face where the duct ends, or None."""
+    return next((f for f in plan.frame.faces if f.id == option.route.termination.face), None)
+
+
+def outside_sheet(plan: Plan, option: Option, face: ExitFace, paper: Paper, number: str) -> Sheet:
+    """Draw the face from outside; a roof from above, the hood wall's side at the top of the sheet."""
+    roof = face.kind is FaceKind.ROOF
+    title = "Roof from above" if roof else f"Outside of {face.label}"
+    sheet = new_sheet(paper, Name.OUTSIDE, title)
+    left, bottom, right, top = sheet.room
+    u0, v0, u1, v1 = _region(face, option.route, plan.scene)
+    room = (right - left - 30.0, top - 9.5 - bottom - 12.0)
+    scale = fits_scale(u1 - u0, v1 - v0, room, paper.scales)
+    mm = 25.4 / scale
+    sheet.scale = scale_name(scale)
+    how = "hood wall at the top; sizes across a slope are level" if roof else "seen from outdoors"
+    heading(sheet, number, title, f"{how}, {sheet.scale}. {unit_note(plan.scene)}")
+    flip = 1 if roof else _flip(face)
+    wide, high = (u1 - u0) * mm, (v1 - v0) * mm
+    x0 = left + 14.0 + max(0.0, (room[0] - wide) / 2)
+    y0 = bottom + 9.0 + max(0.0, (room[1] - high) / 2)
+    origin = (x0 - u0 * mm if flip > 0 else x0 + u1 * mm, y0 - v0 * mm)
+    view = View(face.axis, Frame2(origin, mm, flip), (u0, v0, u1, v1))
+    sketch = sheet.sketch
+    if roof:
+        _roof(sketch, view, face, plan.scene)
+    else:
+        _wall(sketch, view, face, plan.frame)
+    for thing in face.keep_outs:
+        if thing.kind not in _EDGES:
+            _thing(sketch, view, thing)
+    draw_cap(sketch, view, option.route, plan.scene)
+    _distances(sketch, view, face, option.route, plan.scene)
+    return sheet
+
+
+def _flip(face: ExitFace) -> int:
+    """Which way the first axis runs for someone who looks at the wall from outdoors."""
+    return 1 if (face.axis == 0) == (face.sign > 0) else -1
+
+
+def _region(face: ExitFace, route: Route, scene: Scene) -> tuple[float, float, float, float]:
+    u, v = flat(route.termination.point, face.axis)
+    u0, v0, u1, v1 = face.lo[0], face.lo[1], face.hi[0], face.hi[1]
+    if face.kind is not FaceKind.ROOF:
+        v0 = min(v0, 0.0)
+        for thing in face.keep_outs:
+            if thing.kind not in _EDGES and _gap(u, v, route, thing) < _FAR_IN:
+                u0, u1 = min(u0, max(thing.lo[0], u0 - 60.0)), max(u1, min(thing.hi[0], u1 + 60.0))
+    half = cap_size_in(route, scene)
+    return min(u0, u - half) - 2.0, min(v0, v - half) - 1.0, max(u1, u + half) + 2.0, max(v1, v + half) + 2.0
+
+
+def _wall(sketch: Sketch, view: View, face: ExitFace, frame: Frame) -> None:
+    """Draw the wall's face under the roof's own line, with level courses, and the ground."""
+    rings = [
+        ring
+        for s in frame.solids
+        if s.kind in _ROOFING
+        for ring in cut(s.shape, face.axis, face.at_in - 0.3 * face.sign)
+    ]
+    for piece in _under_roof(face, rings):
+        sketch.path([view.at(*p) for p in piece], ink.MEDIUM, fill=ink.CABINET, closed=True)
+        low, high = min(p[1] for p in piece), max(p[1] for p in piece)
+        for level in range(8, int(high) + 1, 8):
+            if low < level < high:
+                _course(sketch, view, piece, float(level))
+    for ring in rings:
+        for part in clipped(ring, view.region):
+            sketch.path([view.at(*p) for p in part], ink.HAIR, fill=ink.ROOF, closed=True)
+    a, b = view.at(view.region[0], 0.0), view.at(view.region[2], 0.0)
+    sketch.line(a, b, ink.HEAVY)
+    left, right = sorted((a[0], b[0]))
+    sketch.hatch(((left, a[1]), (right, a[1]), (right, a[1] - 1.6), (left, a[1] - 1.6)), 1.6)
+    place = ((left + 1.0, a[1] - 5.0), Anchor.LEFT)
+    sketch.label([place], "level of the kitchen floor; the ground lies lower", ink.LEAST, colour=ink.INK2)
+
+
+def _under_roof(face: ExitFace, rings: list[Outline]) -> list[Outline]:
+    """Take from the wall's rectangle what lies above the roof's underside."""
+    from shapely import box, unary_union
+    from shapely.geometry import MultiPoint
+
+    wall = box(face.lo[0], min(face.lo[1], 0.0), face.hi[0], face.hi[1])
+    above = [MultiPoint([*ring, *((u, v + 400.0) for u, v in ring)]).convex_hull for ring in rings]
+    left = wall.difference(unary_union(above)) if above else wall
+    pieces = outlines(left)
+    return [p for p in pieces if min(v for _, v in p) < 1.0] or pieces
+
+
+def _course(sketch: Sketch, view: View, outline: Outline, level: float) -> None:
+    hits = []
+    for (u0, v0), (u1, v1) in zip(outline, (*outline[1:], outline[0]), strict=True):
+        if (v0 <= level) != (v1 <= level):
+            hits.append(u0 + (level - v0) / (v1 - v0) * (u1 - u0))
+    hits.sort()
+    for a, b in zip(hits[::2], hits[1::2], strict=False):
+        sketch.line(view.at(a, level), view.at(b, level), ink.HAIR, colour="#d8d2c6")
+
+
+def _roof(sketch: Sketch, view: View, face: ExitFace, scene: Scene) -> None:
+    sketch.rect(view.at(*face.lo), view.at(*face.hi), ink.MEDIUM, fill=ink.CABINET)
+    slope_axis = 0 if abs(face.plane[1]) > abs(face.plane[2]) else 1
+    step = 8.0
+    if abs(face.plane[1 + slope_axis]) > 1e-9:
+        other = 1 - slope_axis
+        at = face.lo[slope_axis] + step
+        while at < face.hi[slope_axis]:
+            a, b = [0.0, 0.0], [0.0, 0.0]
+            a[slope_axis] = b[slope_axis] = at
+            a[other], b[other] = face.lo[other], face.hi[other]
+            sketch.line(view.at(a[0], a[1]), view.at(b[0], b[1]), ink.HAIR, colour="#d8d2c6")
+            at += step
+        _slope_arrow(sketch, view, face, slope_axis, scene)
+    for edge in face.keep_outs:
+        if edge.kind == "edge" and edge.label == "ridge":
+            sketch.line(view.at(*edge.lo), view.at(*edge.hi), ink.HEAVY)
+            (x0, y0), (x1, y1) = view.at(*edge.lo), view.at(*edge.hi)
+            if abs(x1 - x0) > abs(y1 - y0):
+                sketch.label(
+                    [((x1 - 2.0, y0 - 3.2), Anchor.RIGHT), ((x0 + 2.0, y0 - 3.2), Anchor.LEFT)], "ridge", ink.SMALL
+                )
+            else:
+                sketch.label([((x0 + 2.8, y0 + 14.0), Anchor.MIDDLE)], "ridge", ink.SMALL, turn=90)
+
+
+def _slope_arrow(sketch: Sketch, view: View, face: ExitFace, axis: int, scene: Scene) -> None:
+    """Show which way water runs, with the pitch."""
+    down = -1.0 if face.plane[1 + axis] > 0 else 1.0
+    u = face.lo[0] + 0.88 * (face.hi[0] - face.lo[0])
+    v = (face.lo[1] + face.hi[1]) / 2
+    reach = 9.0
+    tip, tail = [u, v], [u, v]
+    tip[axis], tail[axis] = tip[axis] + down * reach, tail[axis] - down * reach
+    (x0, y0), (x1, y1) = view.at(tail[0], tail[1]), view.at(tip[0], tip[1])
+    sketch.line((x0, y0), (x1, y1), ink.FINE)
+    long = math.hypot(x1 - x0, y1 - y0)
+    ex, ey = (x1 - x0) / long, (y1 - y0) / long
+    sketch.path(((x1, y1), (x1 - 2 * ex - 0.8 * ey, y1 - 2 * ey + 0.8 * ex), (x1 - 2 * ex + 0.8 * ey, y1 - 2 * ey - 0.8 * ex)),
+                ink.FINE, fill=ink.INK, closed=True)  # fmt: skip
+    pitch = scene.roof.pitch * 12 if scene.roof else abs(face.plane[1 + axis]) * 12
+    words = f"falls {pitch:g} in 12"
+    places = [((x0 + 2.0, (y0 + y1) / 2 - 0.8), Anchor.LEFT), ((x0 - 2.0, (y0 + y1) / 2 - 0.8), Anchor.RIGHT)]
+    sketch.label(places, words, ink.LEAST, colour=ink.INK2)
+
+
+def _thing(sketch: Sketch, view: View, thing: KeepOut) -> None:
+    """Draw a thing the cap keeps away from, its wanted distance dashed round it, its name inside or beside."""
+    left, low, right, high = view.region
+    a = (max(thing.lo[0], left), max(thing.lo[1], low))
+    b = (min(thing.hi[0], right), min(thing.hi[1], high))
+    if a[0] > b[0] or a[1] > b[1] or thing.kind == OutdoorKind.LOT_LINE.value:
+        return
+    if thing.distance_in > 0:
+        _kept_clear(sketch, view, thing)
+    if b[0] - a[0] > 0.2 and b[1] - a[1] > 0.2:
+        sketch.rect(view.at(*a), view.at(*b), ink.MEDIUM, fill=ink.GLASS, name=thing.id)
+    else:
+        sketch.line(view.at(*a), view.at(*b), ink.HEAVY)
+    (x0, y0), (x1, y1) = view.at(*a), view.at(*b)
+    x, y = (x0 + x1) / 2, (y0 + y1) / 2
+    places = [((x, y - 0.8), Anchor.MIDDLE)] if width(thing.label, ink.SMALL) < abs(x1 - x0) - 1 else []
+    places += [((x, max(y0, y1) + 1.2), Anchor.MIDDLE), ((x, min(y0, y1) - 3.0), Anchor.MIDDLE)]
+    places += [((max(x0, x1) + 1.5, y), Anchor.LEFT), ((min(x0, x1) - 1.5, y), Anchor.RIGHT)]
+    sketch.label(places, thing.label, ink.SMALL, halo=None)
+
+
+def _kept_clear(sketch: Sketch, view: View, thing: KeepOut) -> None:
+    from shapely import box
+    from shapely.geometry import LineString
+
+    reach = math.sqrt(max(0.0, thing.distance_in**2 - thing.away_in**2))
+    if reach <= 0:
+        return
+    if thing.hi[0] > thing.lo[0] and thing.hi[1] > thing.lo[1]:
+        shape = box(*thing.lo, *thing.hi).buffer(reach, quad_segs=12)
+    else:
+        shape = LineString((thing.lo, thing.hi)).buffer(reach, quad_segs=12)
+    inside = shape.intersection(box(*view.region))
+    for ring in outlines(inside):
+        sketch.path([view.at(*p) for p in ring], ink.FINE, colour=ink.INK2, closed=True, dash=(1.0, 1.0))
+
+
+def _gap(u: float, v: float, route: Route, thing: KeepOut) -> float:
+    du = max(thing.lo[0] - u, 0.0, u - thing.hi[0])
+    dv = max(thing.lo[1] - v, 0.0, v - thing.hi[1])
+    return math.hypot(math.hypot(du, dv), thing.away_in)
+
+
+def _distances(sketch: Sketch, view: View, face: ExitFace, route: Route, scene: Scene) -> None:
+    u, v = flat(route.termination.point, face.axis)
+    section = route.parts[-1].section_out
+    things = [t for t in face.keep_outs if t.kind not in _EDGES and t.kind != OutdoorKind.LOT_LINE.value]
+    for thing in sorted(things, key=lambda t: (_gap(u, v, route, t), t.id))[:6]:
+        if _gap(u, v, route, thing) <= _FAR_IN:
+            _to_thing(
+                sketch, view, (u, v), max(section.width_in, section.height_in) / 2, section.is_round, thing, scene
+            )
+    if face.kind is FaceKind.ROOF:
+        _roof_edges(sketch, view, face, (u, v), scene)
+    else:
+        _wall_edges(sketch, view, face, (u, v), scene)
+
+
+def _to_thing(sketch: Sketch, view: View, centre: tuple[float, float], half: float, is_round: bool, thing: KeepOut,
+              scene: Scene) -> None:  # fmt: skip
+    """Dimension from the edge of the opening to the nearest edge of a thing."""
+    del is_round
+    near = (min(max(centre[0], thing.lo[0]), thing.hi[0]), min(max(centre[1], thing.lo[1]), thing.hi[1]))
+    apart = math.dist(centre, near)
+    if apart <= half:
+        return
+    rim = tuple(c + (n - c) * half / apart for c, n in zip(centre, near, strict=True))
+    a, b = view.at(rim[0], rim[1]), view.at(*near)
+    sketch.line(a, b, ink.FINE)
+    sketch.tick(a)
+    sketch.tick(b)
+    gap = math.hypot(apart - half, thing.away_in)
+    words = figure(gap, scene)
+    if thing.distance_in > 0:
+        short = gap < thing.distance_in - 1e-9
+        words += (
+            f", broken: at least {figure(thing.distance_in, scene)}"
+            if short
+            else f" (at least {figure(thing.distance_in, scene)})"
+        )
+    middle = ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)
+    places = [((middle[0] + dx, middle[1] + dy), anchor) for dy in (1.2, -3.2, 4.5, -6.5, 8.0)
+              for dx, anchor in ((0.0, Anchor.MIDDLE), (1.5, Anchor.LEFT), (-1.5, Anchor.RIGHT))]  # fmt: skip
+    sketch.label(places, words, ink.SMALL, halo=ink.WHITE)
+
+
+def _wall_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float, float], scene: Scene) -> None:
+    """Dimension the cap's centre from the nearer corner of the wall and from the floor's level."""
+    u, v = centre
+    corner = face.lo[0] if u - face.lo[0] <= face.hi[0] - u else face.hi[0]
+    y = view.at(0.0, 0.0)[1] + 3.0
+    sketch.dim_across(view.at(u, 0)[0], view.at(corner, 0)[0], y, f"{figure(abs(u - corner), scene)} to the corner",
+                      from_y=(view.at(0, v - 8.0)[1], y), halo=ink.CABINET)  # fmt: skip
+    far = view.region[0] if corner == face.lo[0] else view.region[2]
+    x = view.at(far, 0.0)[0]
+    x += -3.0 if x < view.at(u, 0.0)[0] else 3.0
+    sketch.dim_up(view.at(0, 0)[1], view.at(0, v)[1], x, f"{figure(v, scene)} above the kitchen floor", from_x=view.at(u, 0)[0],
+                  right=x > view.at(u, 0)[0])  # fmt: skip
+
+
+def _roof_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float, float], scene: Scene) -> None:
+    """Dimension the cap's centre from the roof's edges, level; the way down the slope from the ridge in words."""
+    u, v = centre
+    left_side = u - face.lo[0] <= face.hi[0] - u
+    edge = face.lo[0] if left_side else face.hi[0]
+    y = view.at(0.0, view.region[1])[1] - 2.0
+    sketch.dim_across(view.at(edge, 0)[0], view.at(u, 0)[0], y, f"{figure(abs(u - edge), scene)} from the roof's edge",
+                      from_y=(y, view.at(0, v - 9.0)[1]))  # fmt: skip
+    x = view.at(view.region[0], 0.0)[0] - 3.0
+    sketch.dim_up(
+        view.at(0, v)[1], view.at(0, face.hi[1])[1], x, figure(face.hi[1] - v, scene), from_x=view.at(u - 9.0, 0)[0]
+    )
+    sketch.dim_up(
+        view.at(0, face.lo[1])[1], view.at(0, v)[1], x, figure(v - face.lo[1], scene), from_x=view.at(u - 9.0, 0)[0]
+    )
+    roof = scene.roof
+    if roof is None or roof.form is not RoofForm.GABLE:
+        return
+    along = u if roof.ridge is RunDirection.OUT else -v
+    slope = abs(along - roof.ridge_at_in) * math.hypot(1.0, roof.pitch)
+    px, py = view.at(u, v)
+    places = [(px + a, py + b) for a in (14.0, -14.0, 22.0, -22.0) for b in (9.0, 14.0, -9.0, -14.0, 20.0)]
+    sketch.note(
+        (px + 1.0, py),
+        f"centre {length(slope, scene)} down the slope from the ridge",
+        places,
+        ink.SMALL,
+        halo=ink.CABINET,
+    )

@@ -1,0 +1,263 @@
+"""Sections along the duct: upright cuts through the house in the planes the duct runs in."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import pairwise
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.caps import cap_size_in, draw_cap
+from routeviz.drawings.elevation import break_line, number_members
+from routeviz.drawings.flat import ends_of, flat
+from routeviz.drawings.hood import draw_hood_front, draw_hood_side
+from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, fits_scale
+from routeviz.drawings.primitives import Anchor, Face
+from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
+from routeviz.drawings.sketch import Frame2, Sketch
+from routeviz.drawings.words import figure, length, unit_note
+from routeviz.model.plan import Option, Plan
+from routeviz.model.route import Part, PartKind, Route
+from routeviz.model.scene import Scene
+from routeviz.model.solids import Crossing, SolidKind
+from routeviz.model.takeoff import Sheet as Name
+
+__all__ = ["Cut", "section_planes", "section_sheet"]
+
+_FURNITURE = (SolidKind.COOKTOP, SolidKind.COUNTER)
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """An upright plane: square to `axis` (0: seen along the wall, 1: seen from the room) at a coordinate [in]."""
+
+    axis: int
+    at: float
+
+    @property
+    def words(self) -> str:
+        """Say how one looks at it."""
+        return "seen from the left" if self.axis == 0 else "seen from the room"
+
+
+def section_planes(route: Route) -> tuple[Cut, ...]:
+    """Choose the planes: one for each level direction the duct runs in, and the riser's own when it only goes up."""
+    found: list[Cut] = []
+    for part in route.parts:
+        if part.kind is not PartKind.STRAIGHT or part.length_in <= 0:
+            continue
+        for run, across in ((1, 0), (0, 1)):
+            if abs(part.direction[run]) > 0.3 and abs(part.direction[across]) < 0.3:
+                plane = Cut(across, part.start[across])
+                if all(abs(c.at - plane.at) > 0.5 or c.axis != plane.axis for c in found):
+                    found.append(plane)
+    return tuple(found) or (Cut(0, route.parts[0].start[0]),)
+
+
+def section_sheet(plan: Plan, option: Option, plane: Cut, paper: Paper, number: str) -> Sheet:
+    """Draw one section as large as the scale allows; the kitchen's lower part is broken off."""
+    title = "Section along the duct" if plane.axis == 0 else "Section along the wall"
+    sheet = new_sheet(paper, Name.SECTION, title)
+    left, bottom, right, top = sheet.room
+    u0, u1, v0, v1 = _region(plan, option, plane)
+    room = (right - left - 46.0, top - 9.5 - bottom - 4.0)
+    scale = fits_scale(u1 - u0, v1 - v0, room, (*paper.large, *paper.scales))
+    mm = 25.4 / scale
+    sheet.scale = scale_name(scale)
+    heading(sheet, number, title, f"{plane.words}, {sheet.scale}. {unit_note(plan.scene)}")
+    x0 = left + 24.0 + max(0.0, (room[0] - (u1 - u0) * mm) / 2 - 10.0)
+    y0 = bottom + 3.0 + max(0.0, (room[1] - (v1 - v0) * mm) / 2)
+    view = View(plane.axis, Frame2((x0 - u0 * mm, y0 - v0 * mm), mm), (u0, v0, u1, v1))
+    _draw(sheet.sketch, view, plan, option, plane)
+    return sheet
+
+
+def _region(plan: Plan, option: Option, plane: Cut) -> tuple[float, float, float, float]:
+    """Give left, right, low and high of the section [in]."""
+    scene, route = plan.scene, option.route
+    if plane.axis == 0:
+        us = [-scene.cooktop.depth_in - scene.cooktop.back_in - 8.0, 16.0]
+    else:
+        us = [
+            scene.hood.centre_in - scene.hood.width_in / 2 - 10.0,
+            scene.hood.centre_in + scene.hood.width_in / 2 + 10.0,
+        ]
+    vs = [scene.cooktop.height_in - 8.0, scene.kitchen.ceiling_in + 14.0]
+    for part in route.parts:
+        half = max(part.section.width_in, part.section.height_in) / 2
+        for end in (part.start, part.end):
+            u, v = flat(end, plane.axis)
+            us += [u - half - 7.0, u + half + 7.0]
+            vs += [v - half - 5.0, v + half + 5.0]
+    tip_u, tip_v = flat(route.termination.point, plane.axis)
+    cap = cap_size_in(route, scene)
+    us += [tip_u - cap, tip_u + cap]
+    if route.termination.direction[2] > 0.5:
+        vs.append(tip_v + scene.cap.roof_stub_in + 9.0)
+    return min(us), max(us), min(vs), max(vs)
+
+
+def _draw(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) -> None:
+    scene, frame, route = plan.scene, plan.frame, option.route
+    for solid in frame.solids:
+        if solid.kind not in OWN and solid.kind not in _FURNITURE:
+            draw_cut(sketch, view, solid, plane.at)
+    _cooktop(sketch, view, scene, plane)
+    inside = view.region[1] < (scene.hood_bottom_in or -1.0)
+    if inside:
+        (draw_hood_side if plane.axis == 0 else draw_hood_front)(sketch, view, scene)
+    draw_duct(sketch, view, route)
+    draw_cap(sketch, view, route, scene)
+    break_line(sketch, view, view.region[1])
+    number_members(sketch, view, frame, SolidKind.JOIST, plane.at, plane.axis)
+    number_members(sketch, view, frame, SolidKind.RAFTER, plane.at, plane.axis)
+    _centre_line(sketch, view, route)
+    _part_labels(sketch, view, option, scene, plane)
+    _upright_dimensions(sketch, view, plan, option, plane)
+    _level_dimensions(sketch, view, plan, option, plane)
+    _names(sketch, view, plan, plane)
+
+
+def _cooktop(sketch: Sketch, view: View, scene: Scene, plane: Cut) -> None:
+    cook = scene.cooktop
+    if plane.axis == 0:
+        a, b = -cook.back_in - cook.depth_in, -cook.back_in
+        slab = (-cook.back_in - cook.depth_in - 2.0, 0.0)
+    else:
+        a, b = cook.centre_in - cook.width_in / 2, cook.centre_in + cook.width_in / 2
+        slab = (max(view.region[0], 0.0), min(view.region[2], scene.kitchen.width_in))
+    if cook.height_in < view.region[1]:
+        return
+    sketch.rect(view.at(slab[0], cook.height_in - 1.5), view.at(slab[1], cook.height_in), ink.FINE, fill=ink.STONE)
+    sketch.rect(view.at(a, cook.height_in - 0.2), view.at(b, cook.height_in + 0.5), ink.FINE, fill=ink.DARK)
+
+
+def _centre_line(sketch: Sketch, view: View, route: Route) -> None:
+    points = [flat(route.parts[0].start, view.axis)]
+    for part in route.parts:
+        if part.corner is not None:
+            points.append(flat(part.corner, view.axis))
+        points.append(flat(part.end, view.axis))
+    for a, b in pairwise(points):
+        if abs(a[0] - b[0]) + abs(a[1] - b[1]) > 1e-6:
+            sketch.line(view.at(*a), view.at(*b), ink.HAIR, colour=ink.UP, dash=ink.CENTRE_DASH)
+
+
+def _in_plane(part: Part, plane: Cut) -> bool:
+    return abs(part.start[plane.axis] - plane.at) < 1.0 and abs(part.end[plane.axis] - plane.at) < 1.0
+
+
+def _part_labels(sketch: Sketch, view: View, option: Option, scene: Scene, plane: Cut) -> None:
+    """Name each straight by its piece numbers and length, each elbow by its angle."""
+    for part in option.route.parts:
+        if part.length_in <= 0 or not _in_plane(part, plane):
+            continue
+        if part.kind is PartKind.STRAIGHT:
+            names = [c.id for c in option.takeoff.cuts if c.part == part.id]
+            words = f"{'+'.join(names)}  {length(part.length_in, scene)}"
+        elif part.kind is PartKind.ELBOW:
+            words = f"elbow {part.angle_deg:.0f}°, R {figure(part.radius_in, scene)}"
+        else:
+            words = part.kind.value
+        middle = [(a + b) / 2 for a, b in zip(part.start, part.end, strict=True)]
+        u, v = view.at(*flat(middle, plane.axis))
+        reach = max(part.section.width_in, part.section.height_in) / 2 * view.scale
+        level = abs(part.direction[2]) < 0.5 and part.kind is PartKind.STRAIGHT
+        if level:
+            places = [
+                (u + a, v + s * (reach + b)) for b in (5.0, 9.0, 13.0) for s in (1, -1) for a in (3.0, -24.0, 12.0)
+            ]
+        else:
+            places = [
+                (u + s * (reach + a), v + b) for a in (7.0, 12.0, 18.0) for b in (0.0, 4.0, -4.0, 8.0) for s in (1, -1)
+            ]
+        sketch.note((u, v), words, places, ink.SMALL, colour=ink.UP, halo=ink.WHITE)
+
+
+def _upright_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) -> None:
+    """Dimension heights from the cooktop upwards: underside, ceiling, where the duct turns or leaves."""
+    scene = plan.scene
+    x = view.at(view.region[0], 0.0)[0] - 4.0
+    cook, ceiling = scene.cooktop.height_in, scene.kitchen.ceiling_in
+    bottom = scene.hood_bottom_in
+    stops = [cook]
+    if bottom is not None:
+        stops += [bottom, bottom + scene.hood.body_in]
+    stops.append(ceiling)
+    turns = [p.corner[2] for p in option.route.parts if p.corner is not None]
+    end = option.route.termination.point[2]
+    stops += [*turns, end]
+    kept: list[float] = []
+    for stop in sorted(s for s in stops if view.region[1] <= s <= view.region[3]):
+        if not kept or stop - kept[-1] > 0.05:
+            kept.append(stop)
+    edge = view.at(view.region[0], 0.0)[0]
+    for a, b in pairwise(kept):
+        sketch.dim_up(view.at(0, a)[1], view.at(0, b)[1], x, figure(b - a, scene), from_x=edge - 1.0)
+    outer = x - 6.5
+    sketch.dim_up(view.at(0, cook)[1], view.at(0, ceiling)[1], outer, f"{figure(ceiling - cook, scene)} cooktop to ceiling",
+                  from_x=x - 1.0)  # fmt: skip
+    del plane
+
+
+def _level_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) -> None:
+    """Dimension across: riser from the finished hood wall, or from the left wall; lengths of level runs."""
+    scene, route = plan.scene, option.route
+    first = route.parts[0]
+    y = view.at(0.0, view.region[3])[1] - 3.0
+    u = flat(first.start, plane.axis)[0]
+    if plane.axis == 0 and u < -0.5:
+        bottom = scene.hood_bottom_in
+        level = view.at(0.0, (bottom if bottom is not None else scene.kitchen.ceiling_in) - 5.0)[1]
+        sketch.dim_across(view.at(u, 0)[0], view.at(0.0, 0)[0], level, figure(-u, scene),
+                          from_y=(view.at(0, first.start[2])[1], level), below=True, halo=ink.WHITE)  # fmt: skip
+    ends = [u] + [flat(p.corner, plane.axis)[0] for p in route.parts if p.corner is not None and _near_plane(p, plane)]
+    ends.append(flat(route.termination.point, plane.axis)[0])
+    for a, b in pairwise(ends):
+        if abs(a - b) > 1.0:
+            sketch.dim_across(view.at(a, 0)[0], view.at(b, 0)[0], y, figure(abs(a - b), scene), from_y=y)
+
+
+def _near_plane(part: Part, plane: Cut) -> bool:
+    return part.corner is not None and abs(part.corner[plane.axis] - plane.at) < 1.0
+
+
+def _names(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
+    """Name the layers the duct passes, once each, on the right."""
+    option = plan.best
+    if option is None:
+        return
+    right = view.at(view.region[2], 0.0)[0]
+    seen: set[str] = set()
+    for hole in option.takeoff.holes:
+        solid = plan.frame.solid(hole.solid)
+        if hole.layer in seen or (solid.member is not None and solid.crossing is Crossing.NEVER):
+            continue
+        low, high = ends_of(solid.shape, plane.axis)
+        if not low < plane.at < high:
+            continue
+        seen.add(hole.layer)
+        u, v = flat(hole.centre, plane.axis)
+        tip = view.at(u, v)
+        reach = max(hole.size_in) / 2 * view.scale + 0.8
+        tip = (tip[0] + reach, tip[1]) if abs(_way(hole.centre, option.route)[2]) > 0.5 else (tip[0], tip[1] + reach)
+        places = [
+            (right + 3.0 + a, tip[1] + b) for b in (0.0, 3.6, -3.6, 7.2, -7.2, 10.8, -10.8, 14.4) for a in (0.0, -8.0)
+        ]
+        sketch.note(tip, hole.layer, places, ink.LEAST, halo=ink.WHITE)
+    label_wall(sketch, view, plan, plane)
+
+
+def _way(at: tuple[float, float, float], route: Route) -> tuple[float, float, float]:
+    """Direction of the penetration at a place."""
+    near = min(route.penetrations, key=lambda p: sum((a - b) ** 2 for a, b in zip(p.centre, at, strict=True)))
+    return near.direction
+
+
+def label_wall(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
+    """Say where the room and the outdoors are."""
+    level = plan.scene.cooktop.height_in + 4.0
+    if plane.axis == 0:
+        u, v = view.at(view.region[0] + 2.0, level)
+        sketch.label(
+            [((u, v), Anchor.LEFT), ((u, v + 4.0), Anchor.LEFT)], "kitchen", ink.SMALL, Face.SANS, colour=ink.INK2
+        )

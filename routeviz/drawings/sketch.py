@@ -1,0 +1,218 @@
+"""A growing drawing: shapes, dimensions and labels that keep out of each other's way."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.lettering import box, plain, width
+from routeviz.drawings.primitives import Anchor, Disc, Face, Path, Point, Primitive, Text
+
+__all__ = ["Frame2", "Sketch"]
+
+Rect = tuple[float, float, float, float]  # left, bottom, right, top
+_AIR = 0.25  # least clear space between two texts [mm]
+
+
+@dataclass(frozen=True, slots=True)
+class Frame2:
+    """Where a flat piece of the world stands on the page: inches times `scale` from `origin` [mm], and its clip box."""
+
+    origin: Point  # page place of the world's (0, 0)
+    scale: float  # mm on paper for one inch; may differ in sign for a mirrored view
+    flip: int = 1  # -1: the first world axis runs to the left (seen from outside)
+
+    def __call__(self, u: float, v: float) -> Point:
+        """Give the page place [mm] of a world point [in]."""
+        return self.origin[0] + self.flip * u * self.scale, self.origin[1] + v * self.scale
+
+
+@dataclass(slots=True)
+class Sketch:
+    """Collects primitives; `bounds` is the part of the page that may be drawn on [mm]."""
+
+    bounds: Rect
+    items: list[Primitive] = field(default_factory=list)
+    _boxes: list[Rect] = field(default_factory=list)
+
+    # shapes -------------------------------------------------------------------------------------------------------
+    def path(
+        self, points: Sequence[Point], weight: float = ink.MEDIUM, *, colour: str = ink.INK, fill: str | None = None,
+        closed: bool = False, dash: tuple[float, ...] = (), name: str = "",
+    ) -> None:  # fmt: skip
+        """Draw a polyline or polygon."""
+        self.items.append(Path(tuple(points), weight, colour, fill, closed, dash, name))
+
+    def line(
+        self, a: Point, b: Point, weight: float = ink.FINE, *, colour: str = ink.INK, dash: tuple[float, ...] = ()
+    ) -> None:
+        """Draw a straight line."""
+        self.path((a, b), weight, colour=colour, dash=dash)
+
+    def rect(
+        self, a: Point, b: Point, weight: float = ink.MEDIUM, *, fill: str | None = None, colour: str = ink.INK,
+        dash: tuple[float, ...] = (), name: str = "",
+    ) -> None:  # fmt: skip
+        """Draw a rectangle from two opposite corners."""
+        self.path(((a[0], a[1]), (b[0], a[1]), (b[0], b[1]), (a[0], b[1])), weight, colour=colour, fill=fill, closed=True,
+                  dash=dash, name=name)  # fmt: skip
+
+    def disc(
+        self, centre: Point, radius: float, weight: float = ink.FINE, *, fill: str | None = None, colour: str = ink.INK,
+        dash: tuple[float, ...] = (), name: str = "",
+    ) -> None:  # fmt: skip
+        """Draw a circle."""
+        self.items.append(Disc(centre, radius, weight, colour, fill, dash, name))
+
+    def cross(self, a: Point, b: Point, *, colour: str = ink.TIMBER_EDGE) -> None:
+        """Draw the framer's X over the end of a member."""
+        self.line(a, b, ink.HAIR, colour=colour)
+        self.line((a[0], b[1]), (b[0], a[1]), ink.HAIR, colour=colour)
+
+    def hatch(
+        self, outline: Sequence[Point], step: float = 1.6, *, colour: str = ink.INK2, angle: float = 45.0
+    ) -> None:
+        """Fill a polygon with parallel hair lines `step` mm apart."""
+        for a, b in hatch_lines(outline, step, angle):
+            self.line(a, b, ink.HAIR, colour=colour)
+
+    # texts --------------------------------------------------------------------------------------------------------
+    def text(
+        self, at: Point, words: str, size: float = ink.SMALL, face: Face = Face.SANS, anchor: Anchor = Anchor.LEFT, *,
+        colour: str = ink.INK, turn: int = 0, halo: str | None = None,
+    ) -> Text:  # fmt: skip
+        """Write a text where the caller knows there is room."""
+        made = Text(at, plain(words), size, face, anchor, colour, turn, halo)
+        self.items.append(made)
+        self._boxes.append(box(made))
+        return made
+
+    def label(
+        self, places: Iterable[tuple[Point, Anchor]], words: str, size: float = ink.SMALL, face: Face = Face.SANS, *,
+        colour: str = ink.INK, turn: int = 0, halo: str | None = None,
+    ) -> Text | None:  # fmt: skip
+        """Write a text at the first of the places where it overlaps no other and stays on the sheet; None if nowhere."""
+        words = plain(words)
+        for at, anchor in places:
+            made = Text(at, words, size, face, anchor, colour, turn, halo)
+            if self.is_free(box(made)):
+                self.items.append(made)
+                self._boxes.append(box(made))
+                return made
+        return None
+
+    def note(
+        self, tip: Point, words: str, places: Iterable[Point], size: float = ink.SMALL, *, colour: str = ink.INK,
+        halo: str | None = None,
+    ) -> Text | None:  # fmt: skip
+        """Write a text at the first free place with a leader to `tip`; it reads away from the tip."""
+        wanted = [(p, Anchor.LEFT if p[0] >= tip[0] else Anchor.RIGHT) for p in places]
+        made = self.label(wanted, words, size, colour=colour, halo=halo)
+        if made is None:
+            return None
+        side = -0.7 if made.anchor is Anchor.LEFT else 0.7
+        self.line((made.at[0] + side, made.at[1] + 0.3 * size), tip, ink.FINE, colour=colour)
+        return made
+
+    def is_free(self, wanted: Rect) -> bool:
+        """Whether a box overlaps no text yet and lies inside the sheet."""
+        left, bottom, right, top = self.bounds
+        if wanted[0] < left or wanted[1] < bottom or wanted[2] > right or wanted[3] > top:
+            return False
+        return all(not overlaps(wanted, b) for b in self._boxes)
+
+    def reserve(self, taken: Rect) -> None:
+        """Keep texts out of a box."""
+        self._boxes.append(taken)
+
+    # dimensions ---------------------------------------------------------------------------------------------------
+    def tick(self, at: Point) -> None:
+        """Draw the slanted tick at the end of a dimension."""
+        self.line((at[0] - 0.75, at[1] - 0.75), (at[0] + 0.75, at[1] + 0.75), ink.MEDIUM)
+
+    def dim_across(
+        self, x0: float, x1: float, y: float, words: str, *, from_y: float | tuple[float, float] | None = None,
+        below: bool = False, halo: str | None = None,
+    ) -> None:  # fmt: skip
+        """Draw a level dimension between two page places, its text above (or below), beside it when it is too short."""
+        a, b = sorted((x0, x1))
+        self.line((a, y), (b, y), ink.FINE)
+        starts = from_y if isinstance(from_y, tuple) else (from_y, from_y)
+        for x, start in zip((x0, x1), starts, strict=True):
+            self.tick((x, y))
+            if start is not None:
+                self.line((x, start), (x, y + (1.0 if y >= start else -1.0)), ink.HAIR)
+        size = ink.LEAST
+        over, under = y + 1.0, y - 0.85 * size - 0.3
+        first, second = (under, over) if below else (over, under)
+        middle = (a + b) / 2
+        fits = width(plain(words), size, Face.NARROW_BOLD) <= b - a + 1.0
+        places = (
+            [((middle, first), Anchor.MIDDLE), ((middle, second), Anchor.MIDDLE)]
+            if fits
+            else [((middle, first), Anchor.MIDDLE)]
+        )
+        places += [((b + 1.4, y - 0.3 * size), Anchor.LEFT), ((a - 1.4, y - 0.3 * size), Anchor.RIGHT)]
+        places += [((middle, first + k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (1.1, 2.2, 3.3)]
+        places += [((middle, second - k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (0, 1.1, 2.2)]
+        self.label(places, words, size, Face.NARROW_BOLD, halo=halo)
+
+    def dim_up(
+        self, y0: float, y1: float, x: float, words: str, *, from_x: float | tuple[float, float] | None = None,
+        right: bool = False, halo: str | None = None,
+    ) -> None:  # fmt: skip
+        """Draw a plumb dimension, its text to the left (or right) reading upwards, or beside it when it is too short."""
+        a, b = sorted((y0, y1))
+        self.line((x, a), (x, b), ink.FINE)
+        starts = from_x if isinstance(from_x, tuple) else (from_x, from_x)
+        for y, start in zip((y0, y1), starts, strict=True):
+            self.tick((x, y))
+            if start is not None:
+                self.line((start, y), (x + (1.0 if x >= start else -1.0), y), ink.HAIR)
+        size = ink.LEAST
+        middle = (a + b) / 2
+        left_at, right_at = x - 0.9, x + 0.85 * size + 0.2
+        first, second = (right_at, left_at) if right else (left_at, right_at)
+        fits = width(plain(words), size, Face.NARROW_BOLD) <= b - a + 0.5
+        if fits:
+            places = [((at, middle), Anchor.MIDDLE) for at in (first, second)]
+            quarter = (b - a) / 4
+            places += [((at, middle + k), Anchor.MIDDLE) for at in (first, second) for k in (quarter, -quarter)]
+            if self.label(places, words, size, Face.NARROW_BOLD, turn=90, halo=halo) is not None:
+                return
+        level = middle - 0.3 * size
+        flat = [((x + 1.4, level), Anchor.LEFT), ((x - 1.4, level), Anchor.RIGHT)]
+        flat = flat if right else flat[::-1]
+        flat += [((x, b + 1.6), Anchor.MIDDLE), ((x, a - 1.6 - 0.74 * size), Anchor.MIDDLE)]
+        flat += [((p[0], p[1] + k), n) for k in (2.8, -2.8, 5.6, -5.6) for p, n in flat[:2]]
+        self.label(flat, words, size, Face.NARROW_BOLD, halo=halo)
+
+
+def overlaps(a: Rect, b: Rect, air: float = _AIR) -> bool:
+    """Whether two boxes come closer than `air` mm."""
+    return a[0] < b[2] + air and b[0] < a[2] + air and a[1] < b[3] + air and b[1] < a[3] + air
+
+
+def hatch_lines(outline: Sequence[Point], step: float, angle: float) -> list[tuple[Point, Point]]:
+    """Give the parallel lines inside a polygon (even-odd), exactly clipped."""
+    turn = math.radians(angle)
+    along, across = (math.cos(turn), math.sin(turn)), (-math.sin(turn), math.cos(turn))
+    local = [(p[0] * along[0] + p[1] * along[1], p[0] * across[0] + p[1] * across[1]) for p in outline]
+    low, high = min(v for _, v in local), max(v for _, v in local)
+    found: list[tuple[Point, Point]] = []
+    for k in range(math.floor(low / step) + 1, math.ceil(high / step)):
+        level = k * step
+        hits = []
+        for (u0, v0), (u1, v1) in zip(local, [*local[1:], local[0]], strict=True):
+            if (v0 <= level) != (v1 <= level):
+                hits.append(u0 + (level - v0) / (v1 - v0) * (u1 - u0))
+        hits.sort()
+        for a, b in zip(hits[::2], hits[1::2], strict=False):
+            if b - a > 0.05:
+                found.append(
+                    ((a * along[0] + level * across[0], a * along[1] + level * across[1]),
+                     (b * along[0] + level * across[0], b * along[1] + level * across[1]))
+                )  # fmt: skip
+    return found
