@@ -12,7 +12,7 @@ from routeviz.model.scene import Scene, SpaceKind
 from routeviz.model.solids import Frame, Passage, Solid, Vec3, Zone
 from routeviz.rules.context import Context
 
-__all__ = ["boxed_run", "cold_run", "lengths_by_space", "rated_wall", "space_kind", "zone_at"]
+__all__ = ["boxed_run", "cold_run", "lengths_by_space", "pieces", "rated_wall", "space_kind", "zone_at"]
 
 _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
 _STEP_IN = 1.0  # parts are followed in pieces no longer than this
@@ -40,7 +40,7 @@ def space_kind(context: Context, space: str) -> SpaceKind | None:
     return None
 
 
-def _pieces(part: Part) -> Iterator[tuple[Vec3, float]]:
+def pieces(part: Part) -> Iterator[tuple[Vec3, float]]:
     """Give the middle and the length of short pieces of a part; elbows along their two tangents."""
     corners = (part.start, part.corner, part.end) if part.corner is not None else (part.start, part.end)
     total = sum(math.dist(a, b) for a, b in itertools.pairwise(corners))
@@ -59,7 +59,7 @@ def _pieces(part: Part) -> Iterator[tuple[Vec3, float]]:
 def _followed(context: Context) -> Iterator[tuple[Vec3, float, Zone | None]]:
     for part in context.the_route().parts:
         if part.kind in _LAID:
-            for middle, length in _pieces(part):
+            for middle, length in pieces(part):
                 yield middle, length, zone_at(context.frame, middle)
 
 

@@ -13,21 +13,24 @@ from routeviz.rules.bench import duct, kitchen, look, straight_up
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import arithmetic, at_least
 from routeviz.rules.registry import Rule, Scope
+from routeviz.rules.whereabouts import pieces
 from routeviz.rules.window import ceiling_over_hood_in
 
 _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
 
 
 def _points(context: Context) -> Iterator[tuple[Vec3, float]]:
-    """Give the ends of the parts between body and ceiling on the room side, each with half the duct's width."""
+    """Give points along the duct between body and ceiling on the room side, each with half the duct's width there."""
     bottom = context.scene.hood_bottom_in or 0.0
     low, high = bottom + context.scene.hood.body_in, ceiling_over_hood_in(context.scene)
     for part in context.the_route().parts:
         if part.kind not in _LAID:
             continue
-        for point, section in ((part.start, part.section), (part.end, part.section_out)):
+        section = part.section if part.section.width_in >= part.section_out.width_in else part.section_out
+        reach = section.width_in / 2 if section.is_round else section.height_in / 2
+        for point in (part.start, *(middle for middle, _ in pieces(part)), part.end):
             if point[1] < 0 and low - 1e-6 <= point[2] < high - 1e-6:
-                yield point, max(section.width_in, section.height_in) / 2 if section.is_round else section.height_in / 2
+                yield point, reach
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
