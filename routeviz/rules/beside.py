@@ -13,15 +13,16 @@ __all__ = ["side_things"]
 _NO_THING = frozenset({ObstacleKind.HOLE, ObstacleKind.DUCT, ObstacleKind.CHASE, ObstacleKind.LIGHT})
 
 
-def side_things(context: Context, *, within_in: float) -> Iterator[tuple[Obstacle, float]]:
-    """Give combustible things beside the cooktop that reach above it, each with its sideways distance [in].
+def side_things(context: Context, *, within_in: float, stone: bool = False) -> Iterator[tuple[Obstacle, float]]:
+    """Give things beside the cooktop that reach above it, each with its sideways distance [in].
 
+    Things that do not burn or are protected count only with `stone`: a maker's own distance holds for them too.
     A thing counts when it is beside, not over, the cooktop, nearer than `within_in`, and not wholly in front of it.
     """
     top = context.scene.cooktop
     left, right = top.centre_in - top.width_in / 2, top.centre_in + top.width_in / 2
     for thing in context.scene.obstacles:
-        if thing.kind in _NO_THING or not thing.combustible or thing.protected:
+        if thing.kind in _NO_THING or ((not thing.combustible or thing.protected) and not stone):
             continue
         apart = -overlap_in((left, right), (thing.left_in, thing.left_in + thing.width_in))
         reaches = thing.bottom_in + thing.height_in > top.height_in

@@ -133,7 +133,7 @@ def explain(code: str) -> Explanation:
     rows = tuple(_rows(one))
     sources = tuple(f"{catalog.source(s).text} [{catalog.source(s).seen.value}]" for s in one.sources)
     good = tuple(f for f in one.judged(one.passing()) if f.state is not State.DOES_NOT_APPLY)
-    bad = tuple(f for f in one.judged(one.failing()) if f.state in (State.BROKEN, State.NOT_CHECKED))
+    bad = tuple(f for f in one.judged(one.failing()) if f.state in (State.BROKEN, State.NOT_CHECKED, one.fails_as))
     return Explanation(
         one.code, one.title, FAMILIES[one.family], one.checks, one.why, rows, sources, one.applies, one.blind,
         one.passing_words, good, one.failing_words, bad, _text(one, rows, sources, good, bad),

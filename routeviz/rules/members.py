@@ -190,8 +190,9 @@ def _rim(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits) -> Me
                        remedy="Move the hole to the middle of the rim.")  # fmt: skip
     verdict = _fits(limit, cut.size_in)
     bad = verdict is MemberVerdict.NOT_ALLOWED
-    return _ruling(solid, verdict, rule, "hole", limit, cut.size_in, source, detail="ask the inspector; keep off studs above",
-                   remedy="Use a smaller or flatter duct at the rim." if bad else "")  # fmt: skip
+    tell = "Use a smaller or flatter duct at the rim." if bad else "Ask the inspector before cutting the rim."
+    return _ruling(solid, verdict, rule, "hole", limit, cut.size_in, source, remedy=tell,
+                   detail="tolerated between two joists and under no stud; inspectors differ")  # fmt: skip
 
 
 def _beam(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
@@ -237,8 +238,16 @@ def _free(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimits) -> 
     furring = solid.kind is SolidKind.FURRING or (solid.member is not None and solid.member.kind is MemberKind.FURRING)
     if furring:
         rule = "a furring strip carries no load and may be cut, with no header"
-        detail = "fix the strip to the wall beyond both cuts first; add backing for the hood"
-    elif solid.kind is SolidKind.BLOCKING:
+        detail = "fix the strip to the wall beyond both cuts first"
+        pieces = (
+            FramingPiece("masonry anchor", "through the strip into the wall", None, 4, "two beyond each cut"),
+            FramingPiece(
+                "backing block", "as thick as the strip", None, 2, "behind the board's cut edges and for the hood"
+            ),
+        )
+        return _ruling(solid, MemberVerdict.ALLOWED, rule, "hole", None, cut.size_in, "common-practice", framing=pieces,
+                       detail=detail)  # fmt: skip
+    if solid.kind is SolidKind.BLOCKING:
         rule, detail = "blocking may be cut out and set again beside the duct", "set new blocking beside the duct"
     elif solid.crossing is Crossing.NEVER:
         return _ruling(solid, MemberVerdict.NOT_ALLOWED, "the scene says that it may not be cut", "hole", None,

@@ -47,6 +47,13 @@ def _state(code: str, margin: float, unit: str) -> State:
     return State.CLOSE if margin < amount - EPSILON_IN else State.FINE
 
 
+def _remedy(state: State, remedy: str, unit: str) -> str:
+    """Give the way out of a broken finding; of a close one, what to do about the small spare."""
+    if state is State.BROKEN:
+        return remedy
+    return "Little to spare: measure again before cutting." if state is State.CLOSE and unit == "in" else ""
+
+
 def _finding(
     rule: Named, limit: Limit, measured: float, relation: str, margin: float, where: Sequence[str],
     place: Vec3 | None, detail: str, remedy: str, title: str, must: bool | None, ruling: MemberRuling | None,
@@ -67,7 +74,7 @@ def _finding(
         where=tuple(where),
         place=place,
         detail=detail or limit.note,
-        remedy=remedy if state is not State.FINE else "",
+        remedy=_remedy(state, remedy, limit.unit),
         ruling=ruling,
     )
 

@@ -22,7 +22,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         return
     counter = top.height_in if top.counter_in is None else top.counter_in
     hood_bottom = context.scene.hood_bottom_in
-    for thing, apart in side_things(context, within_in=limit.number + 12.0):
+    for thing, apart in side_things(context, within_in=limit.number + 12.0, stone=limit.source == "maker"):
         place = (thing.left_in, -(thing.out_in + thing.depth_in), thing.bottom_in)
         name = thing.id.replace("-", " ").replace("_", " ")
         remedy = f"Keep it {context.length(limit.number)} from the cooktop, or hang it higher."

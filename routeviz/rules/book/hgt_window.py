@@ -11,7 +11,7 @@ from routeviz.rules.bench import kitchen, look
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import arithmetic, at_least
 from routeviz.rules.registry import Rule, Scope
-from routeviz.rules.window import mounting_window
+from routeviz.rules.window import Bound, mounting_window
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
@@ -22,11 +22,26 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     if low is None:
         return
     must = low.must and high.must
+    spare = high.value_in - low.value_in
     yield at_least(
-        rule, arithmetic("mounting_window", 0.0, must=must), high.value_in - low.value_in, where=("hood-canopy",),
+        rule, arithmetic("mounting_window", 0.0, must=must), spare, where=("hood-canopy",), remedy=_way_out(context, high, -spare),
         detail=f"from {context.length(low.value_in)} ({low.by}) to {context.length(high.value_in)} ({high.by})",
-        remedy="Change one of the two: another cover length, another hood, or what hangs above.",
     )  # fmt: skip
+
+
+def _way_out(context: Context, high: Bound, short: float) -> str:
+    """Say by how much one of the two limits would have to give."""
+    if short <= 0:
+        return ""
+    much = context.length(short)
+    if high.by.startswith("hood body under the "):
+        thing = high.by.removeprefix("hood body under ")
+        if thing == "the ceiling":
+            return f"Choose a hood {much} lower."
+        return f"Shorten or raise {thing} by {much}, or choose a hood {much} lower."
+    if high.by.startswith("chimney cover"):
+        return f"Cut the cover by {much}, or choose one that is shorter."
+    return f"Order an extension of {much} or more for the cover, or choose another one."
 
 
 def _under(ceiling_in: float) -> Context:
