@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from routeviz.model.airflow import AirNeed, AirResult, MakeupAir
-from routeviz.model.finding import Finding, Verdict
+from routeviz.model.finding import Finding, MemberRuling, Verdict
 from routeviz.model.path import Paths
 from routeviz.model.route import Route
 from routeviz.model.scene import Assumption, Scene
@@ -47,6 +47,7 @@ class Plan:
     second: str  # why not simpler, or why no other way
     assumptions: tuple[Assumption, ...]
     seconds: tuple[tuple[str, float], ...]  # time of each stage
+    members: tuple[MemberRuling, ...] = ()  # what may be done to each member that blocks a simpler route
 
     @property
     def best(self) -> Option | None:

@@ -104,6 +104,11 @@ def second_line(scene: Scene, paths: Paths, options: Sequence[Option]) -> str:
     if options and options[0].route.elbows == 0:
         return "Simpler? There is none: no elbow is the fewest a duct can have." + _proof(paths)
     reasons = [r for r in (_reason(scene, w) for w in paths.why_not) if r]
+    if not options:
+        reasons = [
+            *reasons[:2],
+            "What is left without a route is a hood that cleans and returns the air; one that blows outdoors is better.",
+        ]
     return " ".join(reasons[:3]) + (_proof(paths) if options else "")
 
 

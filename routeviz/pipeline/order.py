@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from routeviz import airflow, framing, freespace, routing, rules, search, takeoff
 from routeviz.model.airflow import AirNeed, AirStatus, MakeupAir
-from routeviz.model.finding import Finding
+from routeviz.model.finding import Finding, MemberRuling
 from routeviz.model.path import Centreline, Outcome, Paths, SearchFacts
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Route
@@ -93,7 +93,8 @@ def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = Non
     with clock("check, blow, count"):
         options = tuple(_option(scene, frame, profile, route) for route in routes)
         findings = rules.check_scene(scene, frame, profile)
-    return _close(scene, frame, paths, options, findings, clock)
+        members = rules.blocker_rulings(scene, frame, profile, paths.why_not)
+    return _close(scene, frame, paths, options, findings, members, clock)
 
 
 def _as_built_paths() -> Paths:
@@ -134,7 +135,13 @@ def _asked(scene: Scene, profile: Profile, flow_cfm: float) -> tuple[AirNeed, Ma
 
 
 def _close(
-    scene: Scene, frame: Frame, paths: Paths, options: tuple[Option, ...], findings: tuple[Finding, ...], clock: _Clock
+    scene: Scene,
+    frame: Frame,
+    paths: Paths,
+    options: tuple[Option, ...],
+    findings: tuple[Finding, ...],
+    members: tuple[MemberRuling, ...],
+    clock: _Clock,
 ) -> Plan:
     word = verdict(options, findings)
     return Plan(
@@ -148,4 +155,5 @@ def _close(
         second=second_line(scene, paths, options),
         assumptions=scene.assumptions,
         seconds=tuple(clock.times),
+        members=members,
     )

@@ -110,6 +110,7 @@ def plan_dict(plan: Plan, fixes: Sequence[Fix] = ()) -> dict[str, Any]:
         "search": _search(plan.paths),
         "routes": [_option(o) for o in plan.options],
         "findings": plain(plan.findings),
+        "members": plain(plan.members),
         "fixes": [{**plain(fix), "recheck": fix.recheck} for fix in fixes],
         "assumptions": plain(plan.assumptions),
         "profile": plan.scene.rules.profile,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from routeviz.model.airflow import AirResult, AirStatus
-from routeviz.model.finding import Finding, State, Verdict
+from routeviz.model.finding import Finding, MemberRuling, State, Verdict
 from routeviz.model.plan import Option, Plan
 from routeviz.model.study import Fix, Way
 from routeviz.model.takeoff import TakeOff
@@ -43,6 +43,9 @@ def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
         out.append(_head("Fixes, each planned again"))
         out += [wrap(f"{n}  {fix.words}: {fix.recheck}. {fix.answer}", width, "  ") for n, fix in enumerate(fixes, 1)]
         out.append(wrap("Write one into a new scene file with: routeviz plan SCENE --apply N", width, "  "))
+    if plan.members:
+        out.append(_head("May it be cut?"))
+        out += [_member_text(m, width, metric) for m in plan.members]
     if plan.options:
         out.append(_head("Ways out"))
         out += [_way_out(o, width, metric) for o in plan.options]
@@ -60,6 +63,22 @@ def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
     out.append("")
     out.append(wrap(CAUTION, width))
     return "\n".join(out) + "\n"
+
+
+def _member_text(ruling: MemberRuling, width: int, metric: bool) -> str:
+    """Say of one member in the way what may be done to it, by which number."""
+    numbers = ""
+    if ruling.allowed_in is not None and ruling.ours_in is not None:
+        allowed, ours = (length_text(v, metric=metric) for v in (ruling.allowed_in, ruling.ours_in))
+        numbers = f" ({ruling.measure} up to {allowed}; this takes {ours})"
+    lines = [wrap(f"{ruling.label}: {ruling.verdict}{numbers}. [{ruling.code}] {ruling.source_text}", width, "  ")]
+    for text in (ruling.detail, ruling.remedy):
+        if text:
+            lines.append(wrap(text, width, "      "))
+    for piece in ruling.framing:
+        cut = f", {length_text(piece.length_in, metric=metric)}" if piece.length_in is not None else ""
+        lines.append(wrap(f"{piece.count} {piece.name}, {piece.size}{cut} {piece.note}".rstrip(), width, "      "))
+    return "\n".join(lines)
 
 
 def _way_out(option: Option, width: int, metric: bool) -> str:

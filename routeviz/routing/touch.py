@@ -3,70 +3,89 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
 from itertools import pairwise
 
-from routeviz.geometry import arc_distance, bounds, clip, contains, segment_distance
+from routeviz.geometry import Elbow, Piece, Straight, bounds, clip, contains, gap
 from routeviz.model.route import Near, Part, PartKind, Penetration
-from routeviz.model.scene import SectionShape, SectionSize
-from routeviz.model.solids import Box, Crossing, Frame, Prism, Solid, Vec3
-from routeviz.routing.vectors import along, cross, scale, sub, unit
+from routeviz.model.scene import SectionShape
+from routeviz.model.solids import Crossing, Frame, Prism, Solid, Vec3
+from routeviz.routing.vectors import along, distance, dot, scale, sub, unit
 
 __all__ = ["NEAR_IN", "near", "penetrations"]
 
 NEAR_IN = 12.0  # members farther than this from the duct's skin are not near
 _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
+_TOUCH_IN = 1e-6  # touching is not cutting
 
 
-def _arc(part: Part, steps: int = 24) -> list[Vec3]:
-    """Give points on an elbow's centre-line arc."""
+def penetrations(parts: tuple[Part, ...], frame: Frame, clearance_in: float) -> tuple[Penetration, ...]:
+    """Give every hole or notch that the route needs, in order from the hood.
+
+    Sheets and masonry are cut where the centre line passes. Framing members are listed as soon as the duct's
+    body cuts into them, whether the centre line meets them or not; that holds for members that may never be cut
+    too (a route as built may do that).
+    """
+    found: list[Penetration] = []
+    for part in parts:
+        if part.kind not in _LAID or part.length_in == 0:
+            continue
+        lines = _lines(part)
+        hits = [hit for solid in frame.solids if (hit := _hit(solid, part, lines, frame, clearance_in))]
+        found += [hole for _, hole in sorted(hits, key=lambda h: h[0])]
+    return _once(found)
+
+
+def _once(holes: list[Penetration]) -> tuple[Penetration, ...]:
+    """Keep the deepest cut where two parts meet inside one solid; cuts apart from each other stay two holes."""
+    kept: list[Penetration] = []
+    for hole in sorted(holes, key=lambda h: -h.through_in):
+        if not any(k.solid == hole.solid and distance(k.centre, hole.centre) < max(hole.size_in) for k in kept):
+            kept.append(hole)
+    return tuple(hole for hole in holes if hole in kept)
+
+
+def _lines(part: Part, steps: int = 24) -> list[tuple[Vec3, Vec3]]:
+    """Give a part's centre line as short straight pieces."""
+    if part.kind is not PartKind.ELBOW:
+        return [(part.start, part.end)]
     turn = math.radians(part.angle_deg)
-    inward = unit(tuple(a - d * math.cos(turn) for a, d in zip(part.turn_to, part.direction, strict=True)))  # type: ignore[arg-type]
+    inward = unit(sub(part.turn_to, scale(part.direction, math.cos(turn))))
     points = []
     for i in range(steps + 1):
         w = turn * i / steps
         p = along(part.start, part.direction, part.radius_in * math.sin(w))
         points.append(along(p, inward, part.radius_in * (1 - math.cos(w))))
-    return points
-
-
-def _lines(part: Part) -> list[tuple[Vec3, Vec3]]:
-    points = _arc(part) if part.kind is PartKind.ELBOW else [part.start, part.end]
     return list(pairwise(points))
 
 
-def penetrations(parts: tuple[Part, ...], frame: Frame, clearance_in: float) -> tuple[Penetration, ...]:
-    """Give every hole that the route needs, in order from the hood.
-
-    A hole is where the centre line passes through a solid that may be crossed. Solids that may never be cut
-    are listed too when the duct runs through them (a route as built may do that).
-    """
-    found: list[Penetration] = []
-    for part in parts:
-        if part.kind not in _LAID:
-            continue
-        hits: list[tuple[float, Penetration]] = []
-        lines = _lines(part)
-        for solid in frame.solids:
-            if solid.crossing is Crossing.GHOST or not _may_meet(solid, part):
-                continue
-            inside = [(i, t) for i, (a, b) in enumerate(lines) if (t := clip(solid.shape, a, b))]
-            if not inside:
-                continue
-            (i, t), (j, s) = inside[0], inside[-1]
-            enter = _at(lines[i], t[0])
-            leave = _at(lines[j], s[1])
-            hits.append((i + t[0], _hole(solid, part, enter, leave, frame, clearance_in)))
-        found += [hole for _, hole in sorted(hits, key=lambda h: h[0])]
-    return tuple(found)
+def _hit(
+    solid: Solid, part: Part, lines: list[tuple[Vec3, Vec3]], frame: Frame, clearance_in: float
+) -> tuple[float, Penetration] | None:
+    if solid.crossing is Crossing.GHOST or not _reaches(solid, part, _half_diagonal(part)):
+        return None
+    inside = [(i, t) for i, (a, b) in enumerate(lines) if (t := clip(solid.shape, a, b))]
+    if inside:
+        (i, t), (j, s) = inside[0], inside[-1]
+        enter, leave = _at(lines[i], t[0]), _at(lines[j], s[1])
+        return i + t[0], _hole(solid, part, enter, leave, frame, clearance_in)
+    if solid.crossing is Crossing.PASS or gap(_piece(part), solid.shape).gap_in >= -_TOUCH_IN:
+        return None
+    enter, leave = _beside(solid, lines)
+    return distance(part.start, enter) / max(part.length_in, 1e-9), _hole(
+        solid, part, enter, leave, frame, clearance_in
+    )
 
 
-def _may_meet(solid: Solid, part: Part) -> bool:
+def _half_diagonal(part: Part) -> float:
+    return max(math.hypot(s.width_in, s.height_in) for s in (part.section, part.section_out)) / 2
+
+
+def _reaches(solid: Solid, part: Part, reach: float) -> bool:
     box = bounds(solid.shape)
-    reach = part.radius_in if part.kind is PartKind.ELBOW else 0.0
+    reach += part.radius_in
     return all(
-        min(a, b) - reach <= h and max(a, b) + reach >= lo
-        for a, b, lo, h in zip(part.start, part.end, box.lo, box.hi, strict=True)
+        min(a, b) - reach <= high and max(a, b) + reach >= low
+        for a, b, low, high in zip(part.start, part.end, box.lo, box.hi, strict=True)
     )
 
 
@@ -75,10 +94,19 @@ def _at(line: tuple[Vec3, Vec3], t: float) -> Vec3:
     return (a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]), a[2] + t * (b[2] - a[2]))
 
 
+def _beside(solid: Solid, lines: list[tuple[Vec3, Vec3]]) -> tuple[Vec3, Vec3]:
+    """Give where a centre line that passes beside a member comes abreast of it and leaves it."""
+    box = bounds(solid.shape)
+    start, end = lines[0][0], lines[-1][1]
+    axis = max(range(3), key=lambda i: abs(end[i] - start[i]))
+    span = end[axis] - start[axis]
+    ends = sorted(min(1.0, max(0.0, (v - start[axis]) / span)) if span else 0.0 for v in (box.lo[axis], box.hi[axis]))
+    return _at((start, end), ends[0]), _at((start, end), ends[1])
+
+
 def _hole(solid: Solid, part: Part, enter: Vec3, leave: Vec3, frame: Frame, clearance_in: float) -> Penetration:
-    section = part.section
-    through = math.dist(enter, leave)
-    shape, size = _cut(solid, part, section)
+    through = distance(enter, leave)
+    shape, size = _cut(solid, part)
     direction = part.direction if through == 0 else unit(sub(leave, enter))
     return Penetration(
         solid=solid.id,
@@ -96,24 +124,29 @@ def _hole(solid: Solid, part: Part, enter: Vec3, leave: Vec3, frame: Frame, clea
     )
 
 
-def _cut(solid: Solid, part: Part, section: SectionSize) -> tuple[str, tuple[float, float]]:
-    """Shape and sides of the cut; a plumb round duct through a slope leaves an ellipse, long side along the slope."""
-    slope = _slope(solid)
+def _cut(solid: Solid, part: Part) -> tuple[str, tuple[float, float]]:
+    """Shape and sides of the cut; a plumb duct through a slope needs a hole longer along the slope."""
+    section = part.section
+    stretch = _slope_factor(solid) if abs(part.direction[2]) > 0.99 else 1.0
     if section.shape is SectionShape.ROUND:
-        if slope and abs(part.direction[2]) > 0.99:
-            return "ellipse", (section.width_in, section.width_in * math.sqrt(1 + slope * slope))
-        return "round", (section.width_in, section.width_in)
-    return str(section.shape), (section.width_in, section.height_in)
+        return ("ellipse" if stretch > 1 else "round"), (section.width_in, section.width_in * stretch)
+    wide, high = section.width_in, section.height_in
+    if stretch > 1 and part.wide is not None and isinstance(solid.shape, Prism):
+        along_slope = 1 - solid.shape.axis  # the prism runs along the eave, so the slope is the other level axis
+        if abs(part.wide[along_slope]) > 0.5:
+            wide *= stretch
+        else:
+            high *= stretch
+    return str(section.shape), (wide, high)
 
 
-def _slope(solid: Solid) -> float:
-    """Rise over run of a sloped board, 0 for level or plumb ones."""
+def _slope_factor(solid: Solid) -> float:
+    """Length along a sloped board over its level length; 1 for level or plumb ones."""
     if not isinstance(solid.shape, Prism) or solid.shape.axis == 2:
-        return 0.0
+        return 1.0
     outline = solid.shape.outline
-    longest = max(zip(outline, (*outline[1:], outline[0]), strict=True), key=lambda e: math.dist(*e))
-    (ax, ay), (bx, by) = longest
-    return abs((by - ay) / (bx - ax)) if abs(bx - ax) > 1e-9 else 0.0
+    (ax, ay), (bx, by) = max(zip(outline, (*outline[1:], outline[0]), strict=True), key=lambda e: math.dist(*e))
+    return math.hypot(1.0, (by - ay) / (bx - ax)) if abs(bx - ax) > 1e-9 else 1.0
 
 
 def _space(frame: Frame, point: Vec3) -> str:
@@ -123,81 +156,32 @@ def _space(frame: Frame, point: Vec3) -> str:
     return "outdoors"
 
 
+def _piece(part: Part) -> Piece:
+    section = part.section if part.section.width_in >= part.section_out.width_in else part.section_out
+    wide = None if section.is_round else part.wide or _level(part.direction)
+    if part.kind is PartKind.ELBOW:
+        return Elbow(part.start, part.direction, part.turn_to, part.radius_in, section, wide)
+    return Straight(part.start, part.end, section, wide)
+
+
+def _level(direction: Vec3) -> Vec3:
+    """Give a level direction square to a run, for a flat section whose turn nobody told."""
+    return (1.0, 0.0, 0.0) if abs(dot(direction, (1.0, 0.0, 0.0))) < 0.9 else (0.0, 1.0, 0.0)
+
+
 def near(parts: tuple[Part, ...], frame: Frame) -> tuple[Near, ...]:
     """Give the solids that may not be cut within `NEAR_IN` of the duct's skin, nearest first."""
     best: dict[str, Near] = {}
     for part in parts:
-        if part.kind not in _LAID:
+        if part.kind not in _LAID or part.length_in == 0:
             continue
-        for solid in _close(part, frame):
-            gap, p, q = _gap(part, solid)
-            if gap <= NEAR_IN and (solid.id not in best or gap < best[solid.id].gap_in):
-                toward = unit(sub(q, p)) if math.dist(p, q) > 1e-9 else (0.0, 0.0, 1.0)
-                best[solid.id] = Near(solid.id, solid.label, gap, toward, q, part.id)
+        piece = _piece(part)
+        for solid in frame.solids:
+            if solid.crossing is not Crossing.NEVER or not _reaches(solid, part, NEAR_IN + _half_diagonal(part)):
+                continue
+            found = gap(piece, solid.shape)
+            if found.gap_in <= NEAR_IN and (solid.id not in best or found.gap_in < best[solid.id].gap_in):
+                away = sub(found.on_solid, found.on_duct)
+                toward = unit(away) if dot(away, away) > 1e-18 else (0.0, 0.0, 1.0)
+                best[solid.id] = Near(solid.id, solid.label, found.gap_in, toward, found.on_solid, part.id)
     return tuple(sorted(best.values(), key=lambda n: (round(n.gap_in, 6), n.solid)))
-
-
-def _close(part: Part, frame: Frame) -> Iterator[Solid]:
-    reach = NEAR_IN + max(part.section.width_in, part.section_out.width_in) + (part.radius_in if part.radius_in else 0)
-    for solid in frame.solids:
-        if solid.crossing is not Crossing.NEVER:
-            continue
-        box = bounds(solid.shape)
-        if all(
-            min(a, b) - reach <= h and max(a, b) + reach >= lo
-            for a, b, lo, h in zip(part.start, part.end, box.lo, box.hi, strict=True)
-        ):
-            yield solid
-
-
-def _gap(part: Part, solid: Solid) -> tuple[float, Vec3, Vec3]:
-    """Clear gap from the duct's skin to a solid, with the points on centre line and solid."""
-    section = part.section if part.section.width_in >= part.section_out.width_in else part.section_out
-    if section.shape is SectionShape.ROUND:
-        if part.kind is PartKind.ELBOW and part.corner is not None:
-            far, p, q = arc_distance(solid.shape, part.corner, part.direction, part.turn_to, part.radius_in)
-        else:
-            far, p, q = segment_distance(solid.shape, part.start, part.end)
-        return far - section.width_in / 2, p, q
-    return _flat_gap(part, section, solid)
-
-
-def _flat_gap(part: Part, section: SectionSize, solid: Solid) -> tuple[float, Vec3, Vec3]:
-    """Gap of a rectangular or oval part: the least over its four edge lines, its middle and its sides' middles."""
-    wide = part.wide or (1.0, 0.0, 0.0)
-    best: tuple[float, Vec3, Vec3] | None = None
-    for a, b in _lines(part):
-        run = unit(sub(b, a))
-        flat = unit(sub(wide, scale(run, sum(w * r for w, r in zip(wide, run, strict=True)))))
-        thin = cross(run, flat)
-        if isinstance(solid.shape, Box) and max(abs(c) for c in run) > 1 - 1e-9:
-            return _box_gap(a, b, flat, thin, section, solid.shape)
-        for i in (-1.0, 0.0, 1.0):
-            for j in (-1.0, 0.0, 1.0):
-                shift = tuple(
-                    i * section.width_in / 2 * f + j * section.height_in / 2 * t
-                    for f, t in zip(flat, thin, strict=True)
-                )
-                p, q = (tuple(c + s for c, s in zip(end, shift, strict=True)) for end in (a, b))
-                found = segment_distance(solid.shape, p, q)  # type: ignore[arg-type]
-                if best is None or found[0] < best[0]:
-                    best = found
-    assert best is not None
-    return best
-
-
-def _box_gap(a: Vec3, b: Vec3, flat: Vec3, thin: Vec3, section: SectionSize, box: Box) -> tuple[float, Vec3, Vec3]:
-    """Gap of two axis-parallel boxes; negative by the least overlap when they meet."""
-    half = [abs(f) * section.width_in / 2 + abs(t) * section.height_in / 2 for f, t in zip(flat, thin, strict=True)]
-    lo = [min(p, q) - h for p, q, h in zip(a, b, half, strict=True)]
-    hi = [max(p, q) + h for p, q, h in zip(a, b, half, strict=True)]
-    apart = [max(bl - h, l - bh) for l, h, bl, bh in zip(lo, hi, box.lo, box.hi, strict=True)]  # noqa: E741
-    gap = math.sqrt(sum(max(d, 0.0) ** 2 for d in apart)) if max(apart) > 0 else max(apart)
-    middle: Vec3 = ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2)
-    x, y, z = (min(max(m, low), high) for m, low, high in zip(middle, box.lo, box.hi, strict=True))
-    near_line: Vec3 = (
-        min(max(x, min(a[0], b[0])), max(a[0], b[0])),
-        min(max(y, min(a[1], b[1])), max(a[1], b[1])),
-        min(max(z, min(a[2], b[2])), max(a[2], b[2])),
-    )
-    return gap, near_line, (x, y, z)
