@@ -1,0 +1,54 @@
+"""What every member ruling is made of: the table's numbers, the code of the rule, and the record itself."""
+
+from __future__ import annotations
+
+from routeviz import catalog
+from routeviz.model.finding import FramingPiece, MemberRuling, MemberVerdict
+from routeviz.model.scene import MemberKind
+from routeviz.model.solids import Crossing, Solid, SolidKind
+from routeviz.rules.outcome import EPSILON_IN
+
+__all__ = ["fits", "member_code", "row", "ruling"]
+
+_ENGINEERED = frozenset({MemberKind.I_JOIST, MemberKind.OPEN_WEB, MemberKind.TRUSS, MemberKind.ENGINEERED,
+                         MemberKind.STEEL})  # fmt: skip
+_CODES = {
+    SolidKind.JOIST: "MBR-JOIST", SolidKind.RAFTER: "MBR-JOIST", SolidKind.RIDGE: "MBR-BEAM",
+    SolidKind.STUD: "MBR-STUD", SolidKind.JACK: "MBR-STUD", SolidKind.CRIPPLE: "MBR-STUD",
+    SolidKind.PLATE: "MBR-PLATE", SolidKind.SILL: "MBR-PLATE", SolidKind.RIM: "MBR-RIM",
+    SolidKind.BEAM: "MBR-BEAM", SolidKind.HEADER: "MBR-BEAM", SolidKind.CHORD: "MBR-ENGINEERED",
+    SolidKind.WEB: "MBR-ENGINEERED", SolidKind.FURRING: "MBR-FREE", SolidKind.BLOCKING: "MBR-FREE",
+    SolidKind.CABINET: "MBR-FREE", SolidKind.SOFFIT: "MBR-FREE", SolidKind.OBSTACLE: "MBR-FREE",
+    SolidKind.MASONRY: "MBR-MASONRY", SolidKind.SLAB: "MBR-MASONRY",
+}  # fmt: skip
+
+
+def member_code(solid: Solid) -> str:
+    """Give the code of the rule that judges cuts in this solid; "" for sheets and things that are no members."""
+    if solid.kind is SolidKind.EAVE or solid.crossing is Crossing.GHOST:
+        return ""
+    if solid.member is not None and solid.member.kind in _ENGINEERED:
+        return "MBR-ENGINEERED"
+    if solid.member is not None and solid.member.kind is MemberKind.FURRING:
+        return "MBR-FREE"
+    return _CODES.get(solid.kind, "")
+
+
+def row(group: str, key: str) -> tuple[float, str]:
+    """Give a number of the member table and its source."""
+    row = catalog.table("members")[group][key]
+    return float(row["value"]), str(row["source"])
+
+
+def ruling(
+    solid: Solid, verdict: MemberVerdict, rule: str, measure: str, allowed: float | None, ours: float | None,
+    source: str, *, framing: tuple[FramingPiece, ...] = (), detail: str = "", remedy: str = "", words: str = "",
+) -> MemberRuling:  # fmt: skip
+    """Give the record of one ruling; its source is a catalogue id unless `words` cite a maker."""
+    return MemberRuling(solid.id, solid.label, verdict, member_code(solid), rule, measure, allowed, ours, source,
+                        words or catalog.source(source).text, framing, detail, remedy)  # fmt: skip
+
+
+def fits(allowed: float, ours: float) -> MemberVerdict:
+    """Give the verdict on a size under a limit."""
+    return MemberVerdict.WITHIN if ours <= allowed + EPSILON_IN else MemberVerdict.NOT_ALLOWED

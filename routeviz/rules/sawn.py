@@ -1,0 +1,151 @@
+"""Sawn members: joists and rafters, studs, plates, rims. The numbers are in ``catalog/members.toml``."""
+
+from __future__ import annotations
+
+from routeviz.model.finding import FramingPiece, MemberRuling, MemberVerdict
+from routeviz.model.scene import MakerLimits
+from routeviz.model.solids import Frame, Solid, SolidKind
+from routeviz.rules.cuts import Cut
+from routeviz.rules.openings import ceiling_opening, plate_tie, wall_opening
+from routeviz.rules.outcome import EPSILON_IN
+from routeviz.rules.ruling import fits, row, ruling
+from routeviz.units import inch_text
+
+__all__ = ["hole_limit_in", "joist_ruling", "plate_ruling", "rim_ruling", "stud_ruling"]
+
+
+def hole_limit_in(depth_in: float) -> float:
+    """Give the largest hole in a sawn joist or rafter: a third of its depth, with 2 in left at both edges.
+
+    Examples
+    --------
+    >>> round(hole_limit_in(9.25), 4)
+    3.0833
+    >>> hole_limit_in(3.5)
+    0.0
+    """
+    share, edge = row("sawn", "hole_share")[0], row("sawn", "hole_edge_in")[0]
+    return min(depth_in * share, max(0.0, depth_in - 2 * edge))
+
+
+def joist_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+    """Judge a cut in a sawn joist or rafter."""
+    group = "rafter" if solid.kind is SolidKind.RAFTER else "sawn"
+    source = row(group, "hole_share")[1]
+    around = ceiling_opening(solid, frame)
+    way_out = "Shift the duct into the bay beside it, or frame an opening with headers to its neighbours."
+    limit = hole_limit_in(cut.depth_in)
+    rule = f"a hole of at most a third of the depth, {inch_text(limit)}, with 2 in left at both edges"
+    if cut.severs:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", limit, cut.size_in, source, framing=around,
+                       detail="the duct would take its whole section", remedy=way_out)  # fmt: skip
+    if cut.is_notch:
+        return _joist_notch(solid, cut, group, around, way_out)
+    edge = row(group, "hole_edge_in")[0]
+    if cut.size_in <= limit + EPSILON_IN and cut.edge_in < edge - EPSILON_IN:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, "2 in of wood at both edges of a hole", "wood left at the edge",
+                       edge, cut.edge_in, source, framing=around, remedy="Move the hole to the middle of the depth.")  # fmt: skip
+    verdict = fits(limit, cut.size_in)
+    bad = verdict is MemberVerdict.NOT_ALLOWED
+    return ruling(solid, verdict, rule, "hole", limit, cut.size_in, source, framing=around if bad else (),
+                   remedy=way_out if bad else "")  # fmt: skip
+
+
+def _joist_notch(solid: Solid, cut: Cut, group: str, around: tuple[FramingPiece, ...], way_out: str) -> MemberRuling:
+    share, source = row(group, "notch_share")
+    end_share = row("sawn", "end_notch_share")[0]
+    at_end = cut.from_end_in is not None and cut.from_end_in <= cut.along_in / 2 + EPSILON_IN
+    allowed = cut.depth_in * (end_share if at_end else share)
+    middle = row("sawn", "notch_not_in_middle_share")[0]
+    place = cut.end_share
+    if place is not None and place > middle and not at_end:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, "no notch in the middle third of the span", "notch", 0.0,
+                       cut.notch_in, source, framing=around, remedy=way_out)  # fmt: skip
+    longest = cut.depth_in * row("sawn", "notch_length_share")[0]
+    if not at_end and cut.along_in > longest + EPSILON_IN:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, "a notch no longer than a third of the depth", "notch length",
+                       longest, cut.along_in, source, framing=around, remedy=way_out)  # fmt: skip
+    verdict = fits(allowed, cut.notch_in)
+    rule = f"a notch of at most {'a quarter' if at_end else 'a sixth'} of the depth, {inch_text(allowed)}"
+    bad = verdict is MemberVerdict.NOT_ALLOWED
+    return ruling(solid, verdict, rule, "notch", allowed, cut.notch_in, source, framing=around if bad else (),
+                   remedy=way_out if bad else "")  # fmt: skip
+
+
+def stud_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+    """Judge a cut in a stud."""
+    member = solid.member
+    loaded = member is None or member.bearing or member.exterior
+    doubled = member is not None and member.plies >= 2
+    key = "bore_doubled_share" if loaded and doubled else "bore_bearing_share" if loaded else "bore_partition_share"
+    share, source = row("stud", key)
+    edge = row("stud", "bore_edge_in")[0]
+    limit = min(cut.depth_in * share, cut.depth_in - 2 * edge)
+    kind = "doubled bearing stud" if loaded and doubled else "bearing or exterior stud" if loaded else "partition stud"
+    rule = f"a bore of at most {share * 100:.0f} of 100 parts of a {kind}'s depth, {inch_text(limit)}, 5/8 in from its edges"
+    around = wall_opening(solid, cut, frame)
+    way_out = "Shift the hole between the studs, or frame an opening like a small window."
+    if cut.severs:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "bore", limit, cut.size_in, source, framing=around,
+                       detail="the duct would take its whole section", remedy=way_out)  # fmt: skip
+    if cut.is_notch:
+        notch_share, source = row("stud", "notch_bearing_share" if loaded else "notch_partition_share")
+        allowed = cut.depth_in * notch_share
+        verdict = fits(allowed, cut.notch_in)
+        bad = verdict is MemberVerdict.NOT_ALLOWED
+        return ruling(solid, verdict, f"a notch of at most {inch_text(allowed)}", "notch", allowed, cut.notch_in,
+                       source, framing=around if bad else (), remedy=way_out if bad else "")  # fmt: skip
+    if cut.size_in <= limit + EPSILON_IN and cut.edge_in < edge - EPSILON_IN:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, "5/8 in of wood at both edges of a bore",
+                       "wood left at the edge", edge, cut.edge_in, source, framing=around,
+                       remedy="Move the bore to the middle of the stud.")  # fmt: skip
+    verdict = fits(limit, cut.size_in)
+    bad = verdict is MemberVerdict.NOT_ALLOWED
+    return ruling(solid, verdict, rule, "bore", limit, cut.size_in, source, framing=around if bad else (),
+                   remedy=way_out if bad else "")  # fmt: skip
+
+
+def plate_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+    """Judge a cut in a plate."""
+    member = solid.member
+    share, source = row("plate", "tie_above_share")
+    limit = cut.depth_in * share
+    taken = cut.depth_in - max(0.0, cut.left_in[0]) - max(0.0, cut.left_in[1]) if cut.left_in else cut.size_in
+    if cut.severs and not cut.left_in:
+        taken = cut.depth_in
+    loaded = member is None or member.bearing or member.exterior
+    top = "bottom" not in solid.id and "bottom" not in solid.label and solid.kind is SolidKind.PLATE
+    if cut.lengthwise:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, "a plate is crossed, never cut along its length", "cut of the width",
+                       limit, taken, source, remedy="Run the duct beside the plate, or cross it square.")  # fmt: skip
+    if taken <= limit + EPSILON_IN or not loaded:
+        why = "no tie up to half the width" if loaded else "a plate that carries nothing needs no tie"
+        return ruling(solid, MemberVerdict.WITHIN if loaded else MemberVerdict.ALLOWED, why, "cut of the width",
+                       limit if loaded else None, taken, source)  # fmt: skip
+    if not top:
+        return ruling(solid, MemberVerdict.ALLOWED, "a bottom plate between studs may be cut", "cut of the width", None,
+                       taken, "common-practice", detail="fix both ends of the plate to the floor")  # fmt: skip
+    return ruling(
+        solid, MemberVerdict.WITHIN, "a top plate cut by more than half its width needs a steel tie across the cut",
+        "cut of the width", cut.depth_in, min(taken, cut.depth_in), source, framing=(plate_tie(cut),),
+        detail=f"{inch_text(taken)} of {inch_text(cut.depth_in)} is cut, more than half: a tie is needed",
+        remedy="Nail a steel tie over the cut plate.",
+    )  # fmt: skip
+
+
+def rim_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+    """Judge a hole in a rim."""
+    edge, source = row("rim", "between_joists_edge_in")
+    limit = max(0.0, cut.depth_in - 2 * edge)
+    rule = f"a rim on its wall may be cut between two joists while {inch_text(edge)} stays above and below"
+    if cut.severs:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", limit, cut.size_in, source,
+                       framing=ceiling_opening(solid, frame), remedy="Use a smaller or flatter duct at the rim.")  # fmt: skip
+    if cut.size_in <= limit + EPSILON_IN and cut.edge_in < edge - EPSILON_IN:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "wood left at the edge", edge, cut.edge_in, source,
+                       remedy="Move the hole to the middle of the rim.")  # fmt: skip
+    verdict = fits(limit, cut.size_in)
+    bad = verdict is MemberVerdict.NOT_ALLOWED
+    tell = "Use a smaller or flatter duct at the rim." if bad else "Ask the inspector before cutting the rim."
+    return ruling(solid, verdict, rule, "hole", limit, cut.size_in, source, remedy=tell,
+                   detail="tolerated between two joists and under no stud; inspectors differ")  # fmt: skip

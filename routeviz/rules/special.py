@@ -1,0 +1,100 @@
+"""Members that other rules hold for: beams, engineered members, what carries nothing, masonry and concrete."""
+
+from __future__ import annotations
+
+from routeviz.model.finding import FramingPiece, MemberRuling, MemberVerdict
+from routeviz.model.scene import MakerLimits, MemberKind
+from routeviz.model.solids import Crossing, Frame, Solid, SolidKind
+from routeviz.rules.cuts import Cut
+from routeviz.rules.outcome import EPSILON_IN
+from routeviz.rules.ruling import fits, row, ruling
+from routeviz.rules.sawn import hole_limit_in
+from routeviz.units import inch_text
+
+__all__ = ["beam_ruling", "engineered_ruling", "free_ruling", "masonry_ruling"]
+
+
+def beam_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+    """Judge a cut in a beam, ridge or header."""
+    limit, source = row("beam", "hole_in")
+    joist = hole_limit_in(cut.depth_in)
+    return ruling(
+        solid, fits(limit, cut.size_in) if not cut.severs else MemberVerdict.NOT_ALLOWED,
+        f"a beam or header takes a cable hole of {inch_text(limit)} at most; it carries what hangs on it", "hole", limit,
+        cut.size_in, source,
+        detail=f"even the rule for a single joist would allow no more than {inch_text(joist)}",
+        remedy="Leave it whole: go under it, or to a face that is not behind it. An engineer may decide otherwise.",
+    )  # fmt: skip
+
+
+def engineered_ruling(solid: Solid, cut: Cut, _frame: Frame | None, maker: MakerLimits) -> MemberRuling:
+    """Judge a cut in an engineered member: only its maker or an engineer can allow it."""
+    kind = solid.member.kind if solid.member else MemberKind.TRUSS
+    source = "irc-r802-7-2" if solid.kind in (SolidKind.CHORD, SolidKind.WEB, SolidKind.RAFTER) else "irc-r502-8-2"
+    words = {
+        MemberKind.I_JOIST: "an I-joist is bored in its web only, by its maker's chart; its flanges are never cut",
+        MemberKind.TRUSS: "a truss is never cut, notched or bored without a registered design",
+        MemberKind.OPEN_WEB: "an open-web joist is never cut; a duct may pass between its webs",
+        MemberKind.STEEL: "steel framing is cut by its maker's or an engineer's detail only",
+    }.get(kind, "engineered timber is cut by its maker's or an engineer's detail only")
+    chart = maker.member_hole_in
+    if (
+        kind in (MemberKind.I_JOIST, MemberKind.ENGINEERED)
+        and chart is not None
+        and not cut.severs
+        and not cut.is_notch
+    ):
+        return ruling(solid, fits(chart, cut.size_in), words, "hole", chart, cut.size_in, "maker",
+                       words=maker.document or "maker's chart",
+                       detail="the third-of-depth rule is for sawn timber and does not apply",
+                       remedy="Keep to the hole that the chart allows here." if cut.size_in > chart else "")  # fmt: skip
+    if kind is MemberKind.I_JOIST and (cut.severs or cut.is_notch):
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, words, "hole", chart, cut.size_in, source,
+                       detail="the duct would cut a flange", remedy="Shift the duct into the bay beside it.")  # fmt: skip
+    return ruling(solid, MemberVerdict.DECIDED_ELSEWHERE, words, "hole", chart, cut.size_in, source,
+                   remedy="Shift the duct past it, or get the maker's or an engineer's written detail.")  # fmt: skip
+
+
+def free_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+    """Judge a cut in what carries nothing."""
+    furring = solid.kind is SolidKind.FURRING or (solid.member is not None and solid.member.kind is MemberKind.FURRING)
+    if furring:
+        rule = "a furring strip carries no load and may be cut, with no header"
+        detail = "fix the strip to the wall beyond both cuts first"
+        pieces = (
+            FramingPiece("masonry anchor", "through the strip into the wall", None, 4, "two beyond each cut"),
+            FramingPiece(
+                "backing block", "as thick as the strip", None, 2, "behind the board's cut edges and for the hood"
+            ),
+        )
+        return ruling(solid, MemberVerdict.ALLOWED, rule, "hole", None, cut.size_in, "common-practice", framing=pieces,
+                       detail=detail)  # fmt: skip
+    if solid.kind is SolidKind.BLOCKING:
+        rule, detail = "blocking may be cut out and set again beside the duct", "set new blocking beside the duct"
+    elif solid.crossing is Crossing.NEVER:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, "the scene says that it may not be cut", "hole", None,
+                       cut.size_in, "common-practice", remedy="Shift the duct past it.")  # fmt: skip
+    else:
+        rule, detail = "a panel that carries nothing may be cut", ""
+    return ruling(solid, MemberVerdict.ALLOWED, rule, "hole", None, cut.size_in, "common-practice", detail=detail)
+
+
+def masonry_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+    """Judge a hole in masonry, log or concrete."""
+    if solid.kind is SolidKind.SLAB:
+        return ruling(solid, MemberVerdict.DECIDED_ELSEWHERE, "a concrete slab is cored only where an engineer says so",
+                       "hole", None, cut.along_in, "common-practice",
+                       remedy="Go under it, or have the reinforcement located and the core approved.")  # fmt: skip
+    if solid.material == "log":
+        return ruling(solid, MemberVerdict.WITHIN, "a log wall is bored between its fixings; logs settle", "hole", None,
+                       cut.along_in, "common-practice", detail="leave room above the sleeve for settling")  # fmt: skip
+    limit, source = row("masonry", "lintel_free_in")
+    sleeve = row("masonry", "sleeve_in")[0]
+    wide = cut.along_in
+    return ruling(
+        solid, MemberVerdict.WITHIN if wide <= limit + EPSILON_IN else MemberVerdict.DECIDED_ELSEWHERE,
+        "no lintel up to about two bricks' width", "width of the hole", limit, wide, source,
+        framing=(FramingPiece("sleeve", f"{inch_text(sleeve)} larger than the duct", None, 1, "mortared in"),),
+        detail="the hole takes a sleeve; make good round it with cut brick and mortar",
+        remedy="" if wide <= limit + EPSILON_IN else "Have a lintel sized, or use a narrower duct.",
+    )  # fmt: skip
