@@ -65,8 +65,8 @@ def _beam_box(house: House, beam: Beam) -> Box:
     if beam.bottom_in < house.plate_top:  # it hangs below the plates: from finished wall to finished wall
         lo, hi = (0.0, house.scene.kitchen.width_in) if axis == 0 else (-house.scene.kitchen.depth_in, 0.0)
     if axis == 0:
-        start = beam.start_in if beam.start_in is not None else lo
-        end = beam.end_in if beam.end_in is not None else hi
+        start = lo if beam.start_in is None else beam.start_in
+        end = hi if beam.end_in is None else beam.end_in
     else:
         end = -beam.start_in if beam.start_in is not None else hi
         start = -beam.end_in if beam.end_in is not None else lo
@@ -200,7 +200,7 @@ def ceiling_solids(house: House) -> list[Solid]:
         solids += _joists(house, layout, boxes) + _rims(house, layout, boxes) + _blocking(house, layout, boxes)
     if ceiling.slab_in > 0:
         x0, x1, y0, y1 = house.core
-        slab = Box((x0, y0, house.plate_top), (x1, y1, house.plate_top + ceiling.slab_in))
+        slab = Box((x0, y0, house.joist_top - ceiling.slab_in), (x1, y1, house.joist_top))
         solids.append(Solid("slab", SolidKind.SLAB, "concrete ceiling", slab, Crossing.NEVER, "ceiling.slab_in", None,
                             "concrete"))  # fmt: skip
     return solids

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from routeviz.framing.place import House
-from routeviz.geometry.shapes import plane_axes
+from routeviz.geometry import plane_axes
 from routeviz.model.scene import MemberKind, Obstacle, ObstacleKind
 from routeviz.model.solids import Box, Crossing, Cylinder, Member, Solid, SolidKind
 

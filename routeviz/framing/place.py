@@ -172,9 +172,8 @@ def house(scene: Scene) -> House:
 
 def _ceiling_depth(scene: Scene) -> float:
     """Give the depth of what carries the ceiling: joists, truss chords or slab; 0 under bare rafters."""
-    if scene.ceiling.joists is not None:
-        return scene.ceiling.joists.depth_in
-    if scene.ceiling.slab_in > 0:
-        return scene.ceiling.slab_in
+    hung = scene.ceiling.joists.depth_in if scene.ceiling.joists is not None else 0.0
+    if hung + scene.ceiling.slab_in > 0:
+        return hung + scene.ceiling.slab_in  # strips or joists hang under a slab
     trusses = scene.roof is not None and scene.roof.framing is not None and scene.roof.framing.kind is MemberKind.TRUSS
     return CHORD_IN if trusses else 0.0

@@ -71,10 +71,13 @@ def _ceiling_zones(house: House, shape: RoofShape | None) -> list[Zone]:
     x0, x1, y0, y1 = house.outer
     if is_cathedral(house) or house.joist_top - house.ceiling < 0.01:
         return []
-    band = Box((x0, y0, house.ceiling), (x1, y1, house.joist_top))
-    closed = house.scene.ceiling.slab_in > 0
-    found = [Zone("ceiling", "concrete ceiling" if closed else "ceiling", Passage.CLOSED if closed else Passage.HIDDEN,
-                  band)]  # fmt: skip
+    slab, top = house.scene.ceiling.slab_in, house.joist_top - house.scene.ceiling.slab_in
+    found = []
+    if top - house.ceiling > 0.01:
+        found.append(Zone("ceiling", "ceiling", Passage.HIDDEN, Box((x0, y0, house.ceiling), (x1, y1, top))))
+    if slab > 0:
+        concrete = Box((x0, y0, top), (x1, y1, house.joist_top))
+        found.append(Zone("slab", "concrete ceiling", Passage.CLOSED, concrete))
     layout = house.scene.ceiling.joists
     if layout is not None:
         axis = joist_axis(layout)
@@ -90,7 +93,7 @@ def _ceiling_zones(house: House, shape: RoofShape | None) -> list[Zone]:
     ends = house.outer[2 * across], house.outer[2 * across + 1]
     words = tuple(_END_WORDS[s] for s in sides_of(across))
     for a, b, name in _bays(ordered, ends, words):
-        lo, hi = [0.0, 0.0, house.ceiling], [0.0, 0.0, house.joist_top]
+        lo, hi = [0.0, 0.0, house.ceiling], [0.0, 0.0, top]
         lo[axis], hi[axis], lo[across], hi[across] = *run, a, b
         found.append(Zone(f"bay-{word.split()[0]}-{name.replace(' ', '-')}", f"{word} {name}", Passage.HIDDEN,
                           Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), bay=f"{word} {name}"))  # fmt: skip

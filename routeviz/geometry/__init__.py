@@ -7,6 +7,7 @@ from routeviz.geometry.measure import (
     clip,
     contains,
     nearest_point,
+    plane_axes,
     point_distance,
     segment_distance,
 )
@@ -29,6 +30,7 @@ __all__ = [
     "mesh",
     "nearest_point",
     "piece_bounds",
+    "plane_axes",
     "point_distance",
     "segment_distance",
     "stair_boxes",

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from routeviz.geometry.convex import Support, closest, cross, dot, minus, plus
-from routeviz.geometry.measure import bounds, nearest_point
-from routeviz.geometry.shapes import convex_parts, lift, plane_axes
+from routeviz.geometry.measure import bounds, nearest_point, plane_axes
+from routeviz.geometry.shapes import convex_parts, lift
 from routeviz.model.scene import SectionShape, SectionSize
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Vec3
 
@@ -109,7 +109,9 @@ def _solid_support(shape: Box | Prism | Cylinder) -> Support:
     u, v = plane_axes(axis)
     if isinstance(shape, Prism):
         outline = shape.outline
-        return lambda d: lift(axis, end if d[axis] > 0 else start, max(outline, key=lambda p: p[0] * d[u] + p[1] * d[v]))
+        return lambda d: lift(
+            axis, end if d[axis] > 0 else start, max(outline, key=lambda p: p[0] * d[u] + p[1] * d[v])
+        )
     (cu, cv), r = shape.centre, shape.radius
 
     def round_support(d: Vec3) -> Vec3:

@@ -12,12 +12,13 @@ from itertools import pairwise
 
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Vec3
 
-__all__ = ["arc_distance", "bounds", "clip", "contains", "nearest_point", "point_distance", "segment_distance"]
+__all__ = ["arc_distance", "bounds", "clip", "contains", "nearest_point", "plane_axes", "point_distance", "segment_distance"]
 
 _GOLDEN = (math.sqrt(5) - 1) / 2
 
 
-def _others(axis: int) -> tuple[int, int]:
+def plane_axes(axis: int) -> tuple[int, int]:
+    """Give the two axes of an outline swept along `axis`, in axis order."""
     return ((1, 2), (0, 2), (0, 1))[axis]
 
 
@@ -25,7 +26,7 @@ def bounds(shape: Shape) -> Box:
     """Give the smallest axis-parallel box around a shape."""
     if isinstance(shape, Box):
         return shape
-    u, v = _others(shape.axis)
+    u, v = plane_axes(shape.axis)
     lo, hi = [0.0] * 3, [0.0] * 3
     lo[shape.axis], hi[shape.axis] = shape.start, shape.end
     if isinstance(shape, Prism):
@@ -63,7 +64,7 @@ def nearest_point(shape: Shape, point: Vec3) -> Vec3:
     if isinstance(shape, Box):
         x, y, z = (min(max(p, a), b) for p, a, b in zip(point, shape.lo, shape.hi, strict=True))
         return (x, y, z)
-    u, v = _others(shape.axis)
+    u, v = plane_axes(shape.axis)
     out = [0.0] * 3
     out[shape.axis] = min(max(point[shape.axis], shape.start), shape.end)
     if isinstance(shape, Prism):
@@ -183,7 +184,7 @@ def clip(shape: Shape, a: Vec3, b: Vec3) -> tuple[float, float] | None:
     range_ = _clip_slabs(((shape.start, shape.end),), (a[k],), (b[k],))
     if range_ is None:
         return None
-    u, v = _others(k)
+    u, v = plane_axes(k)
     flat = (
         _clip_polygon(shape.outline, (a[u], a[v]), (b[u], b[v]))
         if isinstance(shape, Prism)

@@ -40,7 +40,9 @@ def mesh(shape: Shape) -> Any:
     corners = [lift(axis, start, (u, v)) for u, v in outline] + [lift(axis, end, (u, v)) for u, v in outline]
     ring = np.arange(n)
     following = np.roll(ring, -1)
-    sides = np.concatenate([np.stack([ring, following, following + n], 1), np.stack([ring, following + n, ring + n], 1)])
+    sides = np.concatenate(
+        [np.stack([ring, following, following + n], 1), np.stack([ring, following + n, ring + n], 1)]
+    )
     area = np.sum(flat[:, 0] * np.roll(flat[:, 1], -1) - np.roll(flat[:, 0], -1) * flat[:, 1])
     if area < 0:
         sides = sides[:, ::-1]

@@ -18,11 +18,6 @@ Point2 = tuple[float, float]
 _TINY = 1e-9
 
 
-def plane_axes(axis: int) -> tuple[int, int]:
-    """Give the two axes of an outline swept along `axis`, in axis order."""
-    return (1, 2) if axis == 0 else (0, 2) if axis == 1 else (0, 1)
-
-
 def lift(axis: int, along: float, flat: Point2) -> Vec3:
     """Give the point with coordinate `along` on `axis` and `flat` in the two other axes."""
     if axis == 0:

@@ -246,3 +246,16 @@ def test_a_cabinet_that_hides_duct_is_hollow_and_its_panels_may_be_cut():
     assert not any(contains(s.shape, (70.0, -6.0, 85.0)) for s in panels)
     solid = frame(samples.scene(obstacles=(replace(cabinet, hides_duct=False),))).solid("over-hood")
     assert solid.crossing is Crossing.NEVER
+
+
+def test_strips_under_a_slab_leave_a_hidden_gap_and_a_bare_slab_none():
+    scene = samples.scene()
+    strips = replace(scene.ceiling.joists, kind=MemberKind.FURRING, size="2x4", depth_in=3.5)
+    hung = replace(scene, above=Above(AboveKind.SLAB), roof=None, ceiling=replace(scene.ceiling, joists=strips, slab_in=8.0))
+    framed = frame(hung)
+    assert framed.solid("slab").shape.lo[2] == 96.0 + 0.625 + 3.5
+    assert framed.solid("ceiling-strip-4").crossing is Crossing.RULE
+    assert zone_at(framed, (70.0, -40.0, 98.0)).passage is Passage.HIDDEN
+    assert zone_at(framed, (70.0, -40.0, 101.0)).passage is Passage.CLOSED
+    bare = frame(replace(hung, ceiling=replace(scene.ceiling, layers=(), joists=None, slab_in=8.0)))
+    assert bare.solid("slab").shape.lo[2] == 96.0
