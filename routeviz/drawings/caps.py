@@ -8,8 +8,9 @@ from routeviz.drawings.house import View
 from routeviz.drawings.sketch import Sketch
 from routeviz.model.route import PartKind, Route
 from routeviz.model.scene import Scene
+from routeviz.model.solids import FaceKind, Frame
 
-__all__ = ["cap_size_in", "draw_cap"]
+__all__ = ["cap_foot_in", "cap_size_in", "draw_cap"]
 
 
 def cap_size_in(route: Route, scene: Scene) -> float:
@@ -20,20 +21,32 @@ def cap_size_in(route: Route, scene: Scene) -> float:
     return wide + 4.0
 
 
-def draw_cap(sketch: Sketch, view: View, route: Route, scene: Scene) -> None:
+def cap_foot_in(route: Route, frame: Frame) -> float:
+    """Give the height of the roof's surface under the route's end [in]; of the end itself on walls."""
+    x, y, z = route.termination.point
+    face = next((f for f in frame.faces if f.id == route.termination.face), None)
+    if face is None or face.kind is not FaceKind.ROOF:
+        return z
+    return min(z, face.plane[0] + face.plane[1] * x + face.plane[2] * y)
+
+
+def draw_cap(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame) -> None:
     """Draw the cap where the route ends; nothing for an open end."""
     if not any(p.kind is PartKind.CAP for p in route.parts):
         return
     u, v = flat(route.termination.point, view.axis)
-    inside = view.region[0] <= u <= view.region[2] and view.region[1] <= v <= view.region[3]
-    if not inside:
+    reach = cap_size_in(route, scene) / 2
+    left, low, right, high = view.region
+    over = scene.cap.roof_stub_in + 5.0 if route.termination.direction[2] > 0.5 and view.axis != 2 else reach
+    foot = cap_foot_in(route, frame) if view.axis != 2 else v
+    if not (left <= u - reach and u + reach <= right and low <= foot and max(v, foot + over) <= high + 2.0):
         return
     way = route.termination.direction
     axis = max(range(3), key=lambda k: abs(way[k]))
     if axis == view.axis:
         _front(sketch, view, u, v, route, scene)
     elif axis == 2:
-        _roof_side(sketch, view, u, v, route, scene)
+        _roof_side(sketch, view, u, cap_foot_in(route, frame), route, scene)
     else:
         sign = flat(way, view.axis)[0]
         _wall_side(sketch, view, u, v, 1.0 if sign > 0 else -1.0, route, scene)

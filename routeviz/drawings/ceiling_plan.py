@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flat import ends_of
+from routeviz.drawings.flags import barred, in_the_way
+from routeviz.drawings.flat import clipped, cut, ends_of
 from routeviz.drawings.hood import draw_hood_top
 from routeviz.drawings.house import View, draw_cut, draw_duct
 from routeviz.drawings.primitives import Anchor, Face
@@ -58,6 +59,10 @@ def draw_joist_plan(sketch: Sketch, view: View, plan: Plan, option: Option | Non
     for solid in frame.solids:
         if solid.kind in _CEILING and (solid.side is None or whole):
             draw_cut(sketch, room, solid, level)
+            if solid.id in in_the_way(plan):
+                for outline in cut(solid.shape, 2, level):
+                    for piece in clipped(outline, room.region):
+                        barred(sketch, [view.at(*p) for p in piece])
     _numbers(sketch, view, frame, probe, level)
     draw_hood_top(sketch, view, scene)
     x, y = view.at(scene.hood.centre_in - scene.hood.width_in / 2 + 1.0, -scene.hood.depth_in + 1.2)

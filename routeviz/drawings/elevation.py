@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.caps import draw_cap
-from routeviz.drawings.flat import cut, ends_of
+from routeviz.drawings.caps import cap_foot_in, draw_cap
+from routeviz.drawings.flags import barred, draw_flags, in_the_way
+from routeviz.drawings.flat import clipped, cut, ends_of
 from routeviz.drawings.hood import draw_hood_front, draw_marks
 from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, draw_seen
 from routeviz.drawings.primitives import Anchor, Face
@@ -31,9 +32,7 @@ def highest_in(plan: Plan, option: Option | None) -> float:
     over = [ends_of(s.shape, 2)[1] for s in plan.frame.solids if s.kind in (SolidKind.JOIST, SolidKind.SLAB)]
     top = max([ceiling + 4.0, *over]) + 6.0
     if option is not None:
-        reach = max(max(p.start[2], p.end[2]) for p in option.route.parts)
-        up = option.route.termination.direction[2] > 0.5
-        top = max(top, reach + (plan.scene.cap.roof_stub_in + 12.0 if up else 10.0))
+        top = max(top, duct_top_in(plan, option) + 7.0)
     return top
 
 
@@ -45,7 +44,7 @@ def duct_top_in(plan: Plan, option: Option | None) -> float:
     up = route.termination.direction[2] > 0.5
     half = max(route.parts[-1].section.width_in, route.parts[-1].section.height_in) / 2
     reach = max(max(p.start[2], p.end[2]) for p in route.parts)
-    return reach + (plan.scene.cap.roof_stub_in + 4.5 if up else half)
+    return max(reach, cap_foot_in(route, plan.frame) + plan.scene.cap.roof_stub_in + 4.5) if up else reach + half
 
 
 def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None) -> None:
@@ -61,11 +60,11 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
             draw_seen(sketch, clip, solid, fill=None, colour=ink.TIMBER_EDGE, dash=ink.HIDDEN_DASH, weight=ink.HAIR)
     plane = option.route.parts[0].start[1] if option else -scene.hood.outlet.out_in
     plane = min(plane, -0.25)
-    _cut_house(sketch, view, frame, plane)
+    _cut_house(sketch, view, frame, plane, in_the_way(plan))
     _furniture(sketch, view, scene, frame)
     draw_hood_front(sketch, view, scene)
     if option is not None:
-        _duct(sketch, view, option.route, scene)
+        _duct(sketch, view, option.route, scene, frame)
     break_line(sketch, view, low)
     for x in (a, b):
         sketch.line(view.at(x, low), view.at(x, min(ceiling, high)), ink.HEAVY)
@@ -73,13 +72,18 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
         draw_marks(sketch, view, option.takeoff.marks)
     _dimensions(sketch, view, plan, option)
     number_members(sketch, view, frame, SolidKind.JOIST, plane)
+    draw_flags(sketch, view, plan)
 
 
-def _cut_house(sketch: Sketch, view: View, frame: Frame, plane: float) -> None:
+def _cut_house(sketch: Sketch, view: View, frame: Frame, plane: float, blocked: set[str]) -> None:
     for solid in frame.solids:
         if solid.kind in _IN_FRONT or solid.kind in OWN or solid.kind in (SolidKind.COOKTOP, SolidKind.COUNTER):
             continue
         draw_cut(sketch, view, solid, plane)
+        if solid.id in blocked:
+            for outline in cut(solid.shape, view.axis, plane):
+                for piece in clipped(outline, view.region):
+                    barred(sketch, [view.at(*p) for p in piece])
 
 
 def _furniture(sketch: Sketch, view: View, scene: Scene, frame: Frame) -> None:
@@ -139,14 +143,14 @@ def _name_inside(sketch: Sketch, view: View, solid: Solid, more: str = "") -> No
         sketch.label([((x + 0.8, y), Anchor.MIDDLE)], words, ink.LEAST, colour=ink.INK2, turn=90, halo=fill)
 
 
-def _duct(sketch: Sketch, view: View, route: Route, scene: Scene) -> None:
+def _duct(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame) -> None:
     left, low, right, high = view.region
     ceiling = scene.kitchen.ceiling_in
     below = View(view.axis, view.frame, (left, low, right, min(high, ceiling)))
     draw_duct(sketch, below, route, hidden=True)
     if high > ceiling:
         draw_duct(sketch, View(view.axis, view.frame, (left, ceiling, right, high)), route)
-    draw_cap(sketch, view, route, scene)
+    draw_cap(sketch, view, route, scene, frame)
 
 
 def break_line(sketch: Sketch, view: View, level: float) -> None:
@@ -257,12 +261,8 @@ def _clear_distances(sketch: Sketch, view: View, route: Route, scene: Scene, fra
             sketch.tick((x0, middle))
             sketch.tick((x1, middle))
             tip = ((x0 + x1) / 2, middle)
-            high = view.at(0.0, view.region[3])[1]
-            places = [
-                (tip[0] + sign * a, b)
-                for b in (high - 5.0, high - 9.0, high - 13.0, high - 1.0)
-                for a in (14.0, 22.0, 30.0)
-            ]
+            board = view.at(0.0, scene.kitchen.ceiling_in)[1]
+            places = [(tip[0] + sign * a, board - b) for b in (5.5, 9.0, 13.0) for a in (9.0, 12.0, 18.0)]
             sketch.note(tip, f"{words} clear of {near.label}", places, ink.LEAST, colour=ink.UP, halo=ink.WALL)
 
 

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from routeviz.drawings import palette as ink
+from routeviz.drawings.flat import flat
+from routeviz.drawings.house import View
 from routeviz.drawings.primitives import Anchor, Face, Point
 from routeviz.drawings.sketch import Sketch
 from routeviz.model.finding import Finding, State
 from routeviz.model.plan import Plan
 
-__all__ = ["barred", "flag", "numbered"]
+__all__ = ["barred", "draw_flags", "flag", "in_the_way", "numbered"]
+
+_MOST_AT_ONE_PLACE = 3
 
 
 def numbered(plan: Plan) -> list[tuple[int, Finding]]:
@@ -43,3 +47,51 @@ def flag(sketch: Sketch, x: float, y: float, state: State, number: int) -> None:
     else:
         sketch.disc((x + 1.6, y + 1.0), 1.2, ink.FINE, colour=ink.INK2, dash=(0.5, 0.5))
         sketch.text((x + 4.0, y + 0.2), words, ink.LEAST, Face.NARROW)
+
+
+def in_the_way(plan: Plan) -> set[str]:
+    """Give the ids of the solids that a plan without a route names as blocking."""
+    if plan.best is not None:
+        return set()
+    return {b.id for why in plan.paths.why_not for b in why.blockers if b.kind == "solid"}
+
+
+def draw_flags(sketch: Sketch, view: View, plan: Plan) -> None:
+    """Plant the marks of broken and close findings at their places, with their numbers."""
+    planted: dict[tuple[float, float], int] = {}
+    for number, finding in numbered(plan):
+        if finding.place is None or finding.state not in (State.BROKEN, State.CLOSE):
+            continue
+        u, v = flat(finding.place, view.axis)
+        if not (view.region[0] <= u <= view.region[2] and view.region[1] <= v <= view.region[3]):
+            continue
+        tip = view.at(u, v)
+        key = (round(tip[0]), round(tip[1]))
+        if planted.get(key, 0) >= _MOST_AT_ONE_PLACE:
+            continue
+        spot = _free_spot(sketch, tip)
+        if spot is None:
+            continue
+        planted[key] = planted.get(key, 0) + 1
+        x, y = spot
+        sketch.line((x, y - 0.6), tip, ink.FINE)
+        flag(sketch, x, y, finding.state, number)
+        sketch.reserve((x, y - 0.8, x + 7.8, y + 3.0))
+
+
+def _free_spot(sketch: Sketch, tip: Point) -> Point | None:
+    for reach in (6.0, 10.0, 15.0, 21.0):
+        for a, b in (
+            (0.7, 0.7),
+            (-1.0, 0.7),
+            (0.7, -1.0),
+            (-1.0, -1.0),
+            (1.0, 0.0),
+            (-1.4, 0.0),
+            (0.0, 1.0),
+            (0.0, -1.3),
+        ):
+            x, y = tip[0] + a * reach, tip[1] + b * reach
+            if sketch.is_free((x - 0.3, y - 1.0, x + 8.0, y + 3.2)):
+                return x, y
+    return None

@@ -22,6 +22,7 @@ __all__ = ["front_sheet", "front_view_scale"]
 
 _RIGHT_COLUMN = 70.0
 PLAN_DEPTH_IN = 26.0
+_LONG_ANSWER = 95
 
 
 def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
@@ -81,39 +82,64 @@ def _across(plan: Plan, option: Option | None, room_in: float) -> tuple[float, f
 def _plan_title(sheet: Sheet, left: float, y_origin: float) -> None:
     sketch = sheet.sketch
     sketch.text((left - 4.0, y_origin - 14.0), "2", ink.NUMBER, Face.SERIF, colour=ink.UP)
-    sketch.text((left - 4.0, y_origin - 18.5), "Joist plan", ink.HEADING, Face.SERIF)
+    for n, word in enumerate(("Joist", "plan")):
+        sketch.text((left - 4.0, y_origin - 18.5 - 4.0 * n), word, ink.HEADING, Face.SERIF)
 
 
 def _right_side(sheet: Sheet, plan: Plan, option: Option | None, column: float, right: float) -> None:
     sketch = sheet.sketch
-    y = sheet.room[3] - 3.6
+    y = sheet.room[3] - 3.0
     room = right - column
-    answer = plan.answer.split(":")[0].rstrip(".") + "." if ":" in plan.answer else plan.answer
-    for line in wrapped(answer, ink.TITLE, Face.SERIF, room)[:4]:
-        sketch.text((column, y), line, ink.TITLE, Face.SERIF)
-        y -= 5.2
-    rest = plan.answer.split(":", 1)[1].strip() if ":" in plan.answer else ""
-    second = f"{rest[:1].upper()}{rest[1:]}" if rest else ""
-    for line in wrapped(second, 3.1, Face.SANS, room)[:3] if second else []:
+    sketch.text((column, y), plan.verdict.value, ink.HEADING, Face.BOLD, colour=ink.UP)
+    y -= 5.6
+    way, _, rest = plan.answer.rpartition(": ")
+    if not way or "elbow" not in rest:
+        way, rest = plan.answer, ""
+    size = ink.TITLE if len(way) <= _LONG_ANSWER else 3.7
+    for line in wrapped(way if way.endswith(".") else f"{way}.", size, Face.SERIF, room)[:6]:
+        sketch.text((column, y), line, size, Face.SERIF)
+        y -= size * 1.16
+    for line in wrapped(f"{rest[:1].upper()}{rest[1:]}", 3.1, Face.SANS, room)[:3] if rest else []:
         sketch.text((column, y), line, 3.1, colour=ink.INK2)
         y -= 4.2
-    for line in wrapped(plan.second, ink.SMALL, Face.SANS, room)[:3]:
+    for line in wrapped(plan.second, ink.SMALL, Face.SANS, room)[:4] if plan.second else []:
         sketch.text((column, y), line, ink.SMALL, colour=ink.INK2)
         y -= 3.6
-    bottom = _lists(sheet, plan, option, column, right)
+    bottom = _lists(sheet, plan, option, column, right) if option is not None else _why(sheet, plan, column, right)
     y -= 2.0
     sketch.text((column, y - 5.5), "3", ink.NUMBER, Face.SERIF, colour=ink.UP)
-    sketch.text((column + 8.0, y - 4.4), "Where it runs", ink.HEADING, Face.SERIF)
+    sketch.text((column + 8.0, y - 4.4), "Where it runs" if option else "The place", ink.HEADING, Face.SERIF)
     draw_isometric(sketch, plan, option, (column + 1.0, bottom + 2.0, right - 1.0, y - 8.0))
 
 
-def _lists(sheet: Sheet, plan: Plan, option: Option | None, column: float, right: float) -> float:
+def _why(sheet: Sheet, plan: Plan, column: float, right: float) -> float:
+    """Say what is in the way of each simpler route, and how little frees it; give the height where the list ends."""
+    scene, room = plan.scene, right - column
+    lines: list[str] = []
+    for why in plan.paths.why_not:
+        blockers = "; ".join(f"{b.label}, {length(b.overlap_in, scene)} into the duct" for b in why.blockers[:3])
+        lines += wrapped(
+            f"{why.wanted[:1].upper()}{why.wanted[1:]}: {blockers or 'no place'}.", ink.SMALL, Face.SANS, room
+        )
+        if why.shift_in is not None:
+            way = "right" if why.shift_in > 0 else "left"
+            tried = "searched again: free" if why.verified else "to be planned again"
+            lines += wrapped(f"Shift {length(abs(why.shift_in), scene)} {way} ({tried}).", ink.SMALL, Face.SANS, room)
+    if not lines:
+        return sheet.room[1] + 2.0
+    lines = lines[:22]
+    y = sheet.room[1] + 2.0 + 3.7 * (len(lines) - 1)
+    top = section_title(sheet, (column, y + 5.6), "What is in the way", right) + 5.6
+    for n, line in enumerate(lines):
+        sheet.sketch.text((column, y - 3.7 * n), line, ink.SMALL)
+    return top + 4.0
+
+
+def _lists(sheet: Sheet, plan: Plan, option: Option, column: float, right: float) -> float:
     """Write the lists of the right column from below upwards; give the height where they end."""
     sketch = sheet.sketch
     scene = plan.scene
     y = sheet.room[1] + 2.0
-    if option is None:
-        return y
     lines = _hole_words(option.takeoff.holes, plan)
     words = [w for line in lines for w in wrapped(line, ink.SMALL, Face.SANS, right - column)][:4]
     words += [unit_note(scene)]
@@ -121,16 +147,20 @@ def _lists(sheet: Sheet, plan: Plan, option: Option | None, column: float, right
         sketch.text((column, y), line, ink.SMALL)
         y += 3.6
     y += 2.4
-    measure = option.takeoff.measure_first[:4]
-    if measure:
-        y += 4.3 * len(measure)
-        first = section_title(sheet, (column, y), "Measure these first", right)
-        for n, item in enumerate(measure):
-            row = first + 0.4 - n * 4.3
+    texts = [
+        wrapped(f"{m.what}: {m.assumed}", ink.SMALL, Face.SANS, right - column - 5.5)
+        for m in option.takeoff.measure_first[:4]
+    ]
+    if texts:
+        high = sum(3.5 * len(t) + 0.9 for t in texts)
+        first = section_title(sheet, (column, y + high), "Measure these first", right)
+        row = first + 0.4
+        for lines_ in texts:
             sketch.rect((column + 0.3, row - 0.4), (column + 2.8, row + 2.1), ink.FINE)
-            text = wrapped(f"{item.what}: {item.assumed}", ink.SMALL, Face.SANS, right - column - 5.5)[0]
-            sketch.text((column + 5.0, row), text, ink.SMALL)
-        y += 7.5
+            for n, line in enumerate(lines_):
+                sketch.text((column + 5.0, row - 3.5 * n), line, ink.SMALL)
+            row -= 3.5 * len(lines_) + 0.9
+        y += high + 7.5
     marks = [m for m in option.takeoff.marks if m.row != "bracket"][:8]
     if marks:
         height = marks[0].height_in

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from routeviz.drawings import palette as ink
+from routeviz.drawings.caps import cap_foot_in
 from routeviz.drawings.flat import arc_points, ends_of
 from routeviz.drawings.primitives import Anchor, Face, Point
 from routeviz.drawings.sketch import Sketch
@@ -74,7 +75,7 @@ def draw_isometric(sketch: Sketch, plan: Plan, option: Option | None, room: tupl
     _wall(picture, crop, plan.scene)
     pieces = _members(picture, plan, option, crop) + _furniture(picture, plan.scene, crop)
     if option is not None:
-        pieces += _duct(picture, option.route, plan.scene)
+        pieces += _duct(picture, option.route, plan)
     for piece in _far_first(pieces):
         piece.paint()
     if option is not None:
@@ -100,7 +101,7 @@ def _crop(plan: Plan, option: Option | None) -> _Crop:
                 ys += [end[1] - half, min(end[1] + half, scene.wall(WallSide.HOOD).thickness_in)]
                 zs += [end[2] + half]
         if option.route.termination.direction[2] > 0.5:
-            zs.append(option.route.termination.point[2] + scene.cap.roof_stub_in + 6.0)
+            zs.append(cap_foot_in(option.route, plan.frame) + scene.cap.roof_stub_in + 6.0)
     return (min(xs), max(xs)), (min(ys), max(ys)), (min(zs), max(zs))
 
 
@@ -118,20 +119,22 @@ def _members(picture: _Picture, plan: Plan, option: Option | None, crop: _Crop) 
         if wall_stud and solid.space == "kitchen":
             _stud_line(picture, solid, crop, plan.scene.kitchen.ceiling_in)
         elif over and isinstance(solid.shape, Box):
-            found += _boxes(picture, solid, _short(solid, crop, option))
+            found += _boxes(picture, solid, _short(solid, crop, plan.scene, option))
         elif over and isinstance(solid.shape, Prism) and solid.shape.axis != 2:
-            found += _prisms(picture, solid, _short(solid, crop, option))
+            found += _prisms(picture, solid, _short(solid, crop, plan.scene, option))
     return found
 
 
-def _short(solid: Solid, crop: _Crop, option: Option | None) -> _Crop:
+def _short(solid: Solid, crop: _Crop, scene: Scene, option: Option | None) -> _Crop:
     """Cut a member that stands between the viewer and the riser short behind the duct, so that hood and duct show."""
-    if option is None:
+    riser = scene.hood.centre_in + scene.hood.outlet.across_in
+    reach = max(scene.hood.outlet.out_in, 4.0) + scene.hood.outlet.section.width_in / 2 + 3.0
+    if option is not None:
+        first = option.route.parts[0]
+        riser = first.start[0]
+        reach = max(-p.start[1] for p in option.route.parts) + first.section.width_in / 2 + 3.0
+    if sum(ends_of(solid.shape, 0)) / 2 <= riser:
         return crop
-    first = option.route.parts[0]
-    if sum(ends_of(solid.shape, 0)) / 2 <= first.start[0]:
-        return crop
-    reach = max(-p.start[1] for p in option.route.parts) + first.section.width_in / 2 + 3.0
     return crop[0], (max(crop[1][0], -reach), crop[1][1]), crop[2]
 
 
@@ -301,7 +304,7 @@ def _canopy(picture: _Picture, scene: Scene, bottom: float) -> _Piece:
     return _Piece((x - half, -hood.depth_in, z0), (x + half, 0.0, z1), paint)
 
 
-def _duct(picture: _Picture, route: Route, scene: Scene) -> list[_Piece]:
+def _duct(picture: _Picture, route: Route, plan: Plan) -> list[_Piece]:
     found: list[_Piece] = []
     visible = [p for p in route.parts if p.length_in > 0]
     for at, part in enumerate(visible):
@@ -312,7 +315,7 @@ def _duct(picture: _Picture, route: Route, scene: Scene) -> list[_Piece]:
             last = at == len(visible) - 1 and n == len(points) - 2
             found.append(_tube(picture, part, a, b, last))
     if route.termination.direction[2] > 0.5 and any(p.kind is PartKind.CAP for p in route.parts):
-        found += _roof_cap(picture, route, scene)
+        found += _roof_cap(picture, route, plan)
     return found
 
 
@@ -378,11 +381,12 @@ def _rim(picture: _Picture, at: Sequence[float], way: Sequence[float], r: float,
     return [picture.at([p + u * m + v * n for p, m, n in zip(at, a, b, strict=True)]) for u, v in steps]
 
 
-def _roof_cap(picture: _Picture, route: Route, scene: Scene) -> list[_Piece]:
+def _roof_cap(picture: _Picture, route: Route, plan: Plan) -> list[_Piece]:
     end = route.parts[-1]
-    x, y, z = route.termination.point
+    x, y, _ = route.termination.point
+    z = cap_foot_in(route, plan.frame)
     r = max(end.section.width_in, end.section.height_in) / 2
-    top = z + scene.cap.roof_stub_in
+    top = z + plan.scene.cap.roof_stub_in
 
     def disc(level: float, radius: float) -> list[Point]:
         return [
@@ -442,7 +446,7 @@ def _numbers(picture: _Picture, plan: Plan, option: Option | None, crop: _Crop) 
             or z0 > plan.scene.kitchen.ceiling_in + 14
         ):
             continue
-        u, v = picture.at(((x0 + x1) / 2, max(y0, _short(solid, crop, option)[1][0]), z0))
+        u, v = picture.at(((x0 + x1) / 2, max(y0, _short(solid, crop, plan.scene, option)[1][0]), z0))
         places = [
             ((u - 0.6, v - 3.0), Anchor.MIDDLE),
             ((u - 2.6, v - 1.0), Anchor.MIDDLE),

@@ -7,6 +7,7 @@ Their metrics come with reportlab, so a text is as wide here as on paper.
 from __future__ import annotations
 
 import functools
+import re
 import unicodedata
 
 from routeviz.drawings.primitives import Anchor, Face, Point, Text
@@ -33,6 +34,7 @@ _PLAIN = {
     "\u2009": " ",
     "\u00a0": " ",
 }
+_KEEP = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|ft|mm|m|cfm)\b)")  # a figure is never parted from its fraction or unit
 _UP, _DOWN = 0.74, 0.22  # of the size, above and below the base line
 
 
@@ -74,8 +76,8 @@ def wrapped(text: str, size: float, face: Face, room: float) -> list[str]:
     """Break a text into lines no wider than `room` [mm]; a word that is too long alone is broken inside."""
     lines: list[str] = []
     line = ""
-    for word in plain(text).split(" "):
-        trial = f"{line} {word}".strip()
+    for word in _KEEP.sub("\u00a0", plain(text)).split(" "):
+        trial = f"{line} {word}" if line else word
         if width(trial, size, face) <= room:
             line = trial
             continue
@@ -86,7 +88,8 @@ def wrapped(text: str, size: float, face: Face, room: float) -> list[str]:
             lines.append(word[:n])
             word = word[n:]
         line = word
-    return [*lines, line] if line or not lines else lines
+    kept = [*lines, line] if line or not lines else lines
+    return [k.replace("\u00a0", " ") for k in kept]
 
 
 def fitted(text: str, size: float, face: Face, room: float, least: float) -> tuple[str, float]:

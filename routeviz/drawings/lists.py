@@ -5,6 +5,7 @@ from __future__ import annotations
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flags import flag, numbered
 from routeviz.drawings.flow import Cell, Column, Flow, tick_box
+from routeviz.drawings.hole_sketches import SKETCH, draw_hole_sketch
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet
 from routeviz.drawings.sketch import Sketch
@@ -110,7 +111,27 @@ def holes_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[
     columns = (Column("", 0.03), Column("", 0.03, Face.BOLD), Column("layer", 0.16), Column("hole", 0.15, Face.NARROW_BOLD),
                Column("duct there", 0.11), Column("centre", 0.19), Column("and", 0.19), Column("notes", 0.30))  # fmt: skip
     flow.table(columns, [_hole_row(h, scene) for h in option.takeoff.holes])
+    _hole_sketches(flow, option, scene)
     return flow.sheets
+
+
+def _hole_sketches(flow: Flow, option: Option, scene: Scene) -> None:
+    """Draw the first hole of each group from its edges, several in a row."""
+    firsts = {h.group: h for h in reversed(option.takeoff.holes)}
+    flow.gap(3.0)
+    column = 0
+    for group in sorted(firsts):
+        if column == 0:
+            flow.need(SKETCH[1] + 2.0)
+        at = (flow.left + column * (SKETCH[0] + 6.0), flow.y - SKETCH[1])
+        draw_hole_sketch(flow.sheet.sketch, at, _letter(group), firsts[group], scene)
+        column += 1
+        if flow.left + (column + 1) * (SKETCH[0] + 6.0) > flow.right + 6.0:
+            column, flow.y = 0, flow.y - SKETCH[1] - 4.0
+
+
+def _letter(group: int) -> str:
+    return chr(ord("A") + (group - 1) % 26)
 
 
 def _hole_row(hole: Hole, scene: Scene) -> list[str | Cell]:
@@ -121,7 +142,7 @@ def _hole_row(hole: Hole, scene: Scene) -> list[str | Cell]:
     elif hole.from_centre_in is not None:
         notes.insert(0, "on the hood's centre line")
     return [
-        Cell("", tick_box), chr(ord("A") + (hole.group - 1) % 26), hole.layer, _size(hole.shape, hole.size_in, scene),
+        Cell("", tick_box), _letter(hole.group), hole.layer, _size(hole.shape, hole.size_in, scene),
         _size("", hole.duct_in, scene), f"{length(hole.from_left_in, scene)} {hole.from_left_name}",
         f"{length(hole.from_other_in, scene)} {hole.from_other_name}", ". ".join(notes),
     ]  # fmt: skip

@@ -23,6 +23,7 @@ __all__ = ["outside_face", "outside_sheet"]
 
 _EDGES = ("edge", "eave")
 _ROOFING = (SolidKind.DECK, SolidKind.COVERING)
+_OVER_IN = 48.0  # of the wall above the cap is shown
 _FAR_IN = 150.0  # things further from the cap are not dimensioned
 
 
@@ -58,7 +59,7 @@ def outside_sheet(plan: Plan, option: Option, face: ExitFace, paper: Paper, numb
     for thing in face.keep_outs:
         if thing.kind not in _EDGES:
             _thing(sketch, view, thing)
-    draw_cap(sketch, view, option.route, plan.scene)
+    draw_cap(sketch, view, option.route, plan.scene, plan.frame)
     _distances(sketch, view, face, option.route, plan.scene)
     return sheet
 
@@ -72,7 +73,8 @@ def _region(face: ExitFace, route: Route, scene: Scene) -> tuple[float, float, f
     u, v = flat(route.termination.point, face.axis)
     u0, v0, u1, v1 = face.lo[0], face.lo[1], face.hi[0], face.hi[1]
     if face.kind is not FaceKind.ROOF:
-        v0 = min(v0, 0.0)
+        v0, v1 = min(v0, 0.0), min(v1, v + _OVER_IN)
+        u0, u1 = max(u0, u - _FAR_IN), min(u1, u + _FAR_IN)
         for thing in face.keep_outs:
             if thing.kind not in _EDGES and _gap(u, v, route, thing) < _FAR_IN:
                 u0, u1 = min(u0, max(thing.lo[0], u0 - 60.0)), max(u1, min(thing.hi[0], u1 + 60.0))
@@ -88,7 +90,8 @@ def _wall(sketch: Sketch, view: View, face: ExitFace, frame: Frame) -> None:
         if s.kind in _ROOFING
         for ring in cut(s.shape, face.axis, face.at_in - 0.3 * face.sign)
     ]
-    for piece in _under_roof(face, rings):
+    wall = [part for whole in _under_roof(face, rings) for part in clipped(whole, view.region)]
+    for piece in wall:
         sketch.path([view.at(*p) for p in piece], ink.MEDIUM, fill=ink.CABINET, closed=True)
         low, high = min(p[1] for p in piece), max(p[1] for p in piece)
         for level in range(8, int(high) + 1, 8):

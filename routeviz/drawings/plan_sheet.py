@@ -42,5 +42,5 @@ def plan_sheet(plan: Plan, option: Option, paper: Paper, number: str) -> Sheet:
     oy = bottom + 2.0 + max(0.0, (room[1] - (v1 - v0) * mm) / 2) - v0 * mm
     view = View(2, Frame2((ox, oy), mm), (u0, v0, u1, v1))
     draw_joist_plan(sheet.sketch, view, plan, option, whole=True)
-    draw_cap(sheet.sketch, view, option.route, scene)
+    draw_cap(sheet.sketch, view, option.route, scene, plan.frame)
     return sheet

@@ -6,8 +6,9 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.caps import cap_size_in, draw_cap
+from routeviz.drawings.caps import cap_foot_in, cap_size_in, draw_cap
 from routeviz.drawings.elevation import break_line, number_members
+from routeviz.drawings.flags import draw_flags
 from routeviz.drawings.flat import ends_of, flat
 from routeviz.drawings.hood import draw_hood_front, draw_hood_side
 from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, fits_scale
@@ -88,11 +89,11 @@ def _region(plan: Plan, option: Option, plane: Cut) -> tuple[float, float, float
             u, v = flat(end, plane.axis)
             us += [u - half - 7.0, u + half + 7.0]
             vs += [v - half - 5.0, v + half + 5.0]
-    tip_u, tip_v = flat(route.termination.point, plane.axis)
+    tip_u, _ = flat(route.termination.point, plane.axis)
     cap = cap_size_in(route, scene)
     us += [tip_u - cap, tip_u + cap]
     if route.termination.direction[2] > 0.5:
-        vs.append(tip_v + scene.cap.roof_stub_in + 9.0)
+        vs.append(cap_foot_in(route, plan.frame) + scene.cap.roof_stub_in + 9.0)
     return min(us), max(us), min(vs), max(vs)
 
 
@@ -106,7 +107,7 @@ def _draw(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) ->
     if inside:
         (draw_hood_side if plane.axis == 0 else draw_hood_front)(sketch, view, scene)
     draw_duct(sketch, view, route)
-    draw_cap(sketch, view, route, scene)
+    draw_cap(sketch, view, route, scene, frame)
     break_line(sketch, view, view.region[1])
     number_members(sketch, view, frame, SolidKind.JOIST, plane.at, plane.axis)
     number_members(sketch, view, frame, SolidKind.RAFTER, plane.at, plane.axis)
@@ -115,6 +116,7 @@ def _draw(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) ->
     _upright_dimensions(sketch, view, plan, option, plane)
     _level_dimensions(sketch, view, plan, option, plane)
     _names(sketch, view, plan, plane)
+    draw_flags(sketch, view, plan)
 
 
 def _cooktop(sketch: Sketch, view: View, scene: Scene, plane: Cut) -> None:
@@ -162,14 +164,11 @@ def _part_labels(sketch: Sketch, view: View, option: Option, scene: Scene, plane
         u, v = view.at(*flat(middle, plane.axis))
         reach = max(part.section.width_in, part.section.height_in) / 2 * view.scale
         level = abs(part.direction[2]) < 0.5 and part.kind is PartKind.STRAIGHT
-        if level:
-            places = [
-                (u + a, v + s * (reach + b)) for b in (5.0, 9.0, 13.0) for s in (1, -1) for a in (3.0, -24.0, 12.0)
-            ]
-        else:
-            places = [
-                (u + s * (reach + a), v + b) for a in (7.0, 12.0, 18.0) for b in (0.0, 4.0, -4.0, 8.0) for s in (1, -1)
-            ]
+        aside = [
+            (u + s * (reach + a), v + b) for a in (7.0, 12.0, 18.0) for b in (0.0, 4.0, -4.0, 8.0) for s in (-1, 1)
+        ]
+        over = [(u + a, v + s * (reach + b)) for b in (5.0, 9.0, 13.0) for s in (1, -1) for a in (3.0, -24.0, 12.0)]
+        places = over if level else aside
         sketch.note((u, v), words, places, ink.SMALL, colour=ink.UP, halo=ink.WHITE)
 
 
@@ -203,7 +202,7 @@ def _level_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option, pl
     """Dimension across: riser from the finished hood wall, or from the left wall; lengths of level runs."""
     scene, route = plan.scene, option.route
     first = route.parts[0]
-    y = view.at(0.0, view.region[3])[1] - 3.0
+    y = view.at(0.0, view.region[3])[1] + 2.5
     u = flat(first.start, plane.axis)[0]
     if plane.axis == 0 and u < -0.5:
         bottom = scene.hood_bottom_in

@@ -123,7 +123,7 @@ def _strip(sketch: Sketch, sheet: Sheet, plan: Plan, number: str, drawn: str) ->
             0.51,
             0.155,
             "scale",
-            f"{sheet.scale}, {sheet.paper.name}" if sheet.scale else sheet.paper.name,
+            f"{sheet.scale}, {sheet.paper.name}" if sheet.scale else f"none, {sheet.paper.name}",
             3.2,
             Face.BOLD,
         ),

@@ -35,7 +35,7 @@ def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...
     TakeOff
         Parts, cuts with a proven or stated bound, holes, marks, steps and what to measure first.
     """
-    cuts, plans = cut_list(route, scene)
+    cuts, plans = cut_list(route, scene, frame)
     marks = hood_marks(scene, frame)
     holes = hole_schedule(route, scene, frame)
     measure = measure_first(route, scene, frame, findings)

@@ -9,7 +9,7 @@ from itertools import pairwise
 from routeviz.catalog import table
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import Scene, SectionSize
-from routeviz.model.solids import FaceKind
+from routeviz.model.solids import FaceKind, Frame
 from routeviz.model.takeoff import Account, Cut, StockPlan
 from routeviz.takeoff.stock import pack
 from routeviz.takeoff.words import section_text
@@ -62,23 +62,32 @@ def account(route: Route) -> Account:
     )
 
 
-def past_surface_in(route: Route, scene: Scene) -> float:
-    """How far the last straight stands past the outer surface: a roof's stub, or into a wall cap's collar [in]."""
+def stub_in(route: Route, frame: Frame) -> float:
+    """How far the route's end stands over the roof's surface [in]; 0 on walls and indoors."""
+    face = next((f for f in frame.faces if f.id == route.termination.face), None)
+    if face is None or face.kind is not FaceKind.ROOF:
+        return 0.0
+    x, y, z = route.termination.point
+    return max(0.0, z - (face.plane[0] + face.plane[1] * x + face.plane[2] * y))
+
+
+def past_end_in(route: Route, scene: Scene, frame: Frame) -> float:
+    """What the last straight needs beyond the route's end [in]: the rest of a roof's stub, or the lap in a wall cap."""
     if not any(p.kind is PartKind.CAP for p in route.parts):
         return 0.0
     if route.termination.kind is FaceKind.ROOF:
-        return scene.cap.roof_stub_in
+        return max(0.0, scene.cap.roof_stub_in - stub_in(route, frame))
     return float(table("stock")["cutting"]["cap_overlap_in"])
 
 
-def pieces(route: Route, scene: Scene) -> tuple[Piece, ...]:
+def pieces(route: Route, scene: Scene, frame: Frame) -> tuple[Piece, ...]:
     """Give every piece of straight duct, in order from the hood.
 
     A straight longer than one stock section is made of whole sections and one rest, so it has the fewest joints;
     no other division with as few joints needs less stock. The sum of `visible_in` over a straight is its length.
     """
     bodies = [p for p in route.parts if p.kind in _BODIES]
-    past = past_surface_in(route, scene)
+    past = past_end_in(route, scene, frame)
     found: list[Piece] = []
     for at, part in enumerate(bodies):
         if part.kind is not PartKind.STRAIGHT:
@@ -117,20 +126,20 @@ def _divide(
     return found
 
 
-def joints(route: Route, scene: Scene) -> tuple[Joint, ...]:
+def joints(route: Route, scene: Scene, frame: Frame) -> tuple[Joint, ...]:
     """Give every joint of the run: collar, parts, splices in long straights, cap."""
     found: list[Joint] = []
     ends = [p for p in route.parts if p.kind is not PartKind.OPEN_END]
     if ends and ends[0].kind is not PartKind.COLLAR and not route.as_built:
         found.append(Joint("hood collar", ends[0].id, ends[0].section))
-    made = pieces(route, scene)
+    made = pieces(route, scene, frame)
     for before, after in pairwise(ends):
         found.append(Joint(before.id, after.id, after.section))
     found += [Joint(p.part, p.part, p.section) for p in made if p.splice]
     return tuple(found)
 
 
-def cut_list(route: Route, scene: Scene) -> tuple[tuple[Cut, ...], tuple[StockPlan, ...]]:
+def cut_list(route: Route, scene: Scene, frame: Frame) -> tuple[tuple[Cut, ...], tuple[StockPlan, ...]]:
     """Cut the pieces from as few stock sections as can be proven; one plan for each duct section.
 
     Returns
@@ -139,7 +148,8 @@ def cut_list(route: Route, scene: Scene) -> tuple[tuple[Cut, ...], tuple[StockPl
         The cuts in order from the hood, and the stock plans in order of first use.
     """
     kerf = float(table("stock")["cutting"]["kerf_in"])
-    made = pieces(route, scene)
+    over = stub_in(route, frame)
+    made = pieces(route, scene, frame)
     cuts: dict[int, Cut] = {}
     plans: list[StockPlan] = []
     first_stock = 0
@@ -150,7 +160,8 @@ def cut_list(route: Route, scene: Scene) -> tuple[tuple[Cut, ...], tuple[StockPl
         seen: set[int] = set()
         for i, bin_number in zip(chosen, packed.bins, strict=True):
             stock = first_stock + bin_number
-            cuts[i] = _cut(i + 1, made[i], stock, bin_number in seen, words, scene.duct.stock_in)
+            cut = _cut(i + 1, made[i], stock, bin_number in seen, words, scene.duct.stock_in)
+            cuts[i] = replace(cut, past_in=made[i].past_in + over) if i == len(made) - 1 else cut
             seen.add(bin_number)
         plans.append(
             StockPlan(scene.duct.stock_in, packed.count, packed.bound, packed.count == packed.bound, packed.waste_in,
@@ -164,7 +175,7 @@ def _cut(number: int, piece: Piece, stock: int, not_first: bool, words: str, sto
     if piece.cut_in >= stock_in - 1e-9:
         note = "whole section, no cut"
     elif piece.lap_in == 0.0:
-        note = "plain end into the cap" if piece.past_in else "plain end"
+        note = "plain end into the cap"
     elif not_first:
         note = "crimp the downstream end by hand"
     else:

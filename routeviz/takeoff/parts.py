@@ -27,7 +27,7 @@ def buy_list(
     """Give the whole list: duct, fittings, joints and hangers, the house, the hood's fixings."""
     lines = _stock(cuts, plans, scene)
     lines += _fittings(route, scene)
-    lines += _joints(route, scene)
+    lines += _joints(route, scene, frame)
     lines += _hangers(route)
     lines += building_lines(route, scene, frame, findings)
     lines += _fixings(marks)
@@ -130,9 +130,9 @@ def _cap(part: Part, route: Route, scene: Scene) -> list[BuyLine]:
     ]
 
 
-def _joints(route: Route, scene: Scene) -> list[BuyLine]:
+def _joints(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     stock = table("stock")
-    every = joints(route, scene)
+    every = joints(route, scene, frame)
     if not every:
         return []
     screws = sum(screws_at(j.section) for j in every)
