@@ -23,6 +23,7 @@ _COMMANDS = {
     "plan": "Find the best duct route; print it, write plan.json, a picture and a 3D page.",
     "check": "Judge a scene: its route as built, or the best one found.",
     "compare": "Set the ways out side by side: roof, wall, other sections.",
+    "packet": "Write the install packet: drawings, marks, holes, cuts, parts, order of work.",
     "explain": "Say what a rule checks, why, and where it comes from.",
     "schema": "Print the JSON schema of a scene file or of a plan.",
 }

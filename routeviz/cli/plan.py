@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 from cyclopts import Parameter
 
-from routeviz.cli.files import OutputError, folder_for, write_bytes, write_text
+from routeviz.cli.files import OutputError, folder_for, write_text
 
 if TYPE_CHECKING:
     from routeviz.model.study import Fix

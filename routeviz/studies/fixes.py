@@ -7,9 +7,10 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from routeviz import pipeline
-from routeviz.model.finding import Finding, State, Verdict
+from routeviz.model.finding import Finding, FramingPiece, MemberVerdict, State, Verdict
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene, SectionShape, SectionSize
+from routeviz.model.solids import Solid, SolidKind
 from routeviz.model.study import Fix, FixKind
 from routeviz.units import length_text
 
@@ -29,6 +30,7 @@ class _Try:
     scene: Scene
     changes: tuple[tuple[str, str], ...]
     moved_in: float
+    members: tuple[str, ...] = ()
 
 
 def must_broken(plan: Plan) -> tuple[Finding, ...]:
@@ -93,6 +95,7 @@ def _fix(attempt: _Try, again: Plan) -> Fix:
         broken=states.count(State.BROKEN),
         verdict=again.verdict,
         answer=again.answer,
+        members=attempt.members,
     )
 
 
@@ -101,6 +104,7 @@ def _tries(plan: Plan) -> Iterator[_Try]:
     yield from _cheap_moves(plan)
     yield from _sections(plan.scene)
     yield from _other_ends(plan.scene)
+    yield from _framed(plan)
 
 
 def _cheap_moves(plan: Plan) -> Iterator[_Try]:
@@ -216,3 +220,46 @@ def _other_ends(scene: Scene) -> Iterator[_Try]:
     if not duct.boxing_allowed:
         boxed = replace(scene, duct=replace(duct, boxing_allowed=True))
         yield _Try(FixKind.BOX, "Box a run in below the ceiling", boxed, (("duct.boxing_allowed", "true"),), 0.0)
+
+
+def _framed(plan: Plan) -> Iterator[_Try]:
+    """Cut one member and frame round it, where its rule says how; engineered members have no such way."""
+    for ruling in plan.members:
+        if not ruling.framing or ruling.verdict is MemberVerdict.DECIDED_ELSEWHERE:
+            continue
+        solid = plan.frame.solid(ruling.solid)
+        if solid.member is None or solid.member.number == 0 or solid.space != "kitchen":
+            continue
+        changed = _without(plan.scene, solid, solid.member.number)
+        if changed is None:
+            continue
+        pieces = tuple(_piece_text(piece, plan.scene) for piece in ruling.framing)
+        words = f"Cut {solid.label} and frame an opening round the duct: {', '.join(pieces[:2])}"
+        yield _Try(FixKind.FRAME, words, changed[0], (changed[1],), 0.0, (solid.label, *pieces))
+
+
+def _piece_text(piece: FramingPiece, scene: Scene) -> str:
+    size = f" {_text(piece.length_in, scene)}" if piece.length_in is not None else ""
+    return f"{piece.count} {piece.name} {piece.size}{size}"
+
+
+def _without(scene: Scene, solid: Solid, number: int) -> tuple[Scene, tuple[str, str]] | None:
+    """Give the scene without one stud or joist, and the field that says so."""
+    if solid.kind is SolidKind.JOIST and scene.ceiling.joists is not None:
+        joists = replace(scene.ceiling.joists, missing=(*scene.ceiling.joists.missing, number))
+        return replace(scene, ceiling=replace(scene.ceiling, joists=joists)), (
+            "ceiling.joists.missing",
+            str(list(joists.missing)),
+        )
+    if solid.kind is SolidKind.STUD and solid.side is not None:
+        walls = []
+        field = ("", "")
+        for wall in scene.walls:
+            if wall.side is solid.side and wall.studs is not None:
+                studs = replace(wall.studs, missing=(*wall.studs.missing, number))
+                field = (f"walls.{wall.side}.studs.missing", str(list(studs.missing)))
+                walls.append(replace(wall, studs=studs))
+            else:
+                walls.append(wall)
+        return (replace(scene, walls=tuple(walls)), field) if field[0] else None
+    return None
