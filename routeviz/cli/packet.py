@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
-from typing import Annotated, Literal
+from typing import Annotated, Literal, Self
 
 from cyclopts import Parameter
 
@@ -55,7 +55,7 @@ def packet(
 class _Bar:
     """A progress bar on standard error, silent when nobody looks at a terminal."""
 
-    def __enter__(self) -> _Bar:
+    def __enter__(self) -> Self:
         from rich.console import Console
         from rich.progress import Progress
 

@@ -80,10 +80,20 @@ def _apply(scene: Path, number: int, fixes: tuple[Fix, ...]) -> int:
     target = Path(f"{scene.stem}_fix_{number}.toml")
     if target.exists():
         raise OutputError(f"{target} is there already; nothing was written. Move it away first")
-    text = scenefile.edit(scene.read_text(encoding="utf-8"), dict(fixes[number - 1].changes))
-    write_text(target, text)
+    written = scenefile.edit(scene.read_text(encoding="utf-8"), {field: _value(text) for field, text in fixes[number - 1].changes})
+    write_text(target, written)
     print(f"{target}: {fixes[number - 1].words} ({fixes[number - 1].recheck})", file=sys.stderr)  # noqa: T201
     return 0
+
+
+def _value(text: str) -> object:
+    """Read a fix's new value: a list, a number or true as TOML has it; a length stays the text that it is."""
+    import tomllib
+
+    try:
+        return tomllib.loads(f"value = {text}")["value"]
+    except tomllib.TOMLDecodeError:
+        return text
 
 
 def _views(found: object, folder: Path, *, page: bool, picture: bool) -> list[str]:
