@@ -525,6 +525,7 @@ class Cap:
     wall_flange_in: float | None = None  # None: section + 4 in
     roof_stub_in: float = 8.0  # duct above the roof surface along its axis
     loss_coefficient: float | None = None
+    overlap_in: float | None = None  # how far the cap takes the duct; None: 1 1/2 in, common practice
 
 
 @dataclass(frozen=True, slots=True)
