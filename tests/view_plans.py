@@ -11,12 +11,13 @@ import samples
 from routeviz.framing import frame
 from routeviz.model.airflow import AirResult, AirStatus, OperatingPoint
 from routeviz.model.finding import Finding, State, Verdict
-from routeviz.model.path import Blocker, Outcome, Paths, SearchFacts, WhyNot
+from routeviz.model.path import Bend, Blocker, Centreline, Outcome, Paths, SearchFacts, WhyNot
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Near, Part, PartKind, Penetration, Route, Termination
 from routeviz.model.scene import Obstacle, ObstacleKind, Scene, SectionSize
 from routeviz.model.solids import FaceKind, Vec3
 from routeviz.model.takeoff import MeasureFirst, Step, TakeOff
+from routeviz.views.wallmap import MapCell, WallMap
 
 X, OUT, COLLAR_Z = 70.0, -8.5, 77.0  # hood centre; outlet centre; top of the collar's seat: 36 + 30 + 11
 UP: Vec3 = (0.0, 0.0, 1.0)
@@ -210,3 +211,71 @@ def blocked() -> Plan:
         answer="Blocked: joist 4 is 1 1/2 in into the duct. Shift 3 1/4 in left and it goes straight up.",
         second="Not out the back: stud 5 is in the way, 1 in into it.",
     )  # fmt: skip
+
+
+# -- a wall map that is made up by simple arithmetic: not an answer, only something for the page to carry ---------------
+
+
+def _line(at: Scene, x: float, bottom: float, way: str) -> Centreline:
+    start = (x, OUT, bottom + 11.0)
+    if way == "up":
+        points, bends, face = (start, (x, OUT, roof_z(at, x, OUT))), (), "roof-back"
+    else:
+        corner = (x, OUT, bottom + 11.0 + 10.0)
+        points, bends, face = (start, corner, (x, 7.1875, corner[2])), (Bend(corner, 90.0, 8.0, 8.0),), "face-hood"
+    none = (None,) * (len(points) - 1)
+    return Centreline(points, bends, samples.ROUND_8, none, face, float(len(bends)), math.dist(points[0], points[-1]), 0.0, ())  # fmt: skip
+
+
+def _map_cell(at: Scene, x: float, h: float) -> MapCell:
+    bottom = at.cooktop.height_in + h
+    half = at.hood.width_in / 2
+    for name, a, b in (("the wall cabinet", 0.0, 21.0), ("the window", 112.0, 140.0)):
+        if a < x + half and x - half < b:
+            return MapCell(Verdict.NO_PLACE, reason=f"The hood cannot hang here: {name} is in the way.")
+    if x - half < 0 or x + half > at.kitchen.width_in:
+        return MapCell(Verdict.NO_PLACE, reason="The hood cannot hang here: the wall ends.")
+    joists = [(n, 14.0 + 16 * (n - 1)) for n in range(1, 10)]
+    number, near = min(joists, key=lambda j: abs(j[1] - x))
+    gap = abs(near - x) - 0.75 - 4.0
+    mount = replace(mount_finding(h), place=(x, -20.0, bottom))
+    bay = int((x - 14.0) // 16) + 1
+    if gap >= 0.25:
+        gap_finding = Finding("DUCT-CLEAR", f"Duct beside joist {number}", State.CLOSE if gap < 1 else State.FINE, True, gap, "at least",
+                              0.25, gap - 0.25, "in", "common practice", "common practice, no source", (), (x, -30.0, 100.0))  # fmt: skip
+        line = _line(at, x, bottom, "up")
+        verdict = Verdict.BLOCKED if h < 24 else Verdict.TIGHT if gap < 1 else Verdict.WORKS
+        return MapCell(verdict, f"Straight up between joists {bay} and {bay + 1}, out through the roof", line, line.length_in, 0.0, 0.0,
+                       371.0 - (h - 30), None, (mount, gap_finding))  # fmt: skip
+    studs = [0.75 + 16 * n for n in range(10)]
+    clear = min(abs(s - x) for s in studs) - 0.75 - 4.0
+    shift = (near + 5.0 - x) if x >= near else (near - 5.0 - x)
+    why = WhyNot(
+        "straight up",
+        (Blocker(f"joist-{number}", f"joist {number}", min(1.5, -gap), (near, OUT, 100.0)),),
+        shift,
+        None,
+        None,
+        verified=True,
+    )
+    if clear >= 0.25 and 112.0 - x - 4 >= 36:
+        line = _line(at, x, bottom, "back")
+        cap = replace(window_finding(112.0 - x - 4), place=(x, 7.2, bottom + 21))
+        return MapCell(Verdict.WORKS, "One elbow, straight back, out through the wall behind", line, line.length_in, 1.0, 0.0, 358.0, why,
+                       (mount, cap))  # fmt: skip
+    joist = replace(
+        joist_finding(),
+        title=f"Joist {number} stands in the duct",
+        where=(f"joist-{number}",),
+        place=(near, -36.0, 100.25),
+    )
+    return MapCell(Verdict.BLOCKED, why=why, findings=(mount, joist))
+
+
+def wall_map(
+    at: Scene | None = None, step: float = 1.0, heights: tuple[float, ...] = (22.0, 24.0, 27.0, 30.0, 33.0)
+) -> WallMap:
+    """A map for every `step` inches and a few heights."""
+    at = at or scene()
+    positions = tuple(k * step for k in range(int(at.kitchen.width_in / step) + 1))
+    return WallMap(positions, heights, tuple(tuple(_map_cell(at, x, h) for x in positions) for h in heights))

@@ -126,7 +126,7 @@ def _keep_out_zone(finding: Finding, item: KeepOut, face: ExitFace) -> Piece | N
     grown = grown.intersection(shapely.box(face.lo[0], 0.0, face.hi[0], face.hi[1]))
     start, end = sorted((face.at_in + face.sign * 0.5, face.at_in + face.sign * 6.5))
     mesh = Slab(face.axis, start, end, grown).mesh()
-    return Piece(f"zone-{item.id}", f"kept clear round the {item.label}", Layer.ZONES, "zone", mesh)
+    return Piece(f"zone-{item.id}", f"kept clear round the {item.label}", Layer.ZONES, "zone", mesh, Group.ROUTE)
 
 
 def _zones(plan: Plan) -> Iterator[Piece]:

@@ -1,0 +1,262 @@
+"""A plan as the plain data that the page works on; every key is explained in `page_data`."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from routeviz.geometry import bounds
+from routeviz.model.airflow import AirStatus
+from routeviz.model.finding import Finding, State
+from routeviz.model.plan import Option, Plan
+from routeviz.model.route import Part, PartKind, Route
+from routeviz.model.scene import ObstacleKind, WallSide
+from routeviz.model.solids import ExitFace, SolidKind
+from routeviz.views.blocked import wanted_line
+from routeviz.views.ducts import gore_count, wide_sides
+from routeviz.views.furnishing import hood_bottom
+from routeviz.views.marks import place_of
+from routeviz.views.palette import MATERIALS
+from routeviz.views.parts import Group
+from routeviz.views.stage import Stage
+from routeviz.views.wallmap import STATES, WallMap, as_json, finding_json, rule_json
+
+__all__ = ["page_data"]
+
+PAGE_SCHEMA = 1
+
+
+def _r(value: float) -> float:
+    return round(value, 4)
+
+
+def _section(section: Any) -> list[Any]:
+    return [section.shape.value, section.width_in, section.height_in]
+
+
+def _scene(plan: Plan) -> dict[str, Any]:
+    scene, hood, cook = plan.scene, plan.scene.hood, plan.scene.cooktop
+    cover = hood.cover
+    shape = plan.frame._index.get("cover")
+    return {
+        "name": scene.name, "about": scene.about, "metric": scene.metric, "invented": scene.invented,
+        "width": scene.kitchen.width_in, "depth": scene.kitchen.depth_in, "ceiling": scene.kitchen.ceiling_in,
+        "wall": scene.wall(WallSide.HOOD).thickness_in,
+        "hood": {
+            "x": hood.centre_in, "width": hood.width_in, "depth": hood.depth_in, "body": hood.body_in,
+            "bottom": hood_bottom(plan), "outlet": hood.outlet.place, "across": hood.outlet.across_in,
+            "out": hood.outlet.out_in, "up": hood.outlet.up_in, "section": _section(hood.outlet.section),
+            "cover": None if cover is None else {"min": cover.min_in, "max": cover.max_in},
+            "coverTop": None if shape is None else bounds(shape.shape).hi[2],
+        },
+        "cook": {"x": cook.centre_in, "width": cook.width_in, "height": cook.height_in, "kind": cook.kind.value},
+        "duct": {
+            "section": _section(scene.duct.sections[0]), "gores": scene.duct.elbow_construction,
+            "stock": scene.duct.stock_in, "stub": scene.cap.roof_stub_in, "flange": scene.cap.wall_flange_in,
+        },
+        "rated": hood.fan.rated_cfm,
+    }  # fmt: skip
+
+
+def _joists(plan: Plan) -> list[dict[str, Any]]:
+    """Give the ceiling's members that run out from the hood wall, and so are met along the tape."""
+    found: list[dict[str, Any]] = []
+    for solid in plan.frame.solids:
+        member = solid.member
+        on_ceiling = solid.origin.startswith("ceiling.joists") or (
+            solid.kind in (SolidKind.CHORD, SolidKind.RAFTER) and not plan.scene.ceiling.joists
+        )
+        if not on_ceiling or member is None or member.axis != 1 or not member.number:
+            continue
+        box = bounds(solid.shape)
+        entry = {"n": member.number, "a": _r(box.lo[0]), "b": _r(box.hi[0]), "label": solid.label, "id": solid.id}
+        if not any(abs(entry["a"] - e["a"]) < 0.01 for e in found):
+            found.append(entry)
+    return sorted(found, key=lambda e: float(e["a"]))
+
+
+def _studs(plan: Plan) -> list[dict[str, Any]]:
+    kinds = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.FURRING)
+    found: list[dict[str, Any]] = []
+    for solid in plan.frame.solids:
+        if (
+            solid.side is not WallSide.HOOD
+            or solid.kind not in kinds
+            or solid.member is None
+            or solid.space != "kitchen"
+        ):
+            continue
+        box = bounds(solid.shape)
+        entry = {"n": solid.member.number, "a": _r(box.lo[0]), "b": _r(box.hi[0]), "label": solid.label, "id": solid.id}
+        if not any(abs(entry["a"] - e["a"]) < 0.01 for e in found):
+            found.append(entry)
+    return sorted(found, key=lambda e: float(e["a"]))
+
+
+def _tape(plan: Plan) -> dict[str, Any]:
+    scene = plan.scene
+    wall = scene.wall(WallSide.HOOD)
+    return {
+        "joists": _joists(plan),
+        "studs": _studs(plan),
+        "along": bool(scene.ceiling.joists and not _joists(plan)),
+        "openings": [
+            {"a": o.left_in, "b": o.left_in + o.width_in, "kind": o.kind.value, "label": o.id.replace("-", " ")}
+            for o in wall.openings
+        ],
+        "things": [
+            {"a": t.left_in, "b": t.left_in + t.width_in, "label": t.id.replace("-", " ")}
+            for t in scene.obstacles
+            if t.kind in (ObstacleKind.CABINET, ObstacleKind.SOFFIT, ObstacleKind.UNIT, ObstacleKind.BEAM)
+            and t.bottom_in < hood_bottom(plan) + scene.hood.body_in and t.bottom_in + t.height_in > hood_bottom(plan)
+            and t.out_in < scene.hood.depth_in
+        ],
+    }  # fmt: skip
+
+
+def _limits(plan: Plan) -> dict[str, Any]:
+    """Give the band of heights above the cooktop that the plan's own checks leave, with what sets each end."""
+    scene, hood = plan.scene, plan.scene.hood
+    mount = hood_bottom(plan) - scene.cooktop.height_in
+    low, low_why, high, high_why = None, "", None, ""
+    for finding in plan.all_findings:
+        measured, limit = finding.measured, finding.limit
+        if finding.unit != "in" or measured is None or limit is None or abs(measured - mount) > 1e-6:
+            continue
+        if finding.relation == "at least" and (low is None or limit > low):
+            low, low_why = limit, finding.title
+        if finding.relation == "at most" and (high is None or limit < high):
+            high, high_why = limit, finding.title
+    if hood.cover is not None:
+        fits = scene.kitchen.ceiling_in - scene.cooktop.height_in - hood.body_in
+        shortest, longest = fits - hood.cover.min_in, fits - hood.cover.max_in
+        if high is None or shortest < high:
+            high, high_why = shortest, "shortest cover"
+        if low is None or longest > low:
+            low, low_why = longest, "longest cover"
+    if low is not None and high is not None and low > high:
+        return {"lo": mount, "hi": mount, "loWhy": low_why, "hiWhy": high_why, "none": True}
+    return {"lo": mount if low is None else low, "hi": mount if high is None else high, "loWhy": low_why, "hiWhy": high_why,
+            "none": False}  # fmt: skip
+
+
+def _part(part: Part, wide: Any) -> dict[str, Any]:
+    return {
+        "k": part.kind.value, "id": part.id, "a": [_r(v) for v in part.start], "b": [_r(v) for v in part.end],
+        "d": [_r(v) for v in part.direction], "t": [_r(v) for v in part.turn_to], "s": _section(part.section),
+        "o": _section(part.section_out), "l": _r(part.length_in), "r": part.radius_in, "g": part.angle_deg,
+        "n": gore_count(part.note, part.angle_deg) if part.kind is PartKind.ELBOW else 0, "w": [_r(float(v)) for v in wide],
+    }  # fmt: skip
+
+
+def _route(route: Route) -> dict[str, Any]:
+    end = route.termination
+    return {
+        "id": route.id, "words": route.words, "elbows": route.elbows, "length": _r(route.length_in), "boxed": _r(route.boxed_in),
+        "section": _section(route.section),
+        "parts": [_part(p, w) for p, w in zip(route.parts, wide_sides(route.parts), strict=True)],
+        "end": {"face": end.face, "kind": None if end.kind is None else end.kind.value, "at": [_r(v) for v in end.point],
+                "d": [_r(v) for v in end.direction], "label": end.label},
+        "near": [{"solid": n.solid, "label": n.label, "gap": _r(n.gap_in), "to": [_r(v) for v in n.toward],
+                  "at": [_r(v) for v in n.at]} for n in route.near[:12]],
+    }  # fmt: skip
+
+
+class _Rules:
+    """Rows of findings without their numbers, and the findings that refer to them."""
+
+    def __init__(self, plan: Plan) -> None:
+        self.plan = plan
+        self.rows: list[dict[str, Any]] = []
+
+    def entry(self, finding: Finding) -> list[Any]:
+        row = rule_json(finding)
+        if row not in self.rows:
+            self.rows.append(row)
+        place = place_of(self.plan, finding.where, finding.place)
+        return finding_json(finding, self.rows.index(row), place)
+
+    def entries(self, findings: tuple[Finding, ...]) -> list[list[Any]]:
+        return [self.entry(f) for f in findings if f.state in STATES]
+
+
+def _option(option: Option, rules: _Rules) -> dict[str, Any]:
+    air, full = option.air, option.air.full
+    known = full.status is not AirStatus.NO_FAN
+    return {
+        "route": _route(option.route), "findings": rules.entries(option.findings),
+        "air": round(full.flow_cfm) if known else None, "label": round(air.label_cfm),
+        "speed": round(full.velocity_fpm) if known else None,
+        "broken": sum(f.state is State.BROKEN and not f.waived for f in option.findings),
+    }  # fmt: skip
+
+
+def _work(plan: Plan) -> dict[str, Any]:
+    best = plan.best
+    if best is None:
+        return {"measure": [], "steps": []}
+    return {
+        "measure": [[m.what, m.assumed, _r(m.slack_in), m.changes_at, list(m.ids)] for m in best.takeoff.measure_first],
+        "steps": [[s.text, s.hold, s.caution] for s in best.takeoff.steps],
+    }
+
+
+def _why(plan: Plan) -> dict[str, Any] | None:
+    if not plan.paths.why_not:
+        return None
+    why = plan.paths.why_not[0]
+    return {
+        "wanted": why.wanted, "shift": why.shift_in, "other": why.shift_other_in, "middle": why.middle_in, "sure": why.verified,
+        "blockers": [[b.id, b.label, _r(b.overlap_in), *(_r(v) for v in b.at), b.kind] for b in why.blockers],
+    }  # fmt: skip
+
+
+def _face(face: ExitFace) -> dict[str, Any]:
+    keep = [[k.id, k.label, *k.lo, *k.hi] for k in face.keep_outs if k.kind not in ("edge", "eave", "lot line")]
+    return {"kind": face.kind.value, "axis": face.axis, "sign": face.sign, "plane": list(face.plane), "label": face.label,
+            "lo": list(face.lo), "hi": list(face.hi), "at": face.at_in, "keep": keep}  # fmt: skip
+
+
+def page_data(stage: Stage, *, wall_map: WallMap | None = None) -> dict[str, Any]:
+    """Give the data block of the page; lengths in inches in the house frame.
+
+    Parameters
+    ----------
+    stage : Stage
+        The stage that the page's glTF is made of.
+    wall_map : WallMap, optional
+        Answers for other places of the hood.
+
+    Returns
+    -------
+    dict
+        ``scene`` measures, ``tape`` members and openings along the hood wall, ``band`` the legal heights, ``plan``
+        verdict, sentences, ways out and findings (as rows of ``rules`` and numbers), ``work`` what to measure and do,
+        ``pieces`` layer, group and solid of every node of the glTF, ``numbers`` of joists, ``faces`` where ducts may
+        leave and what a cap keeps away from there, ``cut`` where the picture is cut open, ``materials`` colour,
+        edge, cut face, metal, opacity and whether edges are drawn, ``glazed`` windows and doors, and ``map``.
+    """
+    plan = stage.plan
+    rules = _Rules(plan)
+    return {
+        "schema": PAGE_SCHEMA,
+        "scene": _scene(plan),
+        "tape": _tape(plan),
+        "band": _limits(plan),
+        "plan": {
+            "verdict": plan.verdict.value, "answer": plan.answer, "second": plan.second, "findings": rules.entries(plan.findings),
+            "options": [_option(o, rules) for o in plan.options], "why": _why(plan), "rules": rules.rows,
+            "wanted": [list(p) for p in wanted_line(plan)], "outcome": plan.paths.outcome.value,
+            "assumptions": [[a.field, a.value, a.reason] for a in plan.assumptions],
+        },
+        "work": _work(plan),
+        "pieces": {p.name: [p.layer.name, p.group.value, p.solid, p.label, int(p.smooth)]
+                   for p in stage.pieces if p.group is not Group.ROUTE},
+        "lines": {p.name: [[[_r(float(v)) for v in point] for point in line] for line in p.lines]
+                  for p in stage.pieces if p.lines and p.group is not Group.ROUTE},
+        "numbers": [[n.text, [_r(v) for v in n.place], n.solid] for n in stage.numbers],
+        "faces": {f.id: _face(f) for f in plan.frame.faces},
+        "cut": {"front": stage.cut.front_in, "top": min(stage.cut.top_in, 1e6), "open": list(stage.cut.open_x)},
+        "materials": {name: [f.colour, f.edge, f.cut, f.metal, f.opacity, f.edges] for name, f in MATERIALS.items()},
+        "glazed": [s.id for s in plan.frame.solids if s.kind in (SolidKind.GLAZING, SolidKind.DOOR)],
+        "map": None if wall_map is None else as_json(wall_map, cooktop_height_in=plan.scene.cooktop.height_in),
+    }  # fmt: skip

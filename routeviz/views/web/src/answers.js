@@ -1,0 +1,176 @@
+// What is possible at one place of the hood: from the plan at its own place, from the whole-wall map elsewhere.
+import { D, S } from './store.js';
+import { U, FT, elbowWords, flow, flowUnit, getUnit, quantity, side } from './words.js';
+
+export const KIND = {
+  e0: { name: 'no elbow', height: 1 },
+  e1: { name: '1 elbow', height: 0.72 },
+  e2: { name: '2 elbows', height: 0.46 },
+  e3: { name: '3 or more', height: 0.38 },
+  bad: { name: 'blocked', height: 0.3 },
+  none: { name: 'no place for the hood', height: 0.12 },
+};
+const STATES = ['broken', 'close', 'fine', 'open'];
+const NEAR = 0.02;
+
+export const places = () => D.map ? D.map.x : [D.scene.hood.x];
+export const heights = () => D.map ? D.map.h : [mount()];
+export const mount = () => D.scene.hood.bottom - D.scene.cook.height;
+export const nearest = (values, value) => values.reduce((best, v) => Math.abs(v - value) < Math.abs(best - value) ? v : best, values[0]);
+export const atPlan = (x, h) => Math.abs(x - D.scene.hood.x) < NEAR && Math.abs(h - mount()) < NEAR;
+
+const kindOf = (verdict, elbows, way) => verdict === 'No place' ? 'none' : verdict === 'Blocked' || !way ? 'bad' : `e${Math.min(3, Math.ceil(elbows - 1e-9))}`;
+
+function cellAt(x, h) {
+  const { map } = D;
+  const row = map.h.indexOf(nearest(map.h, h)), column = map.x.indexOf(nearest(map.x, x));
+  const [verdict, words, line, length, elbows, boxed, air, why, findings, reason] = map.cells[row][column];
+  return {
+    verdict: map.verdicts[verdict], words: words < 0 ? '' : map.words[words], line: line < 0 ? null : map.lines[line], length, elbows, boxed,
+    air, why: why < 0 ? null : map.whys[why], findings, reason, x: map.x[column], h: map.h[row],
+  };
+}
+export const kindAt = (x, h) => { const c = cellAt(x, h); return kindOf(c.verdict, c.elbows, c.words); };
+
+// stretches of the tape with one kind of answer at one height
+export function zones(h) {
+  if (!D.map) return [];
+  const xs = D.map.x, found = [];
+  xs.forEach((x, i) => {
+    const cell = cellAt(x, h), kind = kindOf(cell.verdict, cell.elbows, cell.words);
+    const a = i ? (xs[i - 1] + x) / 2 : Math.max(0, x - (xs[1] - x) / 2 || 0), b = i < xs.length - 1 ? (x + xs[i + 1]) / 2 : Math.min(D.scene.width, x + (x - xs[i - 1]) / 2 || x);
+    const by = kind === 'bad' && cell.why && cell.why.blockers[0] ? cell.why.blockers[0][1] : kind === 'none' ? cell.reason : '';
+    const last = found[found.length - 1];
+    if (last && last.kind === kind && last.by === by && !!last.boxed === cell.boxed > 0) { last.b = b; last.xs.push(x); }
+    else found.push({ kind, by, a, b, xs: [x], boxed: cell.boxed > 0, tight: cell.verdict === 'Works, tight' });
+  });
+  return found;
+}
+
+function finding(rules, [rule, state, measured, limit, margin, ...place]) {
+  const r = rules[rule];
+  return { ...r, state: STATES[state], measured, limit, margin, place: place.length === 3 ? place : null };
+}
+const ORDER = { broken: 0, close: 1, fine: 2, open: 3 };
+function number(found) {
+  found.sort((a, b) => ORDER[a.state] - ORDER[b.state] || b.must - a.must || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0));
+  found.forEach((f, i) => { f.n = i + 1; });
+  return found;
+}
+export const short = f => {
+  if (f.margin === null) return f.measured === null ? '' : quantity(f.measured, f.unit);
+  const amount = quantity(Math.abs(f.margin), f.unit);
+  return f.state === 'broken' ? `${amount} ${f.relation === 'at least' ? 'short' : 'over'}` : `${amount} spare`;
+};
+export const limitText = f => f.limit === null ? '' : `${f.relation} ${quantity(f.limit, f.unit)}`.trim();
+
+const airText = air => air === null ? 'flow unknown' : `${flow(air)} of ${flow(D.scene.rated)} ${flowUnit()}`;
+export const wayText = (words, elbows, length, boxed, air) =>
+  `${words}: ${elbowWords(elbows)}, ${FT(length)}${boxed > 0 ? `, ${FT(boxed)} boxed in the room` : ''}, ${airText(air)}.`;
+
+function blockedText(why, fix) {
+  const first = why && why.blockers[0];
+  const what = first ? `${first[1]} is ${first[2] > 0 ? `${U(first[2])} into` : 'too close to'} the duct` : 'no way out was found';
+  return `Blocked: ${what}.${fix ? ` Shift ${U(Math.abs(fix.shift))} ${side(fix.shift)} and ${fix.elbows === 0 ? 'it goes straight' : `it works with ${elbowWords(fix.elbows)}`}.` : ''}`;
+}
+function secondText(elbows, why) {
+  if (elbows === 0) return 'Simpler? There is none: no elbow is the fewest a duct can have.';
+  const first = why && why.blockers[0];
+  if (!first) return '';
+  let text = `Not ${why.wanted}: ${first[1]} is in the way${first[2] > 0 ? `, ${U(first[2])} into it` : ''}.`;
+  if (why.sure && why.shift !== null) text += ` Shift ${U(Math.abs(why.shift))} ${side(why.shift)} and it goes ${why.wanted}.`;
+  return text;
+}
+
+// the nearest places that work, each way: the least shift, and beside it the nearest that works with room to spare
+export function fixes(x, h) {
+  if (!D.map) return [];
+  const found = [];
+  for (const way of [-1, 1]) {
+    const ahead = D.map.x.filter(v => (v - x) * way > NEAR).sort((a, b) => (a - b) * way);
+    const works = ahead.find(v => cellAt(v, h).verdict.startsWith('Works'));
+    if (works === undefined) continue;
+    found.push(works);
+    if (cellAt(works, h).verdict !== 'Works') {
+      const clean = ahead.find(v => cellAt(v, h).verdict === 'Works');
+      if (clean !== undefined && Math.abs(clean - works) < 16) found.push(clean);
+    }
+  }
+  return found.map(v => {
+    const cell = cellAt(v, h);
+    const broken = cell.findings.filter(f => f[1] === 0).length;
+    return { x: v, shift: v - x, verdict: cell.verdict, elbows: cell.elbows, broken, title: `Shift ${U(Math.abs(v - x))} ${side(v - x)}`,
+      note: `planned again: ${broken} broken, ${elbowWords(cell.elbows)}${cell.verdict === 'Works, tight' ? ', tight' : ''}` };
+  }).sort((a, b) => Math.abs(a.shift) - Math.abs(b.shift));
+}
+
+// parts of a centre line, as the duct is drawn from
+export function partsOf(line, x, bottom) {
+  const p = line.p.map(([px, py, pz], i) => [px + x, py, i ? pz : pz + bottom]);
+  const sub = (a, b) => a.map((v, i) => v - b[i]), norm = v => { const l = Math.hypot(...v); return v.map(q => q / l); };
+  const dirs = p.slice(1).map((q, i) => norm(sub(q, p[i])));
+  const parts = [], section = line.s, gores = parseInt(D.scene.duct.gores, 10) || 4;
+  let at = p[0];
+  dirs.forEach((d, i) => {
+    const bend = line.b[i], cut = bend ? bend[0] * Math.tan(bend[1] * Math.PI / 360) : 0, corner = p[i + 1];
+    const end = corner.map((v, k) => v - d[k] * cut), long = Math.hypot(...sub(end, at));
+    const wide = line.w[i] >= 0 ? [0, 1, 2].map(a => +(a === line.w[i])) : null;
+    if (long > 1e-3) parts.push({ k: 'straight', a: at, b: end, d, t: d, s: section, o: section, l: long, w: wide });
+    if (bend) {
+      const t = dirs[i + 1], next = corner.map((v, k) => v + t[k] * cut);
+      const n = Math.max(2, Math.floor((gores - 1) * bend[1] / 90 + 0.5) + 1);
+      parts.push({ k: 'elbow', a: end, b: next, d, t, s: section, o: section, l: bend[0] * bend[1] * Math.PI / 180, r: bend[0], g: bend[1], n, w: wide });
+      at = next;
+    }
+  });
+  const face = D.faces[line.f];
+  return { parts, end: { face: line.f, kind: face ? face.kind : null, at: p[p.length - 1], d: dirs[dirs.length - 1], label: face ? face.label : '' } };
+}
+
+function wantedAt(x, h) {
+  const { hood } = D.scene, dz = D.scene.cook.height + h - hood.bottom, dx = x - hood.x;
+  return D.plan.wanted.map((q, i) => [q[0] + dx, q[1], hood.outlet === 'rear' || i === 0 ? q[2] + dz : q[2]]);
+}
+
+function planAnswer() {
+  const { plan } = D, option = plan.options[S.option] || null;
+  const every = [...plan.findings, ...(option ? option.findings : [])].map(f => finding(plan.rules, f));
+  const route = option && option.route, first = S.option === 0;
+  const broken = every.some(f => f.state === 'broken' && f.must && !f.waived);
+  const verdict = first ? plan.verdict : broken ? 'Blocked' : every.some(f => f.state === 'close' || f.state === 'broken') ? 'Works, tight' : 'Works';
+  const ownUnit = (getUnit() === 'mm') === D.scene.metric;
+  let text = plan.answer, why = plan.second;
+  if (route && (!first || !ownUnit)) text = wayText(route.words, route.elbows, route.length, route.boxed, option.air);
+  if (!first) why = `Way ${route.id}. Way ${plan.options[0].route.id} is the best found here.`;
+  if (!route && !ownUnit) text = verdict === 'No place' ? plan.answer : blockedText(plan.why, fixes(D.scene.hood.x, mount())[0]);
+  return {
+    x: D.scene.hood.x, h: mount(), verdict, kind: kindOf(verdict, route ? route.elbows : 0, route), words: route ? route.words : '',
+    text, second: why, findings: number(every), parts: route ? route.parts : null, end: route ? route.end : null, elbows: route ? route.elbows : null,
+    length: route ? route.length : 0, air: option ? option.air : null, why: plan.why, wanted: route ? null : wantedAt(D.scene.hood.x, mount()), planned: true,
+  };
+}
+
+// how far the ghost of a better place stands off: the first fix, else the shift that the plan itself has verified
+const ghostShift = (fix, why) => fix.length ? fix[0].shift : why && why.sure && why.shift !== null ? why.shift : null;
+
+export function answer(x, h) {
+  if (!D.map || atPlan(x, h)) {
+    const own = planAnswer(), fix = fixes(x, h);
+    return { ...own, fixes: fix, ghost: ghostShift(fix, own.why) };
+  }
+  const cell = cellAt(x, h), fix = fixes(cell.x, cell.h);
+  const drawn = cell.line ? partsOf(cell.line, cell.x, D.scene.cook.height + cell.h) : null;
+  const found = number(cell.findings.map(f => finding(D.map.rules, f)));
+  const musts = found.filter(f => f.state === 'broken' && f.must && !f.waived);
+  let text = cell.verdict === 'No place' ? cell.reason : blockedText(cell.why, fix[0]), second = secondText(-1, cell.why);
+  if (cell.line) {
+    text = wayText(cell.words, cell.elbows, cell.length, cell.boxed, cell.air);
+    if (musts.length) text = `${musts[0].title}${musts.length > 1 ? ` and ${musts.length - 1} more` : ''} must be cleared first. ${text}`;
+    second = secondText(cell.elbows, cell.why);
+  }
+  if (cell.verdict === 'No place') second = 'No duct was searched: the hood itself does not fit here.';
+  return {
+    ...cell, kind: kindOf(cell.verdict, cell.elbows, cell.words), text, second, findings: found, parts: drawn && drawn.parts, end: drawn && drawn.end,
+    wanted: drawn || cell.verdict === 'No place' ? null : wantedAt(cell.x, cell.h), fixes: fix, ghost: ghostShift(fix, cell.why), planned: false, elbows: cell.line ? cell.elbows : null,
+  };
+}

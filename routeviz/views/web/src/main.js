@@ -1,0 +1,288 @@
+// The page: one state (where the hood is, which way is shown), one answer for it, everything drawn from that answer.
+import { $, $$, D, S, dark, readData, still, svg } from './store.js';
+import { U, getUnit, setUnit, startUnit } from './words.js';
+import { KIND, answer, fixes, heights, kindAt, mount, nearest, places } from './answers.js';
+import { PATTERNS, tapeMarkup } from './tape.js';
+import { LAYERS, makePicture } from './picture.js';
+import { VIEWS, topOf } from './cameras.js';
+import { measureText, overlay } from './overlay.js';
+import { listFindings, listWays, listWork, markWay, sayAnswer } from './panels.js';
+
+readData();
+startUnit();
+S.x = D.scene.hood.x; S.h = mount();
+let A = null, picture = null, grid = {}, tape = null, measuring = false, measured = [];
+const movable = () => !!D.map && D.map.x.length > 1;
+
+// ---- one answer, drawn everywhere ----------------------------------------------------------------------------------
+function work() {
+  A = answer(S.x, S.h);
+  A.follows = !D.map || D.map.follows;
+  const members = new Set(A.findings.filter(f => f.state === 'broken' && !f.waived).flatMap(f => f.where));
+  if (!A.parts && A.why) for (const b of A.why.blockers) members.add(b[0]);
+  const thing = /^(hood|cover|cooktop|counter|floor)/, flat = ['GLAZING', 'BOARD', 'SKIN', 'ROOF'];
+  const layerOf = Object.fromEntries(Object.values(D.pieces).map(p => [p[2], p]));
+  A.barred = new Set([...members].filter(id => layerOf[id] && (!thing.test(id) || /stud|joist|plate/.test(id)) && !flat.includes(layerOf[id][0]) && !D.glazed.includes(id)));
+}
+function update() {
+  work();
+  drawTape();
+  sayAnswer(A, moveTo);
+  listFindings(A, pick, moveTo);
+  markWay(A);
+  if (picture) picture.set(A);
+  over();
+}
+let waiting = 0;
+const later = () => { if (!waiting) waiting = requestAnimationFrame(() => { waiting = 0; update(); }); };
+
+let moving = 0;
+function moveTo(x, h = S.h) {
+  const me = ++moving, x0 = S.x, h0 = S.h, t0 = performance.now(), long = still() ? 0 : 420;
+  S.option = 0; S.picked = null;
+  const step = () => {
+    if (me !== moving) return;
+    const u = long ? Math.min(1, (performance.now() - t0) / long) : 1, w = 1 - (1 - u) ** 3;
+    S.x = u < 1 ? nearest(places(), x0 + (x - x0) * w) : nearest([...places(), D.scene.hood.x], x);
+    S.h = u < 1 ? h0 : nearest([...heights(), mount()], h);
+    update();
+    if (u < 1) requestAnimationFrame(step);
+  };
+  step();
+}
+function choose(option) { S.option = option; S.x = D.scene.hood.x; S.h = mount(); S.picked = null; moving++; update(); }
+function pick(f) {
+  S.picked = f.code + f.n;
+  if (f.place && picture) {
+    const [x, y, z] = f.place, end = A.end && A.end.kind !== null ? A.end.at : null;
+    const out = end && Math.hypot(x - end[0], y - end[1], z - end[2]) < 16 || y > D.scene.wall - 0.5 || x < -3 || x > D.scene.width + 3;
+    picture.go(out ? 'outside' : z > D.scene.ceiling - 6 ? 'ceiling' : 'near');
+  }
+  listFindings(A, pick, moveTo);
+  over();
+}
+
+// ---- the tape -------------------------------------------------------------------------------------------------------
+function measureGrid() {
+  const w = $('#stage').clientWidth, phone = w < 620, left = phone ? 44 : 128, right = phone ? 14 : w > 900 ? 112 : 40, high = $('#pic').clientHeight || 480;
+  const top = topOf(A), pad = phone ? 4 : 6, foot = phone ? 20 : 28; // the counter must stay in the picture
+  const s = Math.min((w - left - right) / D.scene.width, (high - pad) / (top - foot));
+  grid = { w, s, left: left + Math.max(0, (w - left - right - s * D.scene.width) / 2), phone, top, pad, high };
+}
+const hits = () => A.barred;
+function drawTape() {
+  const bad = !A.verdict.startsWith('Works');
+  tape = tapeMarkup({ width: grid.w, s: grid.s, left: grid.left, x: A.x, h: A.h, hit: hits(), bad });
+  const sheet = $('#tape');
+  sheet.setAttribute('viewBox', `0 0 ${grid.w} ${tape.height}`);
+  sheet.style.height = `${tape.height}px`;
+  sheet.innerHTML = tape.markup;
+  const hang = $('#hang');
+  hang.style.left = `${tape.at / grid.w * 100}%`; hang.style.top = `${tape.ty + tape.th + 4}px`;
+  $('#hangtxt').textContent = U(A.x);
+  $('#hangtxt').classList.toggle('flip', tape.at > grid.w - 130);
+  const xs = places();
+  for (const [name, value] of [['aria-valuemin', xs[0]], ['aria-valuemax', xs[xs.length - 1]], ['aria-valuenow', A.x], ['aria-valuetext', `${U(A.x)} from the left wall. ${A.verdict}. ${A.text}`]]) hang.setAttribute(name, value);
+  const loupe = $('#loupe');
+  if (!grid.phone) return;
+  const width = grid.w, s = 15, span = width / s, x0 = Math.max(0, Math.min(D.scene.width - span, A.x - span / 2));
+  const close = tapeMarkup({ width, s, left: 0, x0, x1: x0 + span, x: A.x, h: A.h, hit: hits(), loupe: true, bad });
+  loupe.setAttribute('viewBox', `0 0 ${width} ${close.height}`);
+  loupe.style.height = `${close.height}px`;
+  loupe.innerHTML = close.markup.replace(PATTERNS, '');
+}
+function drag(node) {
+  node.addEventListener('pointerdown', down => {
+    if (!movable() || down.target.closest('#ht')) return;
+    node.setPointerCapture(down.pointerId);
+    const box = $('#stage').getBoundingClientRect(), loupe = node.id === 'loupe', start = S.x, at = down.clientX, grip = node.id === 'hang' ? down.clientX - box.left - tape.at : 0;
+    moving++;
+    const move = e => {
+      const x = loupe ? start - (e.clientX - at) / 15 : (e.clientX - box.left - grip - grid.left) / grid.s;
+      S.x = nearest(places(), x); S.option = 0; S.picked = null; later();
+    };
+    if (!loupe) move(down);
+    node.onpointermove = move;
+    node.onpointerup = node.onpointercancel = () => { node.onpointermove = null; };
+    if (!loupe) down.preventDefault();
+    $('#hang').focus({ preventScroll: true });
+  });
+}
+const shift = (list, value, by) => { const near = list.indexOf(nearest(list, value)); return list[Math.min(list.length - 1, Math.max(0, near + by))]; };
+function nudge(by) { moving++; S.option = 0; S.picked = null; S.x = shift(places(), S.x, by); update(); }
+function perInch() { const xs = places(); return xs.length < 2 ? 1 : Math.max(1, Math.round(1 / ((xs[xs.length - 1] - xs[0]) / (xs.length - 1)))); }
+function setHeight(h) { moving++; S.option = 0; S.picked = null; S.h = nearest(heights(), h); later(); }
+function jump(by) { // the next stretch that works, at its middle
+  const xs = places(), works = x => ['e0', 'e1', 'e2', 'e3'].includes(kindAt(x, S.h));
+  const runs = [];
+  xs.forEach((x, i) => { if (!works(x)) return; const last = runs[runs.length - 1], kind = kindAt(x, S.h); if (last && last.end === i - 1 && last.kind === kind) { last.end = i; last.xs.push(x); } else runs.push({ end: i, kind, xs: [x] }); });
+  const middles = runs.map(r => r.xs[Math.floor((r.xs.length - 1) / 2)]);
+  const next = by > 0 ? middles.find(v => v > S.x + 0.2) : middles.filter(v => v < S.x - 0.2).pop();
+  if (next !== undefined) moveTo(next);
+}
+
+// ---- over the picture ------------------------------------------------------------------------------------------------
+function over() {
+  if (!picture || !A) return;
+  const width = $('#pic').clientWidth, height = $('#pic').clientHeight;
+  const inside = p => p[2] < 1 && p[0] > 6 && p[0] < width - 6 && p[1] > 6 && p[1] < height - 6;
+  overlay({ width, height, grid, view: picture.view(), project: picture.project, inside, behind: picture.behind(), tapeAt: tape.at }, A, measured, pick);
+}
+function layout() {
+  work();
+  measureGrid();
+  if (picture) { picture.set(A); picture.size({ width: $('#pic').clientWidth, height: $('#pic').clientHeight, grid }); }
+  update();
+}
+
+// ---- wiring ------------------------------------------------------------------------------------------------------------
+function buttons() {
+  const views = $('#views');
+  for (const [name, words] of Object.entries(VIEWS)) {
+    const b = document.createElement('button');
+    b.dataset.v = name; b.textContent = name === 'ceiling' && !D.tape.joists.length ? 'up into the ceiling' : words;
+    b.onclick = () => picture && picture.go(name);
+    views.append(b);
+  }
+  const box = $('#layers > div');
+  for (const [name, words] of Object.entries(LAYERS)) {
+    if (!['DUCT'].includes(name) && !Object.values(D.pieces).some(p => p[0] === name)) continue;
+    const label = document.createElement('label'), input = document.createElement('input');
+    input.type = 'checkbox'; input.name = name; input.checked = true;
+    input.onchange = () => picture && picture.layer({ [name]: input.checked });
+    label.append(input, words); box.append(label);
+  }
+  const key = $('#key');
+  if (D.map) for (const [kind, { name, height }] of Object.entries(KIND)) {
+    const high = Math.max(3, 12 * height), item = document.createElement('span');
+    item.append(svg(`<svg width="18" height="12" aria-hidden="true"><rect x=".5" y="${12 - high}" width="17" height="${high - 0.5}" fill="url(#p-${kind})" ${kind === 'bad' ? 'stroke="var(--bar)"' : kind === 'e2' || kind === 'e3' ? 'stroke="var(--offline)"' : ''}/></svg>`), name);
+    if (kind !== 'e3' || D.map.cells.some(r => r.some(c => c[1] >= 0 && c[4] > 2))) key.append(item);
+  }
+  key.hidden = !D.map;
+  document.body.dataset.map = movable() ? '1' : '0';
+  $('.step').hidden = !movable();
+  $('#hang').setAttribute('aria-disabled', String(!movable()));
+  if (!movable()) { $('#hang').setAttribute('role', 'img'); $('#hang').setAttribute('aria-label', 'The hood on the tape'); $('#hang').tabIndex = -1; }
+  if (heights().length < 2) { $('#ht').setAttribute('role', 'img'); $('#ht').tabIndex = -1; }
+}
+function nudgeWords() {
+  const xs = places(), step = xs.length > 1 ? xs[1] - xs[0] : 0.25;
+  for (const b of $$('[data-nudge]')) { const sign = +b.dataset.nudge < 0 ? '−' : '+'; b.textContent = `${sign} ${U(step)}`; b.setAttribute('aria-label', `${U(step)} ${sign === '+' ? 'right' : 'left'}`); }
+}
+function cutting() {
+  const range = $('#cut'), axis = $('#cutaxis'), out = $('#cutv');
+  const spans = { y: [D.cut.front, D.scene.wall], x: [-6, D.scene.width + 6], z: [0, topOf(A)] };
+  const show = () => {
+    const [lo, hi] = spans[axis.value], t = +range.value / 100, off = axis.value === 'z' ? t >= 1 : t <= 0, value = lo + (hi - lo) * t;
+    if (picture) picture.cut(axis.value, off ? null : value);
+    out.textContent = off ? 'off' : axis.value === 'y' ? (value <= 0 ? `${U(-value)} out` : `${U(value)} in`) : U(value);
+    range.setAttribute('aria-valuetext', out.textContent);
+  };
+  axis.onchange = () => { range.value = axis.value === 'z' ? 100 : 0; show(); };
+  range.oninput = show;
+}
+function keys() {
+  $('#hang').addEventListener('keydown', e => {
+    const step = { ArrowLeft: -1, ArrowRight: 1 }[e.key], level = { ArrowDown: -1, ArrowUp: 1 }[e.key];
+    if (!movable()) return;
+    if (step) nudge(step * (e.shiftKey ? perInch() : 1));
+    else if (level) setHeight(shift(heights(), S.h, level));
+    else if (e.key === 'PageDown') jump(1);
+    else if (e.key === 'PageUp') jump(-1);
+    else if (e.key === 'Home') { S.x = places()[0]; S.option = 0; update(); }
+    else if (e.key === 'End') { S.x = places()[places().length - 1]; S.option = 0; update(); }
+    else return;
+    e.preventDefault();
+  });
+  $('#ht').addEventListener('keydown', e => {
+    const step = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 }[e.key], levels = heights();
+    if (step) setHeight(shift(levels, S.h, step)); else if (e.key === 'Home') setHeight(levels[0]); else if (e.key === 'End') setHeight(levels[levels.length - 1]); else return;
+    e.preventDefault();
+  });
+  $('#ht').addEventListener('pointerdown', down => {
+    const knob = $('#ht');
+    if (heights().length < 2 || !knob.band) return;
+    knob.setPointerCapture(down.pointerId);
+    const y0 = down.clientY, h0 = S.h, per = (D.band.hi - D.band.lo) / (knob.band[0] - knob.band[1]) || 0.2;
+    knob.onpointermove = e => setHeight(h0 - (e.clientY - y0) * per);
+    knob.onpointerup = knob.onpointercancel = () => { knob.onpointermove = null; };
+    knob.focus(); down.preventDefault();
+  });
+  $('#pic').addEventListener('keydown', e => {
+    const d = { ArrowLeft: [-0.1, 0], ArrowRight: [0.1, 0], ArrowUp: [0, -0.08], ArrowDown: [0, 0.08] }[e.key];
+    if (d && picture && e.target === $('#pic')) { picture.turn(...d); e.preventDefault(); }
+  });
+  addEventListener('keydown', e => {
+    if (/INPUT|TEXTAREA|SELECT/.test(e.target.tagName) || e.ctrlKey || e.metaKey || e.altKey) return;
+    if (e.key === '0') { if (picture) picture.go('square'); } else if (e.key >= '1' && e.key <= '9') { const f = A.findings.find(q => q.n === +e.key); if (f) pick(f); } else if (e.key === ']' && movable()) jump(1); else if (e.key === '[' && movable()) jump(-1); else if (e.key === 'Escape' && measuring) measureMode(false);
+  });
+}
+function measureMode(on) {
+  measuring = on; measured = [];
+  $('#ruler').setAttribute('aria-pressed', String(on));
+  $('#rulertxt').hidden = !on;
+  $('#rulertxt').textContent = on ? measureText([]) : '';
+  $('#pic').classList.toggle('measuring', on);
+  over();
+}
+function ruler() {
+  $('#ruler').onclick = () => measureMode(!measuring);
+  let down = null;
+  $('#pic').addEventListener('pointerdown', e => { down = [e.clientX, e.clientY]; });
+  $('#pic').addEventListener('pointerup', e => {
+    if (!measuring || !picture || !down || Math.hypot(e.clientX - down[0], e.clientY - down[1]) > 5 || e.target.closest('button')) return;
+    const box = $('#pic').getBoundingClientRect(), point = picture.pick(e.clientX - box.left, e.clientY - box.top);
+    if (!point) return;
+    measured = measured.length === 2 ? [point] : [...measured, point];
+    $('#rulertxt').textContent = measureText(measured);
+    over();
+  });
+}
+function toPaper() {
+  if (!picture) return;
+  document.documentElement.dataset.paper = '1';
+  picture.theme(); picture.draw();
+  $('#still').src = picture.canvas.toDataURL('image/jpeg', 0.9);
+  $('#stillover').replaceChildren($('#over').cloneNode(true));
+  $('#stillflags').replaceChildren(...[...$('#flags').children].map(n => n.cloneNode(true)));
+  $('#printpic').style.setProperty('--ar', `${$('#pic').clientWidth}/${$('#pic').clientHeight}`);
+}
+function wire() {
+  ['#hang', '#tape', '#loupe'].forEach(id => drag($(id)));
+  for (const b of $$('[data-jump]')) b.onclick = () => jump(+b.dataset.jump);
+  for (const b of $$('[data-nudge]')) b.onclick = () => nudge(Math.sign(+b.dataset.nudge));
+  $('#unit').onclick = () => { setUnit(getUnit() === 'in' ? 'mm' : 'in'); $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches'; listWays(choose); listWork(); nudgeWords(); update(); };
+  $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches';
+  const themeWord = () => { $('#theme').textContent = dark() ? 'Light' : 'Dark'; };
+  $('#theme').onclick = () => { document.documentElement.dataset.theme = dark() ? 'light' : 'dark'; themeWord(); if (picture) picture.theme(); update(); };
+  themeWord();
+  matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => { themeWord(); if (picture) picture.theme(); update(); });
+  $('#print').onclick = () => print();
+  addEventListener('beforeprint', toPaper);
+  addEventListener('afterprint', () => { delete document.documentElement.dataset.paper; if (picture) picture.theme(); });
+  addEventListener('resize', () => { clearTimeout(layout.later); layout.later = setTimeout(layout, 60); });
+}
+function noPicture(fault) {
+  picture = null;
+  $('#nopic').hidden = false;
+  $('#nopic').textContent = 'This browser draws no 3D here. The tape, the findings and the order of work are all there; the still picture shows the rest.';
+  document.body.dataset.ready = 'flat';
+  console.info(String(fault));
+}
+function start() {
+  $('#job').textContent = D.scene.name;
+  $('#invented').hidden = !D.scene.invented;
+  work(); measureGrid(); buttons(); nudgeWords(); cutting(); keys(); ruler(); wire(); listWays(choose); listWork();
+  const bytes = Uint8Array.from(atob($('#model').textContent.trim()), c => c.charCodeAt(0)).buffer;
+  try {
+    picture = makePicture($('#pic'), bytes, {
+      drawn: over, failed: noPicture,
+      stood: view => { for (const b of $$('#views button')) b.setAttribute('aria-pressed', String(b.dataset.v === view)); },
+      ready: () => { layout(); document.body.dataset.ready = '1'; },
+    });
+  } catch (fault) { noPicture(fault); }
+  layout();
+}
+start();
+// for tests and for whoever is curious
+window.routeviz = { state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper };

@@ -1,0 +1,82 @@
+// Beside and below the picture: ways out, findings, what to measure, the order of work.
+import { $, D, S, el, svg } from './store.js';
+import { U, FT, elbowWords, flow, flowUnit, quantity } from './words.js';
+import { limitText, short } from './answers.js';
+import { flag, gauge, sketch, verdictMark } from './marks.js';
+
+const WORD = { broken: 'Broken', close: 'Close', fine: 'Fine', open: 'Not checked' };
+
+export function sayAnswer(answer, moveTo) {
+  document.body.dataset.verdict = answer.verdict.startsWith('Works') ? 'ok' : 'bad';
+  $('#mark').replaceChildren(svg(verdictMark(answer.verdict)));
+  $('#word').textContent = answer.verdict;
+  $('#sentence').textContent = answer.text;
+  $('#sentence').className = answer.text.length > 95 ? 'long' : '';
+  $('#why').textContent = answer.second;
+  $('#where').replaceChildren('Hood centre ', el('b', {}, U(answer.x)), ' from the left wall, ', el('b', {}, U(answer.h)), ' above the cooktop.');
+  const act = $('#act'), fix = answer.verdict.startsWith('Works') ? null : answer.fixes[0];
+  act.hidden = !fix;
+  if (fix) { act.replaceChildren(el('b', {}, fix.title), el('span', {}, fix.note)); act.onclick = () => moveTo(fix.x); }
+  clearTimeout(sayAnswer.later);
+  sayAnswer.later = setTimeout(() => { $('#live').textContent = `${answer.verdict}. ${answer.text}`; }, 500);
+}
+
+function fixButtons(answer, moveTo) {
+  if (!answer.fixes.length) return null;
+  return el('div', { class: 'fixes' }, answer.fixes.slice(0, 4).map((fix, i) => el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => moveTo(fix.x) } }, el('b', {}, fix.title), el('span', {}, fix.note))));
+}
+function row(f, answer, pick, moveTo, withFix) {
+  const numbers = [['measured', f.measured === null ? '' : quantity(f.measured, f.unit)], ['limit', limitText(f)], ['spare', f.margin === null ? '' : quantity(f.margin, f.unit)]].filter(([, v]) => v);
+  const meter = gauge(f);
+  const head = el('button', { class: 'go', 'aria-label': `${WORD[f.state]} ${f.n}: ${f.title}. ${numbers.map(([k, v]) => `${k} ${v}`).join(', ')}.${f.place ? ' Show the place' : ''}`, on: { click: () => pick(f) } },
+    el('span', { class: 'fw' }, svg(flag(f.state, f.n))),
+    el('span', { class: 'ft' }, el('b', {}, f.title), numbers.length ? el('span', { class: 'nums' }, numbers.map(([k, v]) => el('span', {}, el('i', {}, k), k === 'spare' ? el('strong', {}, v) : v))) : null),
+    meter ? svg(meter) : null);
+  const words = [f.detail, f.remedy, f.waived ? `Waived: ${f.waived}` : ''].filter(Boolean);
+  return el('li', { class: `find ${f.state}${S.picked === f.code + f.n ? ' sel' : ''}` }, head, words.map(w => el('div', { class: 'det' }, w)), el('div', { class: 'src' }, f.source), withFix ? fixButtons(answer, moveTo) : null);
+}
+function brief(f, pick) {
+  const said = f.measured === null ? f.detail : `${quantity(f.measured, f.unit)}${f.limit === null ? '' : `, needs ${limitText(f)}`}.`;
+  return el('li', { class: `brief${S.picked === f.code + f.n ? ' sel' : ''}` }, el('button', { class: 'bgo', on: { click: () => pick(f) } },
+    svg(flag(f.state, f.n, 22)), el('span', {}, el('b', {}, f.title), el('i', {}, [said, f.source].filter(Boolean).join(' '))), f.state === 'fine' ? el('strong', {}, short(f)) : null));
+}
+export function listFindings(answer, pick, moveTo) {
+  const of = state => answer.findings.filter(f => f.state === state), broken = of('broken'), close = of('close'), fine = of('fine'), open = of('open');
+  $('#count').replaceChildren(el('b', {}, String(broken.length)), ' broken ', el('i', {}, '·'), ' ', el('b', {}, String(close.length)), ' close ', el('i', {}, '·'), ' ', el('b', {}, String(fine.length)), ' fine');
+  $('#finds').replaceChildren(...[...broken, ...close].map((f, i) => row(f, answer, pick, moveTo, i === 0 && f.state === 'broken')));
+  if (!broken.length && !close.length) $('#finds').append(el('li', { class: 'none' }, answer.findings.length ? 'Nothing is broken and nothing is close.' : 'Nothing has been checked here.'));
+  if (!broken.length && answer.fixes.length && !answer.verdict.startsWith('Works')) $('#finds').prepend(el('li', { class: 'find broken' }, fixButtons(answer, moveTo)));
+  for (const [id, list, one, many] of [['#fine', fine, 'check is fine', 'checks are fine'], ['#open', open, 'check was not made', 'checks were not made']]) {
+    const box = $(id);
+    box.hidden = !list.length;
+    box.querySelector('summary').textContent = `${list.length} ${list.length === 1 ? one : many}`;
+    box.querySelector('ul').replaceChildren(...list.map(f => brief(f, pick)));
+  }
+}
+
+export function listWays(choose) {
+  const { options } = D.plan, count = ['No way', 'One way', 'Two ways', 'Three ways', 'Four ways', 'Five ways'][options.length] || `${options.length} ways`;
+  $('#ways').hidden = !options.length;
+  $('#waysname').textContent = `${count} out`;
+  $('#alts').replaceChildren(...options.slice(0, 6).map((o, i) => {
+    const { route } = o, air = o.air === null ? 'flow unknown' : `${flow(o.air)} ${flowUnit()}`;
+    const facts = [elbowWords(route.elbows), FT(route.length), air];
+    const note = o.broken ? `${o.broken} broken` : i === 0 ? 'best found' : route.boxed > 0 ? `${FT(route.boxed)} boxed in` : '';
+    const button = el('button', { class: `alt${o.broken ? ' bad' : ''}`, 'aria-label': `Way ${route.id}: ${route.words}, ${facts.join(', ')}. ${note}`, on: { click: () => choose(i) } },
+      el('span', { class: 'al' }, route.id), svg(sketch(route)), el('b', {}, route.end.kind === 'roof' ? 'Through the roof' : route.end.kind ? `Through ${route.end.label}` : 'Ends indoors'), el('span', { class: 'af' }, facts.map((t, k) => [k ? el('br') : null, t])), el('span', { class: 'an' }, note));
+    button.dataset.way = i;
+    return button;
+  }));
+}
+export const markWay = answer => { for (const b of $('#alts').children) b.setAttribute('aria-pressed', String(answer.planned && +b.dataset.way === S.option)); };
+
+export function listWork() {
+  const { measure, steps } = D.work;
+  $('#measures').hidden = !measure.length;
+  $('#measure').replaceChildren(...measure.map(([what, assumed, slack, changes]) => el('li', {}, el('label', {}, el('input', { type: 'checkbox' }), el('span', {}, el('b', {}, what), el('span', {}, assumed), el('em', {}, `${U(slack)} to spare; ${changes}`))))));
+  $('#work').hidden = !steps.length;
+  $('#steps').replaceChildren(...steps.map(([text, hold, caution]) => el('li', {}, el('label', {}, el('input', { type: 'checkbox' }), el('span', {}, text, hold ? el('em', {}, ` First: ${hold}`) : null, caution ? el('em', { class: 'mind' }, ` ${caution}`) : null)))));
+  $('#taken').hidden = !D.plan.assumptions.length;
+  $('#assumed').replaceChildren(...D.plan.assumptions.map(([name, value, reason]) => el('li', {}, el('b', {}, name), ` ${value}. `, el('em', {}, reason))));
+  $('#taken summary').textContent = `${D.plan.assumptions.length} ${D.plan.assumptions.length === 1 ? 'number was' : 'numbers were'} not measured`;
+}

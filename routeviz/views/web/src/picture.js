@@ -1,0 +1,196 @@
+// The picture: the house from its glTF, the hood that moves, the duct drawn anew for each place.
+import * as THREE from 'three';
+import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
+import { GLTFLoader } from 'three/examples/jsm/loaders/GLTFLoader.js';
+import { D, dark, still } from './store.js';
+import { V, V3, capOf, ductOf, sleeve } from './duct.js';
+import { applyTint, ground, makeMaterials, setHoles } from './materials.js';
+import { pose } from './cameras.js';
+
+const PER_M = 1 / 0.0254;
+export const LAYERS = { BOARD: 'wall and ceiling board', FRAMING: 'framing', SKIN: 'outer skin', ROOF: 'roof', KITCHEN: 'kitchen', HOOD: 'hood', COVER: 'chimney cover', DUCT: 'duct', ZONES: 'clearances', BEYOND: 'beyond the wall' };
+
+export function makePicture(host, bytes, on) {
+  const renderer = new THREE.WebGLRenderer({ antialias: true, preserveDrawingBuffer: true });
+  renderer.shadowMap.enabled = true; renderer.shadowMap.type = THREE.PCFShadowMap; renderer.localClippingEnabled = true; renderer.toneMapping = THREE.NoToneMapping;
+  renderer.domElement.tabIndex = -1; renderer.domElement.setAttribute('aria-hidden', 'true');
+  host.prepend(renderer.domElement);
+  const scene = new THREE.Scene(), camera = new THREE.PerspectiveCamera(30, 1, 4, 1800), { width } = D.scene;
+  let shift = [0, 0];
+  const plain = camera.updateProjectionMatrix.bind(camera);
+  camera.updateProjectionMatrix = () => { plain(); camera.projectionMatrix.elements[8] = shift[0]; camera.projectionMatrix.elements[9] = shift[1]; camera.projectionMatrixInverse.copy(camera.projectionMatrix).invert(); };
+  const controls = new OrbitControls(camera, renderer.domElement);
+  controls.enableDamping = false; controls.maxDistance = 900; controls.minDistance = 16;
+  const sky = new THREE.HemisphereLight('#fffdf8', '#d8ccb9', 1.6), sun = new THREE.DirectionalLight('#fff7ea', 1.2), fill = new THREE.AmbientLight('#fff', 0.25), back = new THREE.DirectionalLight('#fff7ea', 0.5);
+  sun.position.set(width + 6, 250, 230); sun.target.position.set(width / 2, 60, 0); sun.castShadow = true; sun.shadow.mapSize.set(1024, 1024); back.position.set(-80, 200, -300);
+  const spread = Math.max(130, width * 0.8);
+  Object.assign(sun.shadow.camera, { left: -spread, right: spread, top: 140, bottom: -140, near: 10, far: 700 });
+  sun.shadow.bias = -0.0006; sun.shadow.normalBias = 0.5; sun.shadow.radius = 4; sun.shadow.autoUpdate = false;
+  scene.add(sky, sun, sun.target, fill, back);
+
+  const clip = new THREE.Plane(new THREE.Vector3(0, 0, 1), 1e4), M = makeMaterials([clip]);
+  const groups = Object.fromEntries(['fixed', 'hood', 'cover', 'cook', 'run', 'clash', 'keep'].map(n => [n, new THREE.Group()]));
+  scene.add(groups.fixed, groups.hood, groups.cover, groups.cook, groups.run, groups.clash, groups.keep);
+  const shown = Object.fromEntries(Object.keys(LAYERS).map(k => [k, true])), layers = {}, bySolid = {}, solidMeshes = [];
+  let frame = 0, current = null, ready = false, view = 'square', size = null, anim = 0;
+
+  const draw = () => { frame = 0; renderer.render(scene, camera); on.drawn(); };
+  const ask = () => { if (!frame) frame = requestAnimationFrame(draw); };
+  const shadows = () => { sun.shadow.needsUpdate = true; };
+
+  function place(node, name) {
+    const [layer, group, solid, label, smooth] = D.pieces[name] || ['KITCHEN', 'fixed', '', '', 0];
+    const paint = M.paint[node.material.name] || M.paint.plaster, timber = paint.line === M.timber;
+    node.geometry.scale(PER_M, PER_M, PER_M);
+    node.material = paint.material;
+    node.userData = { label, solid, layer, paint: paint.material };
+    node.castShadow = !paint.glass && !timber && layer !== 'ZONES' && layer !== 'SKIN' && layer !== 'ROOF' && layer !== 'ROOF_FRONT';
+    node.receiveShadow = layer !== 'ZONES' && paint.material !== M.steel;
+    if (paint.line && !smooth) {
+      const lines = new THREE.LineSegments(new THREE.EdgesGeometry(node.geometry, 28), paint.line);
+      lines.raycast = () => {};
+      node.add(lines); node.userData.lines = lines;
+    }
+    for (const points of D.lines[name] || []) { const l = new THREE.Line(new THREE.BufferGeometry().setFromPoints(points.map(V3)), paint.line || M.edge); l.raycast = () => {}; node.add(l); }
+    (groups[group] || groups.fixed).add(node);
+    (layers[layer] = layers[layer] || []).push(node);
+    if (solid) (bySolid[solid] = bySolid[solid] || []).push(node);
+    solidMeshes.push(node);
+  }
+  new GLTFLoader().parse(bytes, '', gltf => {
+    const found = [];
+    gltf.scene.traverse(n => { if (n.isMesh) found.push([n, D.pieces[n.userData.name] ? n.userData.name : D.pieces[n.name] ? n.name : n.parent && n.parent.name]); });
+    for (const [node, name] of found) { node.removeFromParent(); node.position.set(0, 0, 0); place(node, name); }
+    ready = true; theme(); if (current) set(current); shadows(); on.ready();
+  }, fault => on.failed(fault));
+
+  const wipe = group => { for (const child of [...group.children]) { child.traverse(n => n.geometry && n.geometry.dispose()); group.remove(child); } };
+  const rest = { x: D.scene.hood.x, z: D.scene.hood.bottom };
+  function moveHood({ x, h, follows }) {
+    const z = D.scene.cook.height + h, dx = x - rest.x, dz = z - rest.z, top = D.scene.hood.coverTop, foot = rest.z + D.scene.hood.body;
+    groups.hood.position.copy(V(dx, 0, dz));
+    groups.cook.position.copy(V(follows ? dx : 0, 0, 0));
+    if (top && top > foot) { // the cover stands on the hood and is stretched to where it ended before
+      const k = Math.max(0.02, (top - foot - dz) / (top - foot));
+      groups.cover.scale.set(1, k, 1);
+      groups.cover.position.set(dx, top - top * k, 0);
+    }
+    for (const node of layers.ZONES || []) if (D.pieces[node.name] && D.pieces[node.name][1] === 'cook') { // from the cooktop to the hood
+      const low = D.scene.cook.height + 0.6, k = Math.max(0.02, (z - low) / (rest.z - low));
+      node.scale.y = k; node.position.y = low - low * k;
+    }
+  }
+  function bar(id) {
+    for (const node of bySolid[id] || []) { node.material = M.bars; if (node.userData.lines) node.userData.lines.material = M.barLine; node.userData.barred = true; }
+  }
+  function unbar() {
+    for (const node of solidMeshes) if (node.userData.barred) { node.material = node.userData.paint; if (node.userData.lines) node.userData.lines.material = M.paint[Object.keys(M.paint).find(k => M.paint[k].material === node.userData.paint)].line || M.edge; node.userData.barred = false; }
+  }
+  function clash(answer) { // the duct that was wanted, barred where it meets something, and its ghost after the fix
+    const [a, b] = answer.wanted.map(V3), section = D.scene.duct.section, axis = D.scene.hood.outlet === 'rear' ? 'z' : 'y';
+    groups.run.add(sleeve(a, b, section, 0, M.duct));
+    for (const [id] of answer.why ? answer.why.blockers : []) {
+      const box = new THREE.Box3();
+      for (const node of bySolid[id] || []) box.expandByObject(node);
+      if (box.isEmpty()) continue;
+      const lo = a.clone(), hi = b.clone(), ends = [Math.min(a[axis], b[axis]), Math.max(a[axis], b[axis])];
+      lo[axis] = Math.max(box.min[axis], ends[0]); hi[axis] = Math.min(box.max[axis], ends[1]);
+      if (hi[axis] - lo[axis] > 0.3 && hi[axis] - lo[axis] < 40) { const bars = sleeve(lo, hi, section, 0.16, M.bars); bars.add(new THREE.LineSegments(new THREE.EdgesGeometry(bars.geometry, 40), M.barLine)); groups.clash.add(bars); }
+    }
+    if (answer.ghost !== null) { const move = V(answer.ghost, 0, 0), ghost = sleeve(a.clone().add(move), b.clone().add(move), section, 0, M.ghost); ghost.castShadow = false; groups.clash.add(ghost); }
+  }
+  function keepOff(answer) { // on the outer wall: the distance that a finding asks for, round what it protects
+    const face = answer.end && D.faces[answer.end.face];
+    if (!face || face.kind === 'roof') return;
+    for (const [id, , a0, b0, a1, b1] of face.keep) {
+      const f = answer.findings.find(q => q.where.includes(id) && q.unit === 'in' && q.limit !== null && q.limit < 130);
+      if (!f) continue;
+      const r = f.limit, [u0, v0, u1, v1] = [a0, b0, a1, b1], outline = [];
+      for (const [cu, cv, turn] of [[u1, v1, 0], [u0, v1, 1], [u0, v0, 2], [u1, v0, 3]]) for (let i = 0; i <= 10; i++) { const t = (turn + i / 10) * Math.PI / 2; outline.push(new THREE.Vector2(Math.min(face.hi[0], Math.max(face.lo[0], cu + r * Math.cos(t))), Math.min(face.hi[1], Math.max(0, cv + r * Math.sin(t))))); }
+      const geometry = new THREE.ExtrudeGeometry(new THREE.Shape(outline), { depth: 6, bevelEnabled: false }), near = face.at + face.sign * (face.sign > 0 ? 0.5 : 6.5);
+      // outline and depth to the house's axes: along the wall, up, out of it
+      geometry.applyMatrix4(face.axis === 1 ? new THREE.Matrix4().set(1, 0, 0, 0, 0, 1, 0, 0, 0, 0, -1, -near, 0, 0, 0, 1) : new THREE.Matrix4().set(0, 0, 1, near, 0, 1, 0, 0, -1, 0, 0, 0, 0, 0, 0, 1));
+      const zone = new THREE.Mesh(geometry, M.zone);
+      zone.add(new THREE.LineSegments(new THREE.EdgesGeometry(geometry, 20), M.zoneLine));
+      groups.keep.add(zone);
+    }
+  }
+  function set(answer) {
+    current = answer;
+    if (!ready) return;
+    moveHood(answer); wipe(groups.run); wipe(groups.clash); wipe(groups.keep); unbar();
+    setHoles(answer.parts, V3);
+    if (answer.parts) {
+      groups.run.add(ductOf(answer.parts, M));
+      const last = answer.parts[answer.parts.length - 1];
+      groups.run.add(capOf({ ...answer.end, wide: last.w }, last.o || last.s, M));
+    } else if (answer.wanted) clash(answer);
+    keepOff(answer);
+    for (const id of answer.barred) bar(id);
+    layer(); shadows();
+  }
+  function layer(change) {
+    if (change) Object.assign(shown, change);
+    for (const [name, nodes] of Object.entries(layers)) for (const node of nodes) node.visible = name === 'ROOF_FRONT' ? shown.ROOF && view === 'outside' : shown[name] !== false;
+    groups.run.visible = groups.clash.visible = shown.DUCT;
+    groups.cover.visible = shown.COVER && view !== 'along';
+    groups.keep.visible = shown.ZONES && view === 'outside';
+    if (change) shadows();
+    ask();
+  }
+  function theme() {
+    const t = applyTint(M, dark());
+    scene.background = ground(t); sky.intensity = t.sky; sun.intensity = t.sun; fill.intensity = t.fill;
+    ask();
+  }
+  function go(name, at) {
+    view = name;
+    if (!current) return;
+    const end = typeof name === 'string' ? pose(name, current, size) : name, from = { p: camera.position.clone(), t: controls.target.clone(), f: camera.fov, s: [...shift] };
+    const t0 = performance.now(), long = at === 'now' || still() ? 0 : 700;
+    cancelAnimationFrame(anim);
+    const step = () => {
+      const u = long ? Math.min(1, (performance.now() - t0) / long) : 1, w = u * u * (3 - 2 * u);
+      camera.position.lerpVectors(from.p, end.p, w); controls.target.lerpVectors(from.t, end.t, w);
+      camera.fov = from.f + (end.f - from.f) * w; shift = [0, 1].map(i => from.s[i] + (end.s[i] - from.s[i]) * w);
+      camera.lookAt(controls.target); camera.updateProjectionMatrix();
+      if (u < 1) { anim = requestAnimationFrame(step); draw(); } else { controls.update(); if (at !== 'now') draw(); else ask(); }
+    };
+    step(); layer(); on.stood(view);
+  }
+  controls.addEventListener('start', () => { if (view) { view = null; on.stood(null); layer(); } });
+  controls.addEventListener('change', ask);
+  const project = (x, y, z) => { const v = V(x, y, z).project(camera); return [(v.x + 1) / 2 * size.width, (1 - v.y) / 2 * size.height, v.z]; };
+  const ray = new THREE.Raycaster();
+  function pick(px, py) { // the nearest thing under a point of the picture; corners within reach attract
+    ray.setFromCamera(new THREE.Vector2(px / size.width * 2 - 1, 1 - py / size.height * 2), camera);
+    const seen = [...solidMeshes.filter(n => n.visible && n.userData.layer !== 'ZONES'), ...groups.run.children];
+    const hit = ray.intersectObjects(seen, true).find(h => h.object.isMesh && h.object.visible && clip.distanceToPoint(h.point) > -1e-6);
+    if (!hit) return null;
+    let best = hit.point.clone(), reach = 11, corner = false;
+    const p = hit.object.geometry.attributes.position;
+    for (let i = 0; i < p.count && p.count < 20000; i++) {
+      const v = new THREE.Vector3().fromBufferAttribute(p, i).applyMatrix4(hit.object.matrixWorld), q = v.clone().project(camera);
+      const d = Math.hypot((q.x + 1) / 2 * size.width - px, (1 - q.y) / 2 * size.height - py);
+      if (d < reach && v.distanceTo(hit.point) < 30) { reach = d; best = v; corner = true; }
+    }
+    return { at: [best.x, -best.z, best.y], corner, label: hit.object.userData.label || (hit.object.parent && hit.object.parent.userData.label) || 'duct' };
+  }
+  return {
+    set, layer, theme, go, project, pick, ask, draw, shown,
+    size(next) { size = next; renderer.setPixelRatio(Math.min(devicePixelRatio, 2)); renderer.setSize(next.width, next.height); camera.aspect = next.width / next.height; if (view) go(view, 'now'); else { camera.updateProjectionMatrix(); ask(); } },
+    cut(axis, value) { // keep what lies beyond the plane: from the room, from the left, from above
+      const normal = { y: [0, 0, -1], x: [1, 0, 0], z: [0, -1, 0] }[axis];
+      clip.normal.set(...normal);
+      clip.constant = value === null ? 1e4 : axis === 'y' ? -value : axis === 'x' ? -value : value;
+      shadows(); ask();
+    },
+    view: () => view, behind: () => camera.position.z < -D.scene.wall, canvas: renderer.domElement, camera,
+    turn(side, up) {
+      if (view) { view = null; on.stood(null); layer(); }
+      const s = new THREE.Spherical().setFromVector3(camera.position.clone().sub(controls.target));
+      s.theta += side; s.phi = Math.min(2.6, Math.max(0.2, s.phi + up));
+      camera.position.copy(controls.target).add(new THREE.Vector3().setFromSpherical(s)); controls.update(); ask();
+    },
+  };
+}
