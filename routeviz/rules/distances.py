@@ -112,7 +112,7 @@ def distance_findings(
             continue
         yield from judge_number(
             rule, context, key, met.gap_in, where=("cap", met.thing.id), place=context.the_route().termination.point,
-            title=f"{rule.title}: {met.thing.label}", remedy=_short(context, key, met.gap_in, remedy), must=must,
+            title=f"Cap to the {met.thing.label}", remedy=_short(context, key, met.gap_in, remedy), must=must,
         )  # fmt: skip
 
 
@@ -128,7 +128,7 @@ def either(
 ) -> Finding:  # fmt: skip
     """Judge a distance that a second limit may excuse: the cap stands that much above the thing."""
     place = context.the_route().termination.point
-    title, where = f"{rule.title}: {met.thing.label}", ("cap", met.thing.id)
+    title, where = f"Cap to the {met.thing.label}", ("cap", met.thing.id)
     above = met.above_in
     if met.gap_in < limit.number and other is not None and above is not None and above >= 0:
         return at_least(rule, other, above, where=where, place=place, title=f"{title}, height above it", remedy=remedy)
@@ -139,4 +139,4 @@ def unasked(context: Context, rule: Named, met: Meeting, key: str) -> Iterator[F
     """Say that the place's distance is not known, if there is something to ask."""
     if context.profile.asked(key):
         yield not_checked(rule, context, key, measured=met.gap_in, where=("cap", met.thing.id),
-                          place=context.the_route().termination.point, title=f"{rule.title}: {met.thing.label}")  # fmt: skip
+                          place=context.the_route().termination.point, title=f"Cap to the {met.thing.label}")  # fmt: skip

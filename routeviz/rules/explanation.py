@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from routeviz import catalog
 from routeviz.model.finding import Finding, State
+from routeviz.model.source import Source
 from routeviz.rules.profiles import profile, profiles
 from routeviz.rules.registry import FAMILIES, Rule, all_rules, rule
 
@@ -66,7 +67,11 @@ def _rows(one: Rule) -> Iterator[LimitRow]:
                 continue
             source = catalog.source(limit.source)
             words = limit.said or (
-                "yes" if limit.value is True else ", ".join(limit.value) if isinstance(limit.value, tuple) else "no"
+                "it applies"
+                if limit.value is True
+                else ", ".join(limit.value)
+                if isinstance(limit.value, tuple)
+                else "no"
             )
             same = (words, limit.must, limit.source)
             if limit.source == "common-practice" and same == last:
@@ -99,20 +104,55 @@ def _example(words: str, findings: tuple[Finding, ...], quiet: str) -> str:
     return "\n".join(lines if findings else [*lines, f"    {quiet}"])
 
 
+def _limit_lines(rows: tuple[LimitRow, ...]) -> list[str]:
+    """Write the limits by name, with the places that share one in one line."""
+    lines = []
+    for key in dict.fromkeys(row.key for row in rows):
+        lines.append(f"  {key.replace('_', ' ')}")
+        shared: dict[tuple[str, ...], list[str]] = {}
+        said: tuple[str, ...]
+        for row in (r for r in rows if r.key == key):
+            if row.said == "not known":
+                said = ("not known to routeviz; it says what to ask",)
+            else:
+                seen = f" [{row.seen}]" if row.seen and row.seen not in row.source_text else ""
+                said = (f"{row.said} ({'must' if row.must else 'should'}); {row.source_text}{seen}", row.note)
+            shared.setdefault(said, []).append(row.profile)
+        for said, places in shared.items():
+            text = f"{', '.join(places)}: {': '.join(w for w in said if w)}"
+            lines.append(textwrap.fill(text, _WIDTH, initial_indent="    ", subsequent_indent="      "))
+    return lines
+
+
+def _cited(source: Source) -> str:
+    """Write a source with how it is known."""
+    return source.text if source.seen.value in source.text else f"{source.text} [{source.seen.value}]"
+
+
+def _table_lines(groups: tuple[str, ...]) -> list[str]:
+    """Write the numbers of the member table that a rule uses, each with its source."""
+    lines = []
+    for group in groups:
+        for key, row in catalog.table("members")[group].items():
+            source = catalog.source(row["source"])
+            words = [f"{k.replace('_', ' ').removesuffix(' in')} {_number(v) if isinstance(v, float) else v}"
+                     for k, v in row.items() if k not in ("source", "value")]  # fmt: skip
+            value = _number(float(row["value"])) if "value" in row else ", ".join(words)
+            unit = " in" if key.endswith("_in") else " of the depth" if key.endswith("_share") else ""
+            name = key.replace("_", " ").removesuffix(" in").removesuffix(" share")
+            lines.append(f"  {group.replace('_', ' ')}, {name}: {value}{unit}; {_cited(source)}")
+    return lines
+
+
 def _text(one: Rule, rows: tuple[LimitRow, ...], sources: tuple[str, ...], good: tuple[Finding, ...],
           bad: tuple[Finding, ...]) -> str:  # fmt: skip
-    limits = []
-    for row in rows:
-        seen = f" [{row.seen}]" if row.seen and row.seen not in row.source_text else ""
-        weight = "" if row.said == "not known" else f" ({'must' if row.must else 'should'})"
-        limits.append(f"  {row.profile}: {row.key.replace('_', ' ')} {row.said}{weight}; {row.source_text}{seen}")
-        if row.note:
-            limits.append(f"      {row.note}")
+    limits = _limit_lines(rows) + _table_lines(one.tables)
+    limits += [f"  {words}" for words in sources if not any(words in line for line in limits)]
     parts = [
         f"{one.code}  {one.title}  ({FAMILIES[one.family]})",
         _paragraph("What it checks", one.checks),
         _paragraph("Why", one.why),
-        "Limits and sources\n" + "\n".join(limits + [f"  {s}" for s in sources]) if limits or sources else "",
+        "Limits and sources\n" + "\n".join(limits),
         _paragraph("Applies when", one.applies),
         _paragraph("Does not see", one.blind),
         "Passes\n" + _example(one.passing_words, good, "nothing to find"),
@@ -131,7 +171,7 @@ def explain(code: str) -> Explanation:
     """
     one = rule(code)
     rows = tuple(_rows(one))
-    sources = tuple(f"{catalog.source(s).text} [{catalog.source(s).seen.value}]" for s in one.sources)
+    sources = tuple(_cited(catalog.source(s)) for s in one.sources)
     good = tuple(f for f in one.judged(one.passing()) if f.state is not State.DOES_NOT_APPLY)
     bad = tuple(f for f in one.judged(one.failing()) if f.state in (State.BROKEN, State.NOT_CHECKED, one.fails_as))
     return Explanation(

@@ -17,6 +17,7 @@ __all__ = [
     "at_least",
     "at_most",
     "exactly",
+    "in_thousandths",
     "judge_number",
     "not_checked",
     "settled",
@@ -109,6 +110,11 @@ def exactly(
     margin = 0.0 - abs(measured - limit.number)
     found = _finding(rule, limit, measured, "exactly", margin, where, place, detail, remedy, title, None, None)
     return found if margin < -EPSILON_IN else replace(found, state=State.FINE, remedy="")
+
+
+def in_thousandths(limit: Limit) -> Limit:
+    """Give a thickness limit in thousandths of an inch, as sheet metal is too thin for fractions."""
+    return replace(limit, value=round(limit.number * 1000, 6), unit="thousandths of an inch")
 
 
 def settled(found: Finding, state: State, detail: str) -> Finding:

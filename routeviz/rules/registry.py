@@ -66,6 +66,7 @@ class Rule:
     failing_words: str
     failing: Callable[[], Context]
     fails_as: State = State.BROKEN
+    tables: tuple[str, ...] = ()  # groups of the member table whose numbers it uses
 
     @property
     def family(self) -> str:

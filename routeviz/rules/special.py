@@ -37,7 +37,7 @@ def engineered_ruling(solid: Solid, cut: Cut, _frame: Frame | None, maker: Maker
         MemberKind.OPEN_WEB: "an open-web joist is never cut; a duct may pass between its webs",
         MemberKind.STEEL: "steel framing is cut by its maker's or an engineer's detail only",
     }.get(kind, "engineered timber is cut by its maker's or an engineer's detail only")
-    chart = maker.member_hole_in
+    chart = maker.member_hole_in if kind is MemberKind.I_JOIST and solid.kind is SolidKind.JOIST else None
     if (
         kind in (MemberKind.I_JOIST, MemberKind.ENGINEERED)
         and chart is not None

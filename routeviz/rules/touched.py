@@ -88,7 +88,7 @@ def finding_of(rule: Named, ruling: MemberRuling, solid: Solid, place: Vec3 | No
     if (state is State.BROKEN and margin is not None and margin >= 0) or state is State.NOT_CHECKED:
         margin, known = None, False
     return Finding(
-        rule.code, f"{rule.title}: {solid.label}", state, True, ruling.ours_in, ("at least" if edge else "at most") if known else "",
+        rule.code, f"Cut in {solid.label}", state, True, ruling.ours_in, ("at least" if edge else "at most") if known else "",
         ruling.allowed_in, margin, "in" if ruling.ours_in is not None else "", ruling.source, ruling.source_text,
         (solid.id,), place, "; ".join(w for w in words if w), ruling.remedy, ruling=ruling,
     )  # fmt: skip

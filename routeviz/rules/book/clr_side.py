@@ -27,12 +27,12 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         name = thing.id.replace("-", " ").replace("_", " ")
         remedy = f"Keep it {context.length(limit.number)} from the cooktop, or hang it higher."
         if thing.bottom_in < counter + up.number - 1e-9:
-            yield at_least(rule, limit, apart, where=(thing.id, "cooktop"), place=place, title=f"{rule.title}: {name}",
+            yield at_least(rule, limit, apart, where=(thing.id, "cooktop"), place=place, title=f"{name[:1].upper()}{name[1:]} beside the cooktop",
                            detail=f"it reaches below {context.length(up.number)} above the counter", remedy=remedy)  # fmt: skip
         elif limit.source == "maker" and hood_bottom is not None and thing.bottom_in < hood_bottom:
             short = f"{context.length(up.number)} above the counter"
             yield at_least(rule, limit, apart, where=(thing.id, "cooktop"),
-                           place=place, must=False, remedy=remedy, title=f"{rule.title}: {name} (read up to the hood)",
+                           place=place, must=False, remedy=remedy, title=f"{name[:1].upper()}{name[1:]} beside the cooktop (read up to the hood)",
                            detail=f"the other reading ends the zone {short}, and there it is fine")  # fmt: skip
 
 
@@ -43,7 +43,7 @@ def _with(left_in: float) -> Context:
 
 RULE = Rule(
     code="CLR-SIDE",
-    title="Beside the cooktop",
+    title="Cabinet beside the cooktop",
     scope=Scope.SCENE,
     checks="The sideways distance from the cooktop's edge to cabinets that reach low beside it; with a maker's number also up to the hood.",
     why="Wood beside a flame dries out and chars long before it burns.",

@@ -10,7 +10,7 @@ from routeviz.model.finding import Finding
 from routeviz.model.scene import SectionSize
 from routeviz.rules.bench import kitchen, look, straight_up
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import at_least, not_checked
+from routeviz.rules.outcome import at_least, in_thousandths, not_checked
 from routeviz.rules.registry import Rule, Scope
 
 
@@ -31,10 +31,14 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             yield not_checked(rule, context, "sheet_narrow")
     elif sheet is None:
         yield not_checked(
-            rule, context, key, limit=limit, remedy=f"Buy duct of {limit.note} ({limit.said}) or thicker."
+            rule,
+            context,
+            key,
+            limit=in_thousandths(limit),
+            remedy=f"Buy duct of {limit.note} ({limit.said}) or thicker.",
         )
     else:
-        yield at_least(rule, limit, sheet, remedy=f"Use {limit.note} ({limit.said}) or thicker.")
+        yield at_least(rule, in_thousandths(limit), sheet * 1000, remedy=f"Use {limit.note} ({limit.said}) or thicker.")
 
 
 def _thick(sheet_in: float) -> Context:

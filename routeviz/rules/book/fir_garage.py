@@ -9,7 +9,7 @@ from routeviz.model.finding import Finding
 from routeviz.model.scene import SpaceKind
 from routeviz.rules.bench import duct, kitchen, look, zone
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import at_least, not_checked, yes_or_no
+from routeviz.rules.outcome import at_least, in_thousandths, not_checked, yes_or_no
 from routeviz.rules.registry import Rule, Scope
 from routeviz.rules.whereabouts import lengths_by_space, space_kind
 
@@ -30,10 +30,16 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             rule, limit, False, detail=f"{detail}; {material} is not steel", remedy="Use steel duct in the garage."
         )
     elif sheet is None:
-        yield not_checked(rule, context, "garage_sheet", limit=limit, detail=detail,
+        yield not_checked(rule, context, "garage_sheet", limit=in_thousandths(limit), detail=detail,
                           remedy=f"Buy duct of {limit.said} sheet or thicker for this stretch; seal it where it passes the wall.")  # fmt: skip
     else:
-        yield at_least(rule, limit, sheet, detail=detail, remedy=f"Use {limit.said} sheet or thicker for this stretch.")
+        yield at_least(
+            rule,
+            in_thousandths(limit),
+            sheet * 1000,
+            detail=detail,
+            remedy=f"Use {limit.said} sheet or thicker for this stretch.",
+        )
 
 
 def _thick(sheet_in: float) -> Context:

@@ -55,7 +55,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         limit = context.limit("cabinet_protected" if covered or shielded else "cabinet_unprotected")
         place = (thing.left_in + thing.width_in / 2, -(thing.out_in + thing.depth_in / 2), thing.bottom_in)
         name = thing.id.replace("-", " ").replace("_", " ")
-        title = f"{rule.title}: {name}"
+        title = f"{name[:1].upper()}{name[1:]} above the cooktop"
         if limit is None:
             yield not_checked(rule, context, "cabinet_unprotected", measured=measured, where=(thing.id,), place=place,
                               title=title)  # fmt: skip
@@ -78,7 +78,7 @@ def _with(bottom_in: float) -> Context:
 
 RULE = Rule(
     code="HGT-CABINET",
-    title="Above the cooktop",
+    title="Cabinet above the cooktop",
     scope=Scope.SCENE,
     checks="The height of cabinets and other things over the cooktop, by whether they burn and whether something shields them.",
     why="Heat and flames reach the underside of wood; a metal hood or sheet metal over board takes them up.",

@@ -30,12 +30,13 @@ def _through(size_in: float) -> Context:
 
 RULE = Rule(
     code="MBR-BEAM",
-    title="Beam or header",
+    title="Cut in a beam or header",
     scope=Scope.ROUTE,
     checks="Whether the route cuts a beam, a doubled carrying member, a ridge or a header.",
     why="A beam carries the framing that hangs on it; the rule for single joists does not hold for it.",
     limits=("member_cuts",),
     sources=("common-practice", "irc-r502-8-1"),
+    tables=("beam",),
     applies="To every sawn beam, ridge or header that the route passes through or overlaps.",
     blind="What an engineer would allow after calculation.",
     judge=judge,

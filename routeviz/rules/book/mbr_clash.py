@@ -42,7 +42,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         if close.gap_in < -EPSILON_IN:
             if not member_code(solid):
                 yield at_least(rule, limit, close.gap_in, where=(solid.id,), place=close.at, remedy="Shift the duct past it.",
-                               title=f"{rule.title}: {solid.label}")  # fmt: skip
+                               title=f"Duct clear of {solid.label}")  # fmt: skip
         elif solid.id not in crossed:
             fine.append((close.gap_in - _tolerance(context, solid), close, solid))
     if fine:
@@ -52,7 +52,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
 def _nearest(context: Context, rule: Rule, close: Near, solid: Solid) -> Finding:
     tolerance = _tolerance(context, solid)
     found = at_least(rule, arithmetic("clear", 0.0), max(0.0, close.gap_in), where=(solid.id,), place=close.at,
-                     title=f"{rule.title}: {solid.label}")  # fmt: skip
+                     title=f"Duct clear of {solid.label}")  # fmt: skip
     if close.gap_in < tolerance - EPSILON_IN:
         off = context.length(tolerance)
         return replace(
@@ -69,7 +69,7 @@ def _gap(gap_in: float) -> Context:
 
 RULE = Rule(
     code="MBR-CLASH",
-    title="Duct clear of",
+    title="Duct clear of what must stay whole",
     scope=Scope.ROUTE,
     checks="Whether the duct overlaps something that may not be cut, and whether the nearest such thing is clear by more than it may be off.",
     why="Two things cannot share one place, and a member measured to half an inch may stand half an inch nearer.",

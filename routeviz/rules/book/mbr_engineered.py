@@ -35,7 +35,7 @@ def _through(chart_in: float | None) -> Context:
 
 RULE = Rule(
     code="MBR-ENGINEERED",
-    title="Engineered member",
+    title="Cut in an engineered member",
     scope=Scope.ROUTE,
     checks="Whether the route cuts an I-joist, truss, open-web joist, glued or steel member, and what its maker says.",
     why="These members work only whole; their makers alone know where a hole does no harm.",

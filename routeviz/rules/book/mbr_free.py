@@ -31,7 +31,7 @@ def _out(solid: Solid) -> Context:
 
 RULE = Rule(
     code="MBR-FREE",
-    title="Strip, blocking or panel",
+    title="Cut in a strip, blocking or panel",
     scope=Scope.ROUTE,
     checks="Whether furring strips, blocking, and panels of cabinets or soffits may be cut.",
     why="They carry nothing, so cutting one is allowed; what is left must be fixed again.",

@@ -34,12 +34,13 @@ def _up() -> Context:
 
 RULE = Rule(
     code="MBR-JOIST",
-    title="Joist or rafter",
+    title="Cut in a joist or rafter",
     scope=Scope.ROUTE,
     checks="Each sawn joist or rafter that the duct would cut: hole size against a third of the depth, wood left at the edges, notches.",
     why="A joist cut too deep sags or splits under load, and the ceiling with it.",
     limits=("member_cuts",),
     sources=("irc-r502-8-1", "irc-r802-7-1", "irc-r502-10", "irc-r802-9"),
+    tables=("sawn", "rafter", "opening"),
     applies="To every sawn joist or rafter that the route passes through or overlaps. The framing of an opening is told with it.",
     blind="Other holes already in the member, splits and knots, and the load above.",
     judge=judge,

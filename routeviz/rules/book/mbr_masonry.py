@@ -29,12 +29,13 @@ def _out(wide_in: float) -> Context:
 
 RULE = Rule(
     code="MBR-MASONRY",
-    title="Masonry or concrete",
+    title="Hole in masonry or concrete",
     scope=Scope.ROUTE,
     checks="Whether the hole in brick or block needs a lintel, and who decides about a slab.",
     why="Bricks over a narrow hole carry themselves by arching; over a wide one they fall.",
     limits=("member_cuts",),
     sources=("common-practice",),
+    tables=("masonry",),
     applies="To masonry and log walls and to concrete slabs that the route passes through.",
     blind="Cracked or soft masonry, loads right above, and reinforcement in concrete.",
     judge=judge,

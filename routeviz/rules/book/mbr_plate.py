@@ -29,12 +29,13 @@ def _run(direction: Vec3, size_in: tuple[float, float]) -> Context:
 
 RULE = Rule(
     code="MBR-PLATE",
-    title="Wall plate",
+    title="Cut in a wall plate",
     scope=Scope.ROUTE,
     checks="How much of a plate's width the duct would cut, and whether that needs a steel tie.",
     why="The top plates tie the wall together; a cut one must be tied across.",
     limits=("member_cuts",),
     sources=("irc-r602-6-1",),
+    tables=("plate",),
     applies="To every plate that the route passes through. A cut of more than half a bearing plate is allowed with a tie, which is told.",
     blind="Laps of the two top plates at the same place; panels that tie the whole wall side.",
     judge=judge,

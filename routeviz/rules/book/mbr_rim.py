@@ -29,12 +29,13 @@ def _out(size_in: float) -> Context:
 
 RULE = Rule(
     code="MBR-RIM",
-    title="Rim joist",
+    title="Cut in a rim joist",
     scope=Scope.ROUTE,
     checks="Whether the hole in the rim leaves wood above and below it.",
     why="The rim lies on its wall over its whole length, so the rule for joists that span does not hold; it still closes the floor and stiffens it.",
     limits=("member_cuts",),
     sources=("common-practice",),
+    tables=("rim",),
     applies="To every sawn rim that the route passes through, between two joists. Rims of engineered timber go by their maker.",
     blind="Studs and posts that stand on the rim there; inspectors differ.",
     judge=judge,

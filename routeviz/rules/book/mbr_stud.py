@@ -32,12 +32,13 @@ def _out() -> Context:
 
 RULE = Rule(
     code="MBR-STUD",
-    title="Stud",
+    title="Cut in a stud",
     scope=Scope.ROUTE,
     checks="Each stud that the duct would cut: bore or notch against its share of the depth, wood left at the edges.",
     why="A bearing stud carries floors and roof; an exterior one also the wind.",
     limits=("member_cuts",),
     sources=("irc-r602-6",),
+    tables=("stud", "wall_opening"),
     applies="To every stud that the route passes through or overlaps. The framing of an opening, like a small window, is told with it.",
     blind="Whether a partition carries load after all; say so in the scene.",
     judge=judge,

@@ -23,7 +23,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     for key, value, title in (("supply_volts", power.volts, "voltage"), ("supply_hertz", power.hertz, "frequency")):
         limit = context.limit(key)
         if limit is not None:
-            yield exactly(rule, limit, value, where=("hood-body",), place=place, title=f"{rule.title}: {title}",
+            yield exactly(rule, limit, value, where=("hood-body",), place=place, title=f"{rule.title}, {title}",
                           remedy="Take a hood made for this supply; an adapter will not do.")  # fmt: skip
         elif key == "supply_volts":
             yield not_checked(rule, context, key, place=place)

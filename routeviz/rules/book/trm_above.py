@@ -31,7 +31,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         if aside >= limit.number or (code is not None and met.gap_in < code.number):
             continue
         found = at_least(rule, limit, aside, where=("cap", met.thing.id), place=route.termination.point,
-                         title=f"{rule.title}: {met.thing.label}", remedy="Put the cap to one side, or go out through the roof.")  # fmt: skip
+                         title=f"{met.thing.label[:1].upper()}{met.thing.label[1:]} above the cap", remedy="Put the cap to one side, or go out through the roof.")  # fmt: skip
         yield settled(found, State.CLOSE, "what the hood blows out rises into it; no code gives a number for this")
 
 

@@ -25,7 +25,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             across = 0 if met.thing.lo[0] <= met.thing.hi[0] else 1
             side = max(met.thing.lo[across] - point[across] - half, point[across] - half - met.thing.hi[across])
             yield at_least(rule, limit, side, where=("cap", met.thing.id), place=point,
-                           title=f"{rule.title}: {met.thing.label}", remedy="Move the cap to one side of the walkway.")  # fmt: skip
+                           title=f"Cap clear of the {met.thing.label}", remedy="Move the cap to one side of the walkway.")  # fmt: skip
 
 
 def _over(left_in: float) -> Context:
