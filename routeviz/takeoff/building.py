@@ -8,10 +8,10 @@ from routeviz.catalog import table
 from routeviz.model.finding import Finding, State
 from routeviz.model.route import Part, PartKind, Penetration, Route
 from routeviz.model.scene import AboveKind, Scene, WallSide
-from routeviz.model.solids import Frame, SolidKind
+from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import BuyLine
-from routeviz.takeoff.holes import main_axis
-from routeviz.takeoff.lumber import lumber_lines
+from routeviz.takeoff.holes import block_in, main_axis, needs_sleeve, on_block, sleeved_in
+from routeviz.takeoff.lumber import lumber_lines, openings
 from routeviz.takeoff.words import hole_text, size_text
 from routeviz.units import length_text
 
@@ -23,6 +23,8 @@ _SIDE_OPEN_IN = 24.0  # duct this far above the ceiling is reached from above
 def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...]) -> list[BuyLine]:
     """Give everything that is not duct: ties, fireblocking, wrap, patches, cover work, makeup air."""
     lines = lumber_lines(route, scene, frame, findings)
+    lines += _sleeves(route, scene, frame, findings)
+    lines += _siding(route, scene, frame)
     lines += _fireblocks(route, scene, frame)
     lines += _wrap(route, scene)
     lines += _patches(route, scene, frame)
@@ -30,6 +32,38 @@ def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Fin
     if needs_makeup(scene, findings):
         lines += _makeup(scene)
     return lines
+
+
+def _sleeves(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...]) -> list[BuyLine]:
+    """A sleeve for each hole through masonry or concrete that no finding has already given one."""
+    ruled = {f.ruling.solid for f in findings if f.ruling is not None and f.ruling.framing}
+    found: list[BuyLine] = []
+    for crossing in route.penetrations:
+        solid = frame.solid(crossing.solid)
+        if not needs_sleeve(solid.kind) or solid.id in ruled:
+            continue
+        size = hole_text(crossing.shape, sleeved_in(crossing), metric=scene.metric)
+        length = length_text(crossing.through_in, metric=scene.metric)
+        found.append(
+            BuyLine("sleeve", f"{size}, {length} long", 1, "each", f"{solid.label}; make good round it", (solid.id,))
+        )
+    return found
+
+
+def _siding(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
+    """A mounting block, and channel round it, where a wall cap sits on siding."""
+    if route.termination.kind is FaceKind.ROOF or not any(p.kind is PartKind.CAP for p in route.parts):
+        return []
+    for crossing in route.penetrations:
+        solid = frame.solid(crossing.solid)
+        if solid.kind is SolidKind.CLADDING and on_block(solid):
+            side = block_in(route, scene)
+            lines = [BuyLine("mounting block for the cap", size_text(side, side, metric=scene.metric), 1, "each",
+                             f"{solid.label}; flashed at the top", (solid.id,))]  # fmt: skip
+            kind = "J-channel" if "vinyl" in solid.label.lower() + solid.material.lower() else "trim channel"
+            around = length_text(4 * side, metric=scene.metric)
+            return [*lines, BuyLine(f"{kind} round the block", around, 1, "each", "siding slides into it", (solid.id,))]
+    return []
 
 
 def _fireblocks(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
@@ -68,18 +102,26 @@ def _wrap(route: Route, scene: Scene) -> list[BuyLine]:
 
 
 def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
-    """Board to make good: round the holes, and strips opened to lay duct behind board."""
+    """Board to make good: round the holes, over framed openings, and strips opened to lay duct behind board."""
     margin = float(table("stock")["patch"]["margin_in"])
+    framed = [o for o in openings(route, frame) if o.upright]
     found: list[BuyLine] = []
     for crossing in route.penetrations:
         solid = frame.solid(crossing.solid)
-        if solid.kind is not SolidKind.BOARD or _under_cover(crossing, scene):
+        if solid.kind is not SolidKind.BOARD:
             continue
-        size = [s + 2 * margin for s in crossing.hole_in]
-        found.append(
-            BuyLine("board patch", size_text(size[0], size[1], metric=scene.metric), 1, "each",
-                    f"{solid.label}, round the duct", (solid.id,))
-        )  # fmt: skip
+        opening = next((o for o in framed if frame.solid(o.member).side is solid.side), None)
+        if opening is not None and main_axis(crossing.direction) != 2:
+            # from neighbour stud to neighbour stud, from above the header to below the sill
+            size = [opening.header_in, min(crossing.hole_in) + 2 * opening.deep_in + 2 * margin]
+            note = f"{solid.label}, over the framed opening"
+        elif _under_cover(crossing, scene):
+            continue
+        else:
+            size = [s + 2 * margin for s in crossing.hole_in]
+            note = f"{solid.label}, round the duct"
+        words = size_text(size[0], size[1], metric=scene.metric)
+        found.append(BuyLine("board patch", words, 1, "each", note, (solid.id,)))
     found += [_strip(p.id, p.length_in, scene, where) for p, where in _behind_board(route, scene)]
     return found
 
@@ -158,11 +200,17 @@ def _cover(scene: Scene) -> list[BuyLine]:
 
 
 def needs_makeup(scene: Scene, findings: tuple[Finding, ...]) -> bool:
-    """Whether makeup air is asked for: by a finding about it, else by the flow alone."""
-    said = [f for f in findings if "makeup" in f.title.lower().replace("-", "") or f.code.startswith("MAK")]
+    """Whether makeup air must be bought: asked for by a finding, planned by the scene, else by the flow alone.
+
+    A scene that plans makeup air satisfies the rule, and still has to buy it.
+    """
+    above = scene.hood.fan.rated_cfm > float(table("stock")["makeup"]["over_cfm"])
+    if scene.rules.makeup_air:
+        return above
+    said = [f for f in findings if f.code == "AIR-MAKEUP"]
     if said:
         return any(f.state in (State.BROKEN, State.CLOSE) for f in said)
-    return scene.hood.fan.rated_cfm > float(table("stock")["makeup"]["over_cfm"])
+    return above
 
 
 def _makeup(scene: Scene) -> list[BuyLine]:

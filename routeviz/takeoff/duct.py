@@ -72,12 +72,18 @@ def stub_in(route: Route, frame: Frame) -> float:
 
 
 def past_end_in(route: Route, scene: Scene, frame: Frame) -> float:
-    """What the last straight needs beyond the route's end [in]: the rest of a roof's stub, or the lap in a wall cap."""
+    """What the last straight needs beyond the route's end [in].
+
+    Into a wall cap: how far the cap takes the duct. On a roof: the rest of the stub, or of what the cap takes.
+    """
     if not any(p.kind is PartKind.CAP for p in route.parts):
         return 0.0
+    taken = scene.cap.overlap_in
+    if taken is None:
+        taken = float(table("stock")["cutting"]["cap_overlap_in"])
     if route.termination.kind is FaceKind.ROOF:
-        return max(0.0, scene.cap.roof_stub_in - stub_in(route, frame))
-    return float(table("stock")["cutting"]["cap_overlap_in"])
+        return max(0.0, max(scene.cap.roof_stub_in, taken) - stub_in(route, frame))
+    return taken
 
 
 def pieces(route: Route, scene: Scene, frame: Frame) -> tuple[Piece, ...]:

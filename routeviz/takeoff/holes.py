@@ -5,13 +5,14 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from routeviz.catalog import table
 from routeviz.model.route import Near, Penetration, Route
 from routeviz.model.scene import RoofForm, RunDirection, Scene, WallSide
-from routeviz.model.solids import Frame, SolidKind, Vec3
+from routeviz.model.solids import FaceKind, Frame, Solid, SolidKind, Vec3
 from routeviz.model.takeoff import Hole
 from routeviz.units import length_text
 
-__all__ = ["hole_schedule", "main_axis"]
+__all__ = ["block_in", "hole_schedule", "main_axis", "needs_sleeve", "on_block", "sleeved_in"]
 
 _UP_THERE = (SolidKind.DECK, SolidKind.COVERING)
 
@@ -19,6 +20,29 @@ _UP_THERE = (SolidKind.DECK, SolidKind.COVERING)
 def main_axis(direction: Vec3) -> int:
     """Give the axis a direction follows most: 0 along the hood wall, 1 through it, 2 up."""
     return max(range(3), key=lambda k: (abs(direction[k]), k))
+
+
+def needs_sleeve(kind: SolidKind) -> bool:
+    """Whether a hole through such a solid is lined with a sleeve."""
+    return kind in (SolidKind.MASONRY, SolidKind.SLAB)
+
+
+def sleeved_in(crossing: Penetration) -> tuple[float, float]:
+    """Give the hole for a sleeve [in]: the duct and the sleeve's allowance, never less than the duct's clearance."""
+    more = float(table("members")["masonry"]["sleeve_in"]["value"])
+    first, second = (max(hole, duct + more) for hole, duct in zip(crossing.hole_in, crossing.size_in, strict=True))
+    return first, second
+
+
+def on_block(solid: Solid) -> bool:
+    """Whether a cap on this cladding needs a mounting block: lapped siding is not flat."""
+    return "siding" in f"{solid.label} {solid.material}".lower()
+
+
+def block_in(route: Route, scene: Scene) -> float:
+    """Give the side of a wall cap's mounting block [in]: the cap's flange."""
+    section = route.parts[-1].section
+    return scene.cap.wall_flange_in or max(section.width_in, section.height_in) + 4.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,16 +85,19 @@ def _follows(before: Penetration, after: Penetration) -> bool:
 def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: Frame) -> Hole:
     solid = frame.solid(crossing.solid)
     edges = _edges(crossing, solid.space, scene)
-    note = ""
+    note, shape, size = "", crossing.shape, crossing.hole_in
     if crossing.shape == "ellipse":
         note = "ellipse: the long side runs up the slope"
-    elif solid.kind is SolidKind.MASONRY or solid.kind is SolidKind.SLAB:
-        note = "core drill, or sleeve and make good"
+    elif needs_sleeve(solid.kind):
+        note, size = "with a sleeve; make good round it", sleeved_in(crossing)
+    elif solid.kind is SolidKind.CLADDING and on_block(solid) and route.termination.kind is not FaceKind.ROOF:
+        side = block_in(route, scene)
+        note, shape, size = "the cap's mounting block, set into the siding", "rectangular", (side, side)
     return Hole(
         solid=crossing.solid,
         layer=crossing.label,
-        shape=crossing.shape,
-        size_in=crossing.hole_in,
+        shape=shape,
+        size_in=size,
         from_left_in=edges.from_left_in,
         from_left_name=edges.from_left_name,
         from_other_in=edges.from_other_in,

@@ -31,6 +31,7 @@ class Opening:
     plies: int
     hangers: bool
     upright: bool  # a stud: header above, sill below
+    deep_in: float = 0.0  # the header's depth: the member's
 
 
 def openings(route: Route, frame: Frame) -> tuple[Opening, ...]:
@@ -55,6 +56,7 @@ def openings(route: Route, frame: Frame) -> tuple[Opening, ...]:
                 plies=2 if span > float(rule["double_over_in"]) or solid.kind is SolidKind.STUD else 1,
                 hangers=span > float(rule["hangers_over_in"]),
                 upright=solid.member.axis == 2,
+                deep_in=solid.member.depth_in,
             )
         )
     return tuple(found)

@@ -163,7 +163,8 @@ def test_the_printed_scale_measures_true() -> None:
     strip = sorted(float(a) for a, b, c, d in lines if b == "22" and abs(float(d) - 19.4) < 1e-6 and a == c)
     assert [round((b - a) * to_points, 2) for a, b in itertools.pairwise(strip)] == [72.0] * (len(strip) - 1)
     mine = [p for p in page.items if isinstance(p, Path) and re.fullmatch(r"joist-\d", p.id)]
-    joists = sorted({round(p.points[0][0], 6) for p in mine if p.points[0][0] < 195.0})  # the picture is further right
+    left = [min(x for x, _ in p.points) for p in mine if p.points[0][0] < 195.0]  # the picture is further right
+    joists = sorted({round(x, 6) for x in left})
     assert len(joists) == 9
     assert all(abs((b - a) * to_points - 48.0) < 0.01 for a, b in itertools.pairwise(joists))
 

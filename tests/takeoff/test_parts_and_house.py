@@ -65,7 +65,7 @@ def test_makeup_air_above_400() -> None:
     assert bought("makeup", scene=scene(400.0)) == []
     assert len(bought("makeup-air", scene=scene(401.0))) == 3
     waived = Finding(
-        "AIR-07", "makeup air", State.DOES_NOT_APPLY, False, 401.0, "at most", 400.0, -1.0, "cfm", "x", "x"
+        "AIR-MAKEUP", "makeup air", State.DOES_NOT_APPLY, False, 401.0, "at most", 400.0, -1.0, "cfm", "x", "x"
     )
     assert bought("makeup", scene=scene(401.0), findings=(waived,)) == []
 
@@ -155,3 +155,59 @@ def test_wrap_in_a_cold_attic() -> None:
     # from the top of the board at 96 5/8 to 115 in: 18 3/8 in, two feet bought
     assert (line.count, line.unit, line.size) == (2, "ft", "R-8")
     assert bought("wrap") == []
+
+
+def test_a_framed_stud_opens_the_board_from_stud_to_stud() -> None:
+    # header span between studs 4 and 6: 30 1/2 in; hole 8 1/2 + two headers of 5 1/2 + 2 in over and under
+    back = handmade.back_route()
+    y = 64.75
+    stud = Penetration("stud-5", "stud 5", "wood", (y, 0.5, 88.5), (y, 6.0, 88.5), (0.0, 1.0, 0.0), 5.5, "round",
+                       (8.0, 8.0), (8.5, 8.5))  # fmt: skip
+    route = replace(back, penetrations=(*back.penetrations, stud))
+    (patch,) = bought("board patch", route)
+    assert patch.size == "30 1/2 x 23 1/2 in"
+
+
+def test_siding_gets_a_mounting_block_and_a_larger_hole() -> None:
+    taken = count(handmade.back_route(), samples.scene(), handmade.frame())
+    block = next(b for b in taken.buy if "mounting block" in b.item)
+    assert block.size == "12 x 12 in"  # flange: duct and 4 in
+    assert [b.size for b in taken.buy if "channel" in b.item] == ["48 in"]
+    sizes = {h.layer: (h.shape, h.size_in) for h in taken.holes}
+    assert sizes["wood lap siding"] == ("rectangular", (12.0, 12.0))
+    assert sizes["OSB sheathing"] == ("round", (8.5, 8.5))
+
+
+def test_masonry_gets_a_sleeve_an_inch_larger() -> None:
+    frame = handmade.frame()
+    brick = Solid(
+        "brick", SolidKind.MASONRY, "brick", Box((0.0, 0.5, 0.0), (144.0, 7.1875, 104.0)), Crossing.PASS, "test"
+    )
+    framed = replace(frame, solids=(*frame.solids, brick), _index={})
+    back = handmade.back_route()
+    hole = Penetration("brick", "brick", "masonry", (70.0, 0.5, 88.5), (70.0, 7.1875, 88.5), (0.0, 1.0, 0.0), 6.6875, "round",
+                       (8.0, 8.0), (8.5, 8.5))  # fmt: skip
+    taken = count(replace(back, penetrations=(hole,)), samples.scene(), framed)
+    assert taken.holes[0].size_in == (9.0, 9.0)
+    assert [b.size for b in taken.buy if b.item == "sleeve"] == ["9 in round, 6 11/16 in long"]
+
+
+def test_planned_makeup_air_is_still_bought() -> None:
+    plain = samples.scene()
+    fine = Finding("AIR-MAKEUP", "Makeup air", State.FINE, True, 600.0, "", None, None, "cfm", "x", "x")
+    scene = replace(plain, hood=replace(plain.hood, fan=replace(plain.hood.fan, rated_cfm=600.0)),
+                    rules=replace(plain.rules, makeup_air=True))  # fmt: skip
+    assert len(bought("makeup-air", scene=scene, findings=(fine,))) == 3
+
+
+def test_a_deep_cap_takes_more_duct() -> None:
+    def last(route: Route, overlap: float | None) -> float:
+        plain = samples.scene()
+        return (
+            count(route, replace(plain, cap=replace(plain.cap, overlap_in=overlap)), handmade.frame()).cuts[-1].cut_in
+        )
+
+    # wall: 7 11/16 showing, and 1 1/2 or 3 into the cap; roof: the stub of 8 in holds any shorter overlap
+    assert last(handmade.back_route(), None) == pytest.approx(7.6875 + 1.5)
+    assert last(handmade.back_route(), 3.0) == pytest.approx(7.6875 + 3.0)
+    assert last(handmade.up_route(), 3.0) == last(handmade.up_route(), None)
