@@ -52,24 +52,26 @@ def joist_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimit
 
 
 def _joist_notch(solid: Solid, cut: Cut, group: str, around: tuple[FramingPiece, ...], way_out: str) -> MemberRuling:
+    """Judge a notch: first its depth, then its place along the span, then its length."""
     share, source = row(group, "notch_share")
-    end_share = row("sawn", "end_notch_share")[0]
     at_end = cut.from_end_in is not None and cut.from_end_in <= cut.along_in / 2 + EPSILON_IN
-    allowed = cut.depth_in * (end_share if at_end else share)
-    middle = row("sawn", "notch_not_in_middle_share")[0]
-    place = cut.end_share
-    if place is not None and place > middle and not at_end:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, "no notch in the middle third of the span", "notch", 0.0,
-                       cut.notch_in, source, framing=around, remedy=way_out)  # fmt: skip
+    allowed = cut.depth_in * (row("sawn", "end_notch_share")[0] if at_end else share)
     longest = cut.depth_in * row("sawn", "notch_length_share")[0]
-    if not at_end and cut.along_in > longest + EPSILON_IN:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, "a notch no longer than a third of the depth", "notch length",
-                       longest, cut.along_in, source, framing=around, remedy=way_out)  # fmt: skip
-    verdict = fits(allowed, cut.notch_in)
-    rule = f"a notch of at most {'a quarter' if at_end else 'a sixth'} of the depth, {inch_text(allowed)}"
+    place = cut.end_share
+    rule, measure, most, ours = (
+        f"a notch of at most {'a quarter' if at_end else 'a sixth'} of the depth, {inch_text(allowed)}", "notch", allowed,
+        cut.notch_in,
+    )  # fmt: skip
+    if ours <= allowed + EPSILON_IN and not at_end:
+        if place is not None and place > row("sawn", "notch_not_in_middle_share")[0]:
+            rule, most = "no notch in the middle third of the span", 0.0
+        elif cut.along_in > longest + EPSILON_IN:
+            rule, measure = "a notch no longer than a third of the depth", "notch length"
+            most, ours = longest, cut.along_in
+    verdict = fits(most, ours)
     bad = verdict is MemberVerdict.NOT_ALLOWED
-    return ruling(solid, verdict, rule, "notch", allowed, cut.notch_in, source, framing=around if bad else (),
-                   remedy=way_out if bad else "")  # fmt: skip
+    return ruling(solid, verdict, rule, measure, most, ours, source, framing=around if bad else (),
+                  remedy=way_out if bad else "")  # fmt: skip
 
 
 def stud_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
