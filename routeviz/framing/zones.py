@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 
-from routeviz.framing.ceiling import joist_axis, joist_run, joist_slots
+from routeviz.framing.ceiling import joist_axis, joist_slots
 from routeviz.framing.furniture import cover_box, obstacle_box
 from routeviz.framing.layout import Slot
 from routeviz.framing.place import House, Place, sides_of
@@ -82,13 +82,13 @@ def _ceiling_zones(house: House, shape: RoofShape | None) -> list[Zone]:
     if layout is not None:
         axis = joist_axis(layout)
         ordered = sorted(joist_slots(house, layout), key=lambda s: s.lo)
-        run = joist_run(house, layout)
         word = "truss bay" if layout.kind is MemberKind.TRUSS else "joist bay"
     elif shape is not None and shape.roof.framing is not None:
         axis, ordered = 1 - shape.axis, sorted(rafter_slots(house, shape), key=lambda s: s.lo)
-        run, word = (house.outer[2 * axis], house.outer[2 * axis + 1]), "truss bay"
+        word = "truss bay"
     else:
         return found
+    run = house.outer[2 * axis], house.outer[2 * axis + 1]  # a bay goes on over the walls to their outer faces
     across = 1 - axis
     ends = house.outer[2 * across], house.outer[2 * across + 1]
     words = tuple(_END_WORDS[s] for s in sides_of(across))
