@@ -46,7 +46,9 @@ def prism_region(axis: int, start: int, end: int, outline: Polygon) -> Region:
     lo[axis], hi[axis] = start, end
     for other, a, b in zip([t for t in range(3) if t != axis], low, high, strict=True):
         lo[other], hi[other] = int(a), int(b)
-    box = len(points) == 4 and {p[0] for p in points} == {low[0], high[0]} and {p[1] for p in points} == {low[1], high[1]}
+    box = (
+        len(points) == 4 and {p[0] for p in points} == {low[0], high[0]} and {p[1] for p in points} == {low[1], high[1]}
+    )
     corner: Ticks = (lo[0], lo[1], lo[2])
     far: Ticks = (hi[0], hi[1], hi[2])
     return Region(corner, far) if box else Region(corner, far, axis, tuple(points))

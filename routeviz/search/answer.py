@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import time
 
 from routeviz.errors import LimitError
@@ -9,6 +10,7 @@ from routeviz.model.freespace import FreeSpace
 from routeviz.model.path import Outcome, Paths, SearchFacts
 from routeviz.search.measure import centreline, touches_itself
 from routeviz.search.moves import moves
+from routeviz.search.simpler import why_not_straight
 from routeviz.search.solve import Cost, Solution, solve
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace
@@ -75,7 +77,7 @@ def find(space: FreeSpace) -> Paths:
     began = time.perf_counter()
     none = SearchFacts((0, 0, 0), 0, space.limits.elbows, 0.0)
     if not _starts_free(space):
-        return Paths(Outcome.BAD_START, None, (), (), (), none)
+        return Paths(Outcome.BAD_START, None, (), (), why_not_straight(space, below=math.inf), none)
     solution: Solution | None = None
     front: list[Cost] = []
     for priced in (False, True) if space.limits.boxing else (False,):
@@ -83,7 +85,7 @@ def find(space: FreeSpace) -> Paths:
             solution = solve(space, Terms(priced=priced), min(space.limits.elbows, 3), [space.start.point])
         except LimitError as limit:
             facts = SearchFacts((0, 0, 0), 0, space.limits.elbows, time.perf_counter() - began, str(limit))
-            return Paths(Outcome.LIMIT_REACHED, None, (), (), (), facts)
+            return Paths(Outcome.LIMIT_REACHED, None, (), (), why_not_straight(space, below=math.inf), facts)
         costs = _ranked(solution, space.limits.elbows)
         front += costs
         for boxed, elbows, _ in costs:
@@ -94,10 +96,10 @@ def find(space: FreeSpace) -> Paths:
                 )
                 line = centreline(space, solution.grid.table, route, boxed)
                 outcome = Outcome.PROVEN if elbows == 0 else Outcome.BEST_FOUND
-                return Paths(outcome, line, (), _front(front), (), facts)
+                return Paths(outcome, line, (), _front(front), why_not_straight(space, below=line.elbows), facts)
     facts = none
     if solution is not None:
         facts = SearchFacts(
             solution.grid.shape, len(solution.grid.alive), space.limits.elbows, time.perf_counter() - began
         )
-    return Paths(Outcome.NONE_EXISTS, None, (), (), (), facts)
+    return Paths(Outcome.NONE_EXISTS, None, (), (), why_not_straight(space, below=math.inf), facts)

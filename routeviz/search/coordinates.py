@@ -93,16 +93,13 @@ def constants(
     values: tuple[set[int], set[int], set[int]] = (set(), set(), set())
     halves = {(s.axis, table.half(s)) for s in table.states}
     stops = obstacles(space, terms)
-    for region, runs in stops:
-        level = terms.relaxed and region.axis in (0, 1)
-        for room in found:
-            if not level:
-                for axis, value in room_constants(room, region):
-                    values[axis].add(value)
-            for along, half in halves:
-                if runs[along]:
-                    for axis, value in run_constants(room, region, along, half):
-                        values[axis].add(value)
+    solid = [region for region, _ in stops if not (terms.relaxed and region.axis in (0, 1))]
+    for room in found:
+        for axis, touched in room_constants(room, solid):
+            values[axis].update(touched.tolist())
+        for along, half in halves:
+            for axis, touched in run_constants(room, [r for r, runs in stops if runs[along]], along, half):
+                values[axis].update(touched.tolist())
     if terms.priced:
         for region in space.boxing:
             for axis in range(3):
@@ -144,7 +141,8 @@ def _under_cover(
 
 
 def closed_grid(
-    space: FreeSpace, table: Moves, terms: Terms, elbows: int, starts: Sequence[Ticks], *, deeper: bool = False
+    space: FreeSpace, table: Moves, terms: Terms, elbows: int, starts: Sequence[Ticks], *, deeper: bool = False,
+    plane: int = -1,
 ) -> tuple[Ints, Ints, Ints]:
     """Give the grid coordinates that hold an optimum for every start with at most `elbows` elbows.
 
@@ -162,6 +160,8 @@ def closed_grid(
         Places of the collar.
     deeper : bool
         Close one run further, so that the start itself may be moved along the wall and in height.
+    plane : int
+        Give an axis for routes whose elbows all share the starts' coordinate along it.
 
     Returns
     -------
@@ -190,6 +190,10 @@ def closed_grid(
         fixed = {start[t] for start in starts} | {plane for axis, plane in planes if axis == t}
         if t == 2 and space.start.covered:
             fixed |= {v for v in within.tolist() if min(s[2] for s in starts) <= v <= space.start.cover_top}
+        if terms.priced:  # the price changes here, whether or not an elbow fits
+            fixed |= {v for r in space.boxing for v in (r.lo[t], r.hi[t]) if space.lo[t] <= v <= space.hi[t]}
+        if t == plane:
+            within = within[:0]
         inside.append(np.union1d(alive_part(room, t, within), np.array(sorted(fixed), np.int64)))
     points = len(inside[0]) * len(inside[1]) * len(inside[2])
     if points > MOST_POINTS:

@@ -75,28 +75,21 @@ def rail(
     outdoors : bool
         Whether the open air stops the run; it does not stop a last run.
     """
-    shape = [len(c) for c in coordinates]
-    shape[axis] = max(shape[axis] - 1, 0)
-    blocked = np.zeros(shape, bool)
-    for barrier in space.barriers:
-        if _stops(barrier, axis, terms) and (outdoors or barrier.kind is not BarrierKind.OUTDOORS):
-            block_runs(blocked, coordinates, axis, half, barrier.region)
-    regions = space.boxing if boxing is None else boxing
+    stops = [
+        b.region for b in space.barriers
+        if _stops(b, axis, terms) and (outdoors or b.kind is not BarrierKind.OUTDOORS)
+    ]  # fmt: skip
+    regions = list(space.boxing if boxing is None else boxing)
     if not regions or not terms.priced:
-        for region in regions:
-            block_runs(blocked, coordinates, axis, half, region)
-        return Rail(axis, coordinates[axis], blocked, None)
-    touched = np.zeros(shape, bool)
-    for region in regions:
-        block_runs(touched, coordinates, axis, half, region)
-    full = [len(c) for c in coordinates]
-    boxed = np.zeros(full, np.int64)
+        return Rail(axis, coordinates[axis], block_runs(coordinates, axis, half, stops + regions), None)
+    touched = block_runs(coordinates, axis, half, regions)
+    boxed = np.zeros([len(c) for c in coordinates], np.int64)
     steps = [1, 1, 1]
-    steps[axis] = shape[axis]
+    steps[axis] = touched.shape[axis]
     inner = [slice(None)] * 3
     inner[axis] = slice(1, None)
     np.cumsum(touched * np.diff(coordinates[axis]).reshape(steps), axis=axis, out=boxed[tuple(inner)])
-    return Rail(axis, coordinates[axis], blocked, boxed)
+    return Rail(axis, coordinates[axis], block_runs(coordinates, axis, half, stops), boxed)
 
 
 def corners(
@@ -107,24 +100,16 @@ def corners(
     In the open room an elbow has no room unless boxing is priced; then it has, where its own straight halves lie in
     the open room too, so that no elbow peeps out of a hidden place for free.
     """
-    bits = np.zeros([len(c) for c in coordinates], np.uint32)
-    for barrier in space.barriers:
-        if barrier.id in terms.ignore or (terms.relaxed and barrier.region.axis in (0, 1)):
-            continue
-        for number, body in enumerate(bodies):
-            block_corners(bits, coordinates, body, number, barrier.region)
+    stops = [
+        b.region for b in space.barriers
+        if b.id not in terms.ignore and not (terms.relaxed and b.region.axis in (0, 1))
+    ]  # fmt: skip
+    bits = block_corners(coordinates, bodies, stops)
     if not boxing or not space.boxing:
         return bits
-    touched = np.zeros_like(bits)
-    for region in space.boxing:
-        for number, body in enumerate(bodies):
-            block_corners(touched, coordinates, body, number, region)
+    touched = block_corners(coordinates, bodies, space.boxing)
     if terms.priced:
-        inside = np.zeros_like(bits)
-        for region in space.boxing:
-            for number, body in enumerate(bodies):
-                block_corners(inside, coordinates, _core(body), number, region)
-        touched &= ~inside
+        touched &= ~block_corners(coordinates, [_core(body) for body in bodies], space.boxing)
     return bits | touched
 
 
@@ -139,7 +124,7 @@ class Lattice:
     """A marked grid.
 
     `alive` numbers the events: flat grid indices of the points where an elbow has room. `number` is the inverse,
-    -1 elsewhere. `bits` are the bodies without room at each event. `rails` and `tracks` go with the states.
+    -1 elsewhere. `fits` tells, per elbow body, at which events it has room. `rails` and `tracks` go with the states.
     """
 
     space: FreeSpace
@@ -148,7 +133,7 @@ class Lattice:
     coordinates: tuple[Ints, Ints, Ints]
     alive: Ints
     number: npt.NDArray[np.int32]
-    bits: Corners
+    fits: tuple[Bools, ...]
     rails: tuple[Rail, ...]
     tracks: tuple[Lines, ...]
 
@@ -164,12 +149,22 @@ class Lattice:
         return int(a), int(b), int(c)
 
 
-def lattice(space: FreeSpace, table: Moves, coordinates: tuple[Ints, Ints, Ints], terms: Terms) -> Lattice:
-    """Mark the grid for one section and one set of terms."""
+def lattice(
+    space: FreeSpace, table: Moves, coordinates: tuple[Ints, Ints, Ints], terms: Terms,
+    plane: tuple[int, Ints] | None = None,
+) -> Lattice:  # fmt: skip
+    """Mark the grid for one section and one set of terms.
+
+    With `plane`, elbows may sit only at these coordinates along that axis.
+    """
     bodies = table.tubes if terms.relaxed else table.bodies
     bits = corners(space, coordinates, bodies, terms)
     nothing = np.uint32((1 << len(bodies)) - 1)
     events = bits != nothing
+    if plane is not None:
+        shape = [1, 1, 1]
+        shape[plane[0]] = -1
+        events &= np.isin(coordinates[plane[0]], plane[1]).reshape(shape)
     alive = np.flatnonzero(events)
     number = np.full(bits.shape, -1, np.int32)
     number.ravel()[alive] = np.arange(len(alive), dtype=np.int32)
@@ -185,6 +180,6 @@ def lattice(space: FreeSpace, table: Moves, coordinates: tuple[Ints, Ints, Ints]
             made[key] = found, track
         rails.append(made[key][0])
         tracks.append(made[key][1])
-    return Lattice(
-        space, table, terms, coordinates, alive, number, bits.ravel()[alive], tuple(rails), tuple(tracks)
-    )
+    at_events = bits.ravel()[alive]
+    fits = tuple((at_events & np.uint32(1 << n)) == 0 for n in range(len(bodies)))
+    return Lattice(space, table, terms, coordinates, alive, number, fits, tuple(rails), tuple(tracks))

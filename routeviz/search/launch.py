@@ -43,14 +43,11 @@ class Slice:
         return a, b, c
 
     def leave(self, layers: Layers, entry: int) -> Ints:
-        """Give the least cost of a last run from every point of the slice (flat)."""
-        table = layers.grid.table
-        index = np.indices(self.shape, sparse=True)
-        cost = cost_to_leave(
-            self.out, self.rail, table.states[self.state].sign, (index[0], index[1], index[2]),
-            table.lag(entry, END), layers.grid.terms,
-        )  # fmt: skip
-        return cost.ravel()
+        """Give the least cost of a last run from every event of the slice (flat)."""
+        table, terms = layers.grid.table, layers.grid.terms
+        sign = table.states[self.state].sign
+        cost = cost_to_leave(self.out, self.track, sign, table.lag(entry, END), terms)
+        return self.track.place_in(cost, len(self.field))
 
     def after(self, layers: Layers, elbows: int, kind: int) -> Ints:
         """Give, per point of the slice, the least cost after an elbow of `kind` there with `elbows` - 1 more ahead."""
@@ -65,9 +62,7 @@ class Slice:
         """Give the least cost of a run from every event of the slice to a point with `value` (flat)."""
         table = layers.grid.table
         found = self.track.scan(value, table.states[self.state].sign, [table.lag(entry, kind)])[0]
-        placed = np.full(len(self.field), NONE, np.int64)
-        placed[self.track.order] = found
-        return placed
+        return self.track.place_in(found, len(self.field))
 
 
 @dataclass(frozen=True)

@@ -30,9 +30,10 @@ def arrivals(grid: Lattice, below: list[list[Ints]], state: int, kind: int) -> I
     for turn in grid.table.turns:
         if turn.source != state or turn.kind != kind:
             continue
-        free = (grid.bits >> np.uint32(turn.body)) & np.uint32(1) == 0
-        value = np.where(free, below[turn.target][kind], NONE)
-        best = value if best is None else np.minimum(best, value, out=best)
+        if best is None:
+            best = np.where(grid.fits[turn.body], below[turn.target][kind], NONE)
+        else:
+            np.minimum(best, below[turn.target][kind], out=best, where=grid.fits[turn.body])
     return best
 
 
@@ -46,17 +47,14 @@ class Layers:
 
     def __post_init__(self) -> None:
         """Compute the layer of last runs."""
-        grid = self.grid
-        index = tuple(np.unravel_index(grid.alive, grid.shape))
-        at = (index[0], index[1], index[2])
+        grid, count = self.grid, len(self.grid.alive)
         base = []
-        for state, found in zip(grid.table.states, grid.rails, strict=True):
+        for state, found, track in zip(grid.table.states, grid.rails, grid.tracks, strict=True):
             half = grid.table.half(state)
-            self.out.append(
-                ways(grid.space, grid.coordinates, found, half, state.sign, grid.terms, grid.space.boxing)
-            )
+            out = ways(grid.space, grid.coordinates, found, half, state.sign, grid.terms, grid.space.boxing)
+            self.out.append(out)
             base.append([
-                cost_to_leave(self.out[-1], found, state.sign, at, grid.table.lag(kind, END), grid.terms)
+                track.place_in(cost_to_leave(out, track, state.sign, grid.table.lag(kind, END), grid.terms), count)
                 for kind in range(len(grid.table.take_off))
             ])  # fmt: skip
         self.cost.append(base)
@@ -70,17 +68,11 @@ class Layers:
         grid, below = self.grid, self.cost[-1]
         table, track = grid.table, grid.tracks[number]
         kinds = range(len(table.take_off))
-        best = [np.full(len(grid.alive), NONE, np.int64) for _ in kinds]
+        best: list[Ints] = []
         for kind in kinds:
             value = arrivals(grid, below, number, kind)
             if value is None:
                 continue
-            lags = [table.lag(entry, kind) for entry in kinds]
-            for entry, cost in enumerate(track.scan(value, table.states[number].sign, lags)):
-                np.minimum(best[entry], cost, out=best[entry])
-        found = []
-        for cost in best:
-            placed = np.empty_like(cost)
-            placed[track.order] = cost
-            found.append(placed)
-        return found
+            found = track.scan(value, table.states[number].sign, [table.lag(entry, kind) for entry in kinds])
+            best = [np.minimum(a, b, out=a) for a, b in zip(best, found, strict=True)] if best else found
+        return [track.place_in(cost, len(grid.alive)) for cost in best]

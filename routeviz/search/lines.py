@@ -15,6 +15,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
@@ -30,26 +31,36 @@ _ROOM = 1 << 60  # segment offsets stay below
 
 @dataclass(frozen=True)
 class Lines:
-    """Events along one axis.
+    """Events along one axis, in line order: line after line, ascending along each.
 
     Attributes
     ----------
-    order : array of event count
-        For each event in line order, its number in the caller's numbering.
-    place : int64 array
-        Coordinate along the axis, ascending within a segment [ticks].
+    order : int64 array
+        Each event's number in the caller's numbering.
+    line : int64 array
+        Each event's line: flat index over the two other axes.
+    index, place : int64 arrays
+        Grid index and coordinate along the axis [ticks].
     cost : int64 array
         Cost coordinate: the cost between two events of a segment is the difference.
     segment : int64 array
         Number of the free interval, ascending.
+    first_at : int32 array
+        For each grid point, flat in line order, the first event at or after it.
+    axis_place : int64 array
+        All grid coordinates along the axis.
     limit : int
         Larger than any cost.
     """
 
     order: Ints
+    line: Ints
+    index: Ints
     place: Ints
     cost: Ints
     segment: Ints
+    first_at: npt.NDArray[np.int32]
+    axis_place: Ints
     limit: int
 
     @cached_property
@@ -60,7 +71,7 @@ class Lines:
         per_block = max(1, _ROOM // (2 * self.limit) - 1)
         number = self.segment // per_block
         cuts = np.flatnonzero(np.diff(number)) + 1
-        return [slice(int(a), int(b)) for a, b in zip([0, *cuts], [*cuts, len(number)], strict=True)]
+        return [slice(int(a), int(b)) for a, b in pairwise([0, *cuts, len(number)])]
 
     @cached_property
     def _key(self) -> Ints:
@@ -78,15 +89,17 @@ class Lines:
         """Give, per event, the first event at least `lag` ahead in its segment; the event count where there is none."""
         found = self._ahead.get((sign, lag))
         if found is None:
-            count = len(self.place)
-            if not count:
-                return np.zeros(0, np.int64)
-            span = int(self.place.max() - self.place.min()) + abs(lag) + 1
-            line = self.place - int(self.place.min()) + self.segment * span
-            at = np.searchsorted(line, line + lag) if sign > 0 else np.searchsorted(line, line - lag, "right") - 1
-            inside = (at >= 0) & (at < count)
-            inside[inside] = self.segment[at[inside]] == self.segment[inside]
-            found = np.where(inside, at, count)
+            count, width, x = len(self.place), len(self.axis_place), self.axis_place
+            # backwards: one past the last coordinate that is far enough back
+            step = np.searchsorted(x, x + lag) if sign > 0 else np.searchsorted(x, x - lag, "right")
+            at = self.line * width
+            at += step[self.index]
+            found = np.append(self.first_at, np.int32(count))[at].astype(np.int64)
+            if sign < 0:
+                found -= 1
+            inside = (found >= 0) & (found < count)
+            inside[inside] = self.segment[found[inside]] == self.segment[inside]
+            found[~inside] = count
             self._ahead[sign, lag] = found
         return found
 
@@ -131,6 +144,16 @@ class Lines:
             found.append(result)
         return found
 
+    def place_in(self, values: Ints, size: int) -> Ints:
+        """Put values from line order into the caller's numbering of `size` events; `NONE` elsewhere."""
+        placed = np.full(size, NONE, np.int64) if size != len(values) else np.empty(size, np.int64)
+        placed[self.order] = values
+        return placed
+
+    def find(self, name: int) -> int:
+        """Give the place in line order of the event with this number."""
+        return int(np.flatnonzero(self.order == name)[0])
+
     def within(self, event: int, sign: int) -> range:
         """Give the events ahead of an event (a place in line order) in its segment, nearest first."""
         if sign > 0:
@@ -138,8 +161,9 @@ class Lines:
         return range(event - 1, int(np.searchsorted(self.segment, self.segment[event], "left")) - 1, -1)
 
 
-def lines(axis: int, place: Ints, blocked: Bools, cost: Ints, events: Bools, number: npt.NDArray[np.integer],
-          limit: int) -> Lines:  # fmt: skip
+def lines(
+    axis: int, place: Ints, blocked: Bools, cost: Ints, events: Bools, number: npt.NDArray[np.integer], limit: int
+) -> Lines:
     """Sort the events of a grid into lines along one axis.
 
     Parameters
@@ -158,17 +182,22 @@ def lines(axis: int, place: Ints, blocked: Bools, cost: Ints, events: Bools, num
     limit : int
         Larger than any cost.
     """
-    others = [t for t in range(3) if t != axis]
-    turn = (*others, axis)
-    here = np.flatnonzero(np.ascontiguousarray(events.transpose(turn)))
-    walls = np.zeros([events.shape[t] for t in turn], np.int32)
-    np.cumsum(blocked.transpose(turn), axis=2, out=walls[:, :, 1:], dtype=np.int32)
-    count = events.shape[axis]
-    line, index = np.divmod(here, count)
-    key = line * count + walls.ravel()[here]
+    turn = (*(t for t in range(3) if t != axis), axis)
+    flat = np.ascontiguousarray(events.transpose(turn)).ravel()
+    here = np.flatnonzero(flat)
+    first_at = np.zeros(len(flat), np.int32)
+    np.cumsum(flat[:-1], out=first_at[1:], dtype=np.int32)
+    width = len(place)
+    ends = np.ones((len(flat) // width, width), bool)  # whether the free interval ends behind a grid point
+    ends.reshape(*(events.shape[t] for t in turn))[:, :, :-1] = blocked.transpose(turn)
+    behind = np.cumsum(ends.ravel(), dtype=np.int32)
+    line, index = np.divmod(here, width)
+    key = behind[here] - ends.ravel()[here]
     segment = np.zeros(len(here), np.int64)
     if len(here):
         np.cumsum(key[1:] != key[:-1], out=segment[1:])
     along = cost[index] if cost.ndim == 1 else np.ascontiguousarray(cost.transpose(turn)).ravel()[here]
     named = np.ascontiguousarray(number.transpose(turn)).ravel()[here]
-    return Lines(named.astype(np.int64), place[index], along.astype(np.int64), segment, limit)
+    return Lines(
+        named.astype(np.int64), line, index, place[index], along.astype(np.int64), segment, first_at, place, limit
+    )

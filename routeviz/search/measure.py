@@ -72,9 +72,7 @@ def _apart(a: tuple[Ticks, Ticks], b: tuple[Ticks, Ticks]) -> float:
 def touches_itself(points: Sequence[Ticks], halves: Sequence[tuple[int, int, int]], contact: int) -> bool:
     """Tell whether two runs that do not share an elbow come closer than `contact`."""
     runs = [_spread(a, b, h) for (a, b), h in zip(pairwise(points), halves, strict=True)]
-    return any(
-        _apart(runs[i], runs[j]) < max(contact, 1) for i in range(len(runs)) for j in range(i + 2, len(runs))
-    )
+    return any(_apart(runs[i], runs[j]) < max(contact, 1) for i in range(len(runs)) for j in range(i + 2, len(runs)))
 
 
 def _bays(space: FreeSpace, points: Sequence[Ticks]) -> Iterator[str]:
@@ -109,9 +107,7 @@ def centreline(space: FreeSpace, table: Moves, route: Trace, boxed: int = 0) -> 
     bends = []
     for corner, kind, (before, after) in zip(route.points[1:-1], route.kinds, pairwise(route.states), strict=True):
         side = space.section.half_wide if before.wide == after.axis else space.section.half_high
-        bends.append(
-            Bend(inches(corner), 90.0, table.take_off[kind] / TICKS_PER_IN, 2 * side / TICKS_PER_IN)
-        )
+        bends.append(Bend(inches(corner), 90.0, table.take_off[kind] / TICKS_PER_IN, 2 * side / TICKS_PER_IN))
     return Centreline(
         points=tuple(inches(p) for p in route.points),
         bends=tuple(bends),

@@ -8,8 +8,9 @@ between two studs), which makes the search's grid ten to a hundred times smaller
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import product
 
 import numpy as np
 
@@ -35,6 +36,31 @@ class Room:
     free: Bools
 
 
+class _Counts:
+    """How many marks lie in any box of an array, for many boxes at once."""
+
+    def __init__(self, marks: Bools) -> None:
+        self.table = np.zeros([n + 1 for n in marks.shape], np.int32)
+        inner = self.table[tuple(slice(1, None) for _ in marks.shape)]
+        inner[...] = marks
+        for axis in range(marks.ndim):
+            np.cumsum(inner, axis=axis, out=inner)
+
+    def any(self, lo: Sequence[Ints], hi: Sequence[Ints]) -> Bools:
+        """Tell which boxes [lo, hi) hold a mark; bounds may lie outside the array."""
+        ends = []
+        empty: Bools = np.zeros(1, bool)
+        for t, n in enumerate(self.table.shape):
+            begin, end = np.clip(lo[t], 0, n - 1), np.clip(hi[t], 0, n - 1)
+            empty = empty | (begin >= end)
+            ends.append((begin, end))
+        total = np.zeros(1, np.int64)
+        for corner in product((0, 1), repeat=self.table.ndim):
+            sign = (-1) ** (self.table.ndim - sum(corner))
+            total = total + sign * self.table[tuple(e[c] for e, c in zip(ends, corner, strict=True))]
+        return (total > 0) & ~empty
+
+
 def obstacles(space: FreeSpace, terms: Terms) -> list[tuple[Region, tuple[bool, bool, bool]]]:
     """Give what elbows and, along the marked axes, runs may not overlap on the given terms."""
     found = [(b.region, _runs(b, terms)) for b in space.barriers if b.id not in terms.ignore]
@@ -58,6 +84,16 @@ def _faces(region: Region, axis: int) -> tuple[set[int], set[int]]:
     return low, high
 
 
+def _face_table(regions: Sequence[Region], axis: int) -> tuple[Ints, Ints, Ints]:
+    """Give the faces of all regions along an axis: number of the region, coordinate, 1 where it ends and 0 where it begins."""
+    rows = [
+        (n, value, end) for n, region in enumerate(regions)
+        for end, values in enumerate(_faces(region, axis)) for value in sorted(values)
+    ]  # fmt: skip
+    table = np.array(rows, np.int64).reshape(-1, 3)
+    return table[:, 0], table[:, 1], table[:, 2]
+
+
 def rooms(space: FreeSpace, table: Moves, terms: Terms) -> list[Room]:
     """Find where elbow bodies fit, one record per size of body."""
     sizes: dict[tuple[int, int, int], list[Body]] = {}
@@ -70,60 +106,67 @@ def rooms(space: FreeSpace, table: Moves, terms: Terms) -> list[Room]:
     ]  # fmt: skip
     found = []
     for size, bodies in sizes.items():
+        offset = [frozenset(-b[t][0] for b in bodies) for t in range(3)]
         low = []
-        for t in range(3):
-            values = {space.lo[t], space.hi[t] - size[t]}
+        for t in range(3):  # elbows' corners stay inside the bounds, their bodies may stand out
+            edges = {bound - o for bound in (space.lo[t], space.hi[t]) for o in offset[t]}
+            values = set(edges)
             for region in stops:
                 begin, end = _faces(region, t)
                 values |= {v - size[t] for v in begin} | end
-            low.append(np.array(sorted(v for v in values if space.lo[t] <= v <= space.hi[t] - size[t]), np.int64))
-        bits = np.zeros([len(c) for c in low], np.uint32)
-        body = ((0, size[0]), (0, size[1]), (0, size[2]))
-        for region in stops:
-            block_corners(bits, low, body, 0, region)
-        offset = [frozenset(-b[t][0] for b in bodies) for t in range(3)]
+            low.append(np.array(sorted(v for v in values if min(edges) <= v <= max(edges)), np.int64))
+        bits = block_corners(low, [((0, size[0]), (0, size[1]), (0, size[2]))], stops)
         found.append(Room(size, (offset[0], offset[1], offset[2]), (low[0], low[1], low[2]), bits == 0))
     return found
 
 
-def _near(x: Ints, lo: int, hi: int) -> slice:
-    """Give the indices of coordinates in [lo, hi] and of the neighbours on both sides of any gap there."""
-    return slice(max(int(np.searchsorted(x, lo)) - 1, 0), int(np.searchsorted(x, hi, "right")) + 1)
+def _bounds(regions: Sequence[Region]) -> tuple[Ints, Ints]:
+    """Give all regions' low and high corners, of shape (3, count)."""
+    return (np.array([r.lo for r in regions], np.int64).reshape(-1, 3).T,
+            np.array([r.hi for r in regions], np.int64).reshape(-1, 3).T)  # fmt: skip
 
 
-def room_constants(room: Room, region: Region) -> Iterable[tuple[int, int]]:
-    """Give (axis, coordinate) of elbows that touch a region."""
+def _near(x: Ints, lo: Ints, hi: Ints) -> tuple[Ints, Ints]:
+    """Give index ranges of the coordinates in [lo, hi] and of the neighbours on both sides of any gap there."""
+    return np.searchsorted(x, lo) - 1, np.searchsorted(x, hi, "right") + 1
+
+
+def room_constants(room: Room, regions: Sequence[Region]) -> Iterator[tuple[int, Ints]]:
+    """Give (axis, coordinates) of elbows that touch a region."""
+    low, high = _bounds(regions)
+    counts = _Counts(room.free)
     for axis in range(3):
-        begin, end = _faces(region, axis)
-        across = [
-            slice(None) if t == axis else _near(room.low[t], region.lo[t] - room.size[t], region.hi[t])
-            for t in range(3)
-        ]
-        for low in {v - room.size[axis] for v in begin} | end:
-            at = int(np.searchsorted(room.low[axis], low))
-            if at < len(room.low[axis]) and room.low[axis][at] == low:
-                across[axis] = slice(at, at + 1)
-                if room.free[across[0], across[1], across[2]].any():
-                    yield from ((axis, low + offset) for offset in room.offset[axis])
+        of, face, end = _face_table(regions, axis)
+        touch = face - (1 - end) * room.size[axis]
+        spans = [_near(room.low[t], low[t][of] - room.size[t], high[t][of]) for t in range(3)]
+        at = np.searchsorted(room.low[axis], touch)
+        there = (at < len(room.low[axis])) & (room.low[axis][np.minimum(at, len(room.low[axis]) - 1)] == touch)
+        spans[axis] = at, at + there
+        found = np.unique(touch[counts.any([s[0] for s in spans], [s[1] for s in spans])])
+        for offset in room.offset[axis]:
+            yield axis, found + offset
 
 
-def run_constants(room: Room, region: Region, axis: int, half: Sequence[int]) -> Iterable[tuple[int, int]]:
-    """Give (axis, coordinate) of runs along `axis`, ending in an elbow of this room, that touch a region sideways."""
+def run_constants(
+    room: Room, regions: Sequence[Region], axis: int, half: Sequence[int]
+) -> Iterator[tuple[int, Ints]]:  # fmt: skip
+    """Give (axis, coordinates) of runs along `axis`, ending in an elbow of this room, that touch a region sideways."""
+    low, high = _bounds(regions)
     sides = [t for t in range(3) if t != axis]
-    free: Bools = np.any(room.free, axis=axis)
-    for side, (touch, other) in enumerate((sides, sides[::-1])):
-        begin, end = _faces(region, touch)
+    counts = _Counts(np.any(room.free, axis=axis))
+    for touch, other in (sides, sides[::-1]):
+        of, face, end = _face_table(regions, touch)
+        value = face + (2 * end - 1) * half[touch]
         offsets = room.offset[other]
-        span = _near(
-            room.low[other], region.lo[other] - half[other] - max(offsets), region.hi[other] + half[other] - min(offsets)
+        across = _near(
+            room.low[other], low[other][of] - half[other] - max(offsets), high[other][of] + half[other] - min(offsets)
         )
-        for value in {v - half[touch] for v in begin} | {v + half[touch] for v in end}:
-            for offset in room.offset[touch]:
-                at = _near(room.low[touch], value - offset, value - offset)
-                part = free[at, span] if side == 0 else free[span, at]
-                if part.any():
-                    yield touch, value
-                    break
+        hit: Bools = np.zeros(len(value), bool)
+        for offset in room.offset[touch]:
+            along = _near(room.low[touch], value - offset, value - offset)
+            first, second = (along, across) if touch == sides[0] else (across, along)
+            hit |= counts.any([first[0], second[0]], [first[1], second[1]])
+        yield touch, np.unique(value[hit])
 
 
 def alive_part(found: Sequence[Room], axis: int, values: Ints) -> Ints:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
-from routeviz.model.freespace import FreeSpace, Ticks
+from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Ticks
 from routeviz.search.coordinates import closed_grid
 from routeviz.search.lattice import Lattice, lattice
 from routeviz.search.launch import Launch, launches
@@ -16,7 +16,7 @@ from routeviz.search.moves import moves
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace, trace
 
-__all__ = ["Cost", "Solution", "solve"]
+__all__ = ["Cost", "Solution", "above", "solve"]
 
 Cost = tuple[int, int, int]  # boxed length, elbows, length; smaller is better
 
@@ -54,7 +54,25 @@ class Solution:
         return best
 
 
-def solve(space: FreeSpace, terms: Terms, elbows: int, collars: Sequence[Ticks], *, deeper: bool = False) -> Solution:
+def above(space: FreeSpace, height: int) -> FreeSpace:
+    """Close the open room below a height: boxing hangs from the ceiling, it does not come down past the hood."""
+    barriers, boxing = list(space.barriers), []
+    for region in space.boxing:
+        if region.lo[2] >= height or (region.axis >= 0 and region.axis != 2):
+            boxing.append(region)
+            continue
+        below = replace(region, hi=(region.hi[0], region.hi[1], min(region.hi[2], height)))
+        barriers.append(
+            Barrier("open-room", "open room below the collar", BarrierKind.CLOSED, below, (True, True, True))
+        )
+        if region.hi[2] > height:
+            boxing.append(replace(region, lo=(region.lo[0], region.lo[1], height)))
+    return replace(space, barriers=tuple(barriers), boxing=tuple(boxing))
+
+
+def solve(
+    space: FreeSpace, terms: Terms, elbows: int, collars: Sequence[Ticks], *, deeper: bool = False, plane: int = -1
+) -> Solution:
     """Lay the closed grid and prepare the field; its layers are computed when they are asked for.
 
     Parameters
@@ -67,7 +85,12 @@ def solve(space: FreeSpace, terms: Terms, elbows: int, collars: Sequence[Ticks],
         Places of the collar; all with the start's y.
     deeper : bool
         Close one run further, so that the collar itself may move.
+    plane : int
+        Give an axis for routes whose elbows all share the collars' coordinate along it; much smaller.
     """
     table = moves(space.section, space.limits)
-    grid = lattice(space, table, closed_grid(space, table, terms, elbows, collars, deeper=deeper), terms)
+    cut = above(space, min(c[2] for c in collars))
+    coordinates = closed_grid(cut, table, terms, elbows, collars, deeper=deeper, plane=plane)
+    only = None if plane < 0 else (plane, np.array(sorted({c[plane] for c in collars}), np.int64))
+    grid = lattice(cut, table, coordinates, terms, only)
     return Solution(grid, Layers(grid), launches(grid, collars))

@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 import numpy as np
 
 from routeviz.model.freespace import Exit, Ints, Ticks
-from routeviz.search.lattice import Rail
 from routeviz.search.launch import Back, Launch, Slice
 from routeviz.search.layers import Layers
 from routeviz.search.lines import NONE, Lines
 from routeviz.search.moves import END, START, State
-from routeviz.search.ways import Way
+from routeviz.search.ways import Way, cost_to_leave
 
 __all__ = ["Trace", "trace"]
 
@@ -60,10 +59,10 @@ class _Tracer:
         self.grid = layers.grid
         self._backs: dict[tuple[int, int], Ints] = {}
 
-    def track(self, here: _Cursor) -> tuple[Lines, Rail, list[Way]]:
+    def track(self, here: _Cursor) -> tuple[Lines, list[Way]]:
         if here.slice is not None:
-            return here.slice.track, here.slice.rail, here.slice.out
-        return self.grid.tracks[here.state], self.grid.rails[here.state], self.layers.out[here.state]
+            return here.slice.track, here.slice.out
+        return self.grid.tracks[here.state], self.layers.out[here.state]
 
     def index(self, here: _Cursor) -> tuple[int, int, int]:
         """Give grid indices in the cursor's own grid."""
@@ -86,8 +85,7 @@ class _Tracer:
 
     def in_field(self, state: int, kind: int, elbows: int, cost: int, number: int) -> _Cursor:
         track = self.grid.tracks[state]
-        where = int(np.flatnonzero(track.order == number)[0])
-        return _Cursor(state, kind, elbows, cost, where, None)
+        return _Cursor(state, kind, elbows, cost, track.find(number), None)
 
     def turned(self, here: _Cursor, at: int, cost: int, kind: int) -> _Cursor | None:
         """Give the cursor after an elbow at the place `at` on the cursor's line whose rest costs `cost`."""
@@ -97,7 +95,7 @@ class _Tracer:
         number = name if here.slice is None else int(here.slice.field[name])
         if number >= 0:
             for turn in self.grid.table.turns:
-                if turn.source != here.state or turn.kind != kind or (self.grid.bits[number] >> turn.body) & 1:
+                if turn.source != here.state or turn.kind != kind or not self.grid.fits[turn.body][number]:
                     continue
                 if int(self.layers.cost[here.elbows - 1][turn.target][kind][number]) == cost:
                     return self.in_field(turn.target, kind, here.elbows - 1, cost, number)
@@ -116,8 +114,7 @@ class _Tracer:
     @staticmethod
     def enter(back: Back, i: int, k: int, elbows: int, cost: int) -> _Cursor:
         name = int(np.ravel_multi_index((i, back.row, k), back.slice.shape))
-        where = int(np.flatnonzero(back.slice.track.order == name)[0])
-        return _Cursor(back.turn.target, back.turn.kind, elbows, cost, where, back.slice)
+        return _Cursor(back.turn.target, back.turn.kind, elbows, cost, back.slice.track.find(name), back.slice)
 
     def cost_after(self, here: _Cursor, at: int, kind: int) -> int:
         """Give the least cost after an elbow of `kind` at the place `at` of the cursor's line."""
@@ -127,7 +124,7 @@ class _Tracer:
         best = int(NONE)
         if number >= 0:
             for turn in self.grid.table.turns:
-                if turn.source == here.state and turn.kind == kind and not (self.grid.bits[number] >> turn.body) & 1:
+                if turn.source == here.state and turn.kind == kind and self.grid.fits[turn.body][number]:
                     best = min(best, int(self.layers.cost[here.elbows - 1][turn.target][kind][number]))
         if here.slice is self.launch.first:
             i, _, k = self.index(here._replace(at=at))
@@ -156,22 +153,13 @@ class _Tracer:
 
     def leave(self, here: _Cursor) -> tuple[Ticks, Exit] | None:
         """Run out through the exit that keeps the promise."""
-        _, found, out = self.track(here)
-        state = self.grid.table.states[here.state]
-        index = self.index(here)
-        others = [t for t in range(3) if t != state.axis]
-        across = index[others[0]], index[others[1]]
-        place = list(self.place(here))
+        track, out = self.track(here)
+        state, lag = self.grid.table.states[here.state], self.grid.table.lag(here.entry, END)
+        only = replace(track, line=track.line[[here.at]], place=track.place[[here.at]], cost=track.cost[[here.at]])
         for way in out:
-            end = int(way.end[across])
-            length = (end - place[state.axis]) * state.sign
-            cost = length
-            if found.boxed is not None and way.boxed is not None:
-                cost += (int(way.boxed[across]) - int(found.boxed[index])) * state.sign * self.grid.terms.weight
-            free = (place[state.axis] - int(way.back[across])) * state.sign >= 0
-            fits = length >= self.grid.table.lag(here.entry, END)
-            if bool(way.allowed[across]) and free and fits and cost == here.cost:
-                place[state.axis] = end
+            if int(cost_to_leave([way], only, state.sign, lag, self.grid.terms)[0]) == here.cost:
+                place = list(self.place(here))
+                place[state.axis] = int(way.end.ravel()[only.line[0]])
                 return (place[0], place[1], place[2]), way.exit
         return None
 
@@ -196,8 +184,7 @@ def trace(layers: Layers, launch: Launch, index: tuple[int, int, int], elbows: i
     if total >= layers.grid.terms.limit:
         return None
     name = int(np.ravel_multi_index(index, launch.first.shape))
-    at = int(np.flatnonzero(launch.first.track.order == name)[0])
-    here = _Cursor(launch.first.state, START, elbows, total, at, launch.first)
+    here = _Cursor(launch.first.state, START, elbows, total, launch.first.track.find(name), launch.first)
     points, states, kinds = [tracer.place(here)], [layers.grid.table.states[here.state]], []
     while here.elbows:
         found = tracer.step(here)

@@ -15,7 +15,7 @@ import numpy as np
 
 from routeviz.model.freespace import BarrierKind, Exit, FreeSpace, Ints, Region
 from routeviz.search.lattice import Rail
-from routeviz.search.lines import NONE
+from routeviz.search.lines import NONE, Lines
 from routeviz.search.masks import Bools, overlaps_outline, points_inside
 from routeviz.search.terms import Terms
 
@@ -63,7 +63,7 @@ def ways(
             boxed = None if found.boxed is None else np.take(found.boxed, at, axis=found.axis)
         else:
             back = _column_floor(space, terms, end, (u[:, 0], v[0]), half, [] if terms.priced else boxing)
-            boxed = None if found.boxed is None else np.take(found.boxed, -1, axis=found.axis)
+            boxed = None if found.boxed is None else _boxed_up_to(found, end)
         made.append(Way(face, end, back, boxed, allowed))
     return made
 
@@ -76,6 +76,17 @@ def _behind(found: Rail, at: int, sign: int) -> Ints:
         stretch.shape[:-1], np.int64)  # fmt: skip
     back: Ints = found.place[at - sign * free]
     return back
+
+
+def _boxed_up_to(found: Rail, end: Ints) -> Ints:
+    """Give the boxed length of each column up to an end between grid coordinates."""
+    assert found.boxed is not None
+    boxed = np.moveaxis(found.boxed, found.axis, -1)
+    at = np.clip(np.searchsorted(found.place, end, "right") - 1, 0, len(found.place) - 1)
+    after = np.minimum(at + 1, len(found.place) - 1)
+    here, there = (np.take_along_axis(boxed, i[..., None], -1)[..., 0] for i in (at, after))
+    total: Ints = here + np.where(there > here, np.maximum(end - found.place[at], 0), 0)
+    return total
 
 
 def _span(region: Region, half: Sequence[int], v: Ints, side: int) -> tuple[Ints, Ints]:
@@ -138,27 +149,25 @@ def _column_floor(
     return floor
 
 
-def cost_to_leave(
-    made: Sequence[Way], found: Rail, sign: int, index: tuple[Ints, Ints, Ints], lag: int, terms: Terms
-) -> Ints:
-    """Give the least cost of a last run from grid points, `NONE` where no exit is straight ahead.
+def cost_to_leave(made: Sequence[Way], track: Lines, sign: int, lag: int, terms: Terms) -> Ints:
+    """Give the least cost of a last run from every event of a track, `NONE` where no exit lies straight ahead.
 
     Parameters
     ----------
-    index : three int arrays
-        Grid indices of the points; they broadcast.
     lag : int
         Least length of the run.
+
+    Returns
+    -------
+    int64 array in line order
     """
-    others = [t for t in range(3) if t != found.axis]
-    here = found.place[index[found.axis]]
-    across = index[others[0]], index[others[1]]
-    best = np.full(np.broadcast_shapes(*(i.shape for i in index)), NONE, np.int64)
+    best = np.full(len(track.place), NONE, np.int64)
     for way in made:
-        length = (way.end[across] - here) * sign
-        ok = way.allowed[across] & ((here - way.back[across]) * sign >= 0) & (length >= lag)
-        cost = length
-        if found.boxed is not None and way.boxed is not None:
-            cost = length + (way.boxed[across] - found.boxed[index]) * sign * terms.weight
-        best = np.where(ok, np.minimum(best, cost), best)
+        end = way.end.ravel()[track.line]
+        length = (end - track.place) * sign
+        ok = (length >= lag) & ((track.place - way.back.ravel()[track.line]) * sign >= 0)
+        ok &= way.allowed.ravel()[track.line]
+        if way.boxed is not None:
+            end += way.boxed.ravel()[track.line] * terms.weight
+        np.minimum(best, (end - track.cost) * sign, out=best, where=ok)
     return best

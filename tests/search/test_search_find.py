@@ -11,7 +11,16 @@ from routeviz.freespace import StartError, carve
 from routeviz.model.path import Outcome
 from routeviz.model.scene import Cap, DuctChoice, Scene
 from routeviz.model.solids import (
-    Box, Crossing, ExitFace, FaceKind, Frame, KeepOut, Passage, Solid, SolidKind, Zone,
+    Box,
+    Crossing,
+    ExitFace,
+    FaceKind,
+    Frame,
+    KeepOut,
+    Passage,
+    Solid,
+    SolidKind,
+    Zone,
 )  # fmt: skip
 from routeviz.search import find
 

@@ -1,0 +1,238 @@
+"""Why not simpler: what stands in a run straight up or straight back, and the least shift along the wall that frees it.
+
+A straight way out is a fixed set of boxes for every place of the hood along the wall, so each barrier forbids one open
+interval of places. The nearest places outside all of them are the least shifts; each is checked again as a whole
+against every barrier and every exit before it is offered.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+import numpy as np
+
+from routeviz.model.freespace import Barrier, BarrierKind, Exit, FreeSpace
+from routeviz.model.path import Blocker, WhyNot
+from routeviz.units import TICKS_PER_IN
+
+__all__ = ["why_not_straight"]
+
+_REACH = 60 * TICKS_PER_IN  # no shift farther than this is offered
+_MOST_BLOCKERS = 4
+_HEIGHT_STEP = TICKS_PER_IN // 2
+
+
+@dataclass(frozen=True, slots=True)
+class _Body:
+    """Part of a way out across the wall: its run axis (-1 for an elbow) and its open range in y and z."""
+
+    axis: int
+    y: tuple[int, int]
+    z: tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """A straight way out, the same for every place along the wall but for its x."""
+
+    wanted: str
+    bodies: tuple[_Body, ...]
+    exit: Exit | None
+    at: tuple[int, int]  # where it leaves, in the exit's axes; the x in it counts as 0 for exits across the wall
+    half: int
+
+
+def why_not_straight(space: FreeSpace, *, below: float) -> tuple[WhyNot, ...]:
+    """Explain every straight way out with fewer elbows than `below` that is not free where the hood stands.
+
+    Parameters
+    ----------
+    space : FreeSpace
+        The problem as carved for this hood.
+    below : float
+        Elbows of the answer; infinite when there is none.
+    """
+    found = []
+    for ways in _candidates(space, below):
+        checked = [(way, _meets(space, way, space.start.point[0])) for way in ways]
+        way, blockers = min(checked, key=lambda w: (len(w[1]), w[0].bodies[-1].z[0]))
+        if blockers:
+            found.append(_explain(space, way, blockers))
+    return tuple(found)
+
+
+def _candidates(space: FreeSpace, below: float) -> Iterator[list[_Way]]:
+    """Give, per kind of straight way, its variants by height."""
+    rising = space.start.axis == 2
+    if rising and below > 0:
+        yield [_up(space)]
+    if below > (1 if rising else 0):
+        back = [_back(space, leave, z) for leave in _faces(space, 1) for z in _heights(space)]
+        if back:
+            yield back
+
+
+def _faces(space: FreeSpace, axis: int) -> list[Exit]:
+    return [e for e in space.exits if e.axis == axis and e.sign == 1]
+
+
+def _up(space: FreeSpace) -> _Way:
+    x, y, z = space.start.point
+    half = space.section.half_wide
+    fit = [e for e in _faces(space, 2) if e.lo[1] <= y <= e.hi[1]]
+    leave = fit[0] if fit else None
+    top = int(leave.end(np.int64(x), np.int64(y))) if leave else space.hi[2]  # type: ignore[arg-type]
+    return _Way("straight up", (_Body(2, (y - half, y + half), (z, top)),), leave, (0, y), half)
+
+
+def _heights(space: FreeSpace) -> list[int]:
+    """Give the heights of the run back: the outlet's own for a rear outlet, else every half inch below the cover's top."""
+    z = space.start.point[2]
+    if space.start.axis == 1:
+        return [z]
+    radius = space.section.radius_wide
+    low = z + space.limits.first + radius
+    high = (space.start.cover_top or space.hi[2]) - space.section.half_high
+    return list(range(low, max(high, low) + 1, _HEIGHT_STEP))
+
+
+def _back(space: FreeSpace, leave: Exit, height: int) -> _Way:
+    _, y, z = space.start.point
+    section, half = space.section, space.section.half_wide
+    end = int(leave.end(np.int64(0), np.int64(0)))  # type: ignore[arg-type]
+    run_z = (height - section.half_high, height + section.half_high)
+    if space.start.axis == 1:
+        return _Way("straight back", (_Body(1, (y, end), run_z),), leave, (0, height), half)
+    radius = section.radius_wide
+    bodies = (
+        _Body(2, (y - half, y + half), (z, height - radius)),
+        _Body(-1, (y - half, y + radius), (height - radius, height + half)),
+        _Body(1, (y + radius, end), run_z),
+    )
+    return _Way("straight back", bodies, leave, (0, height), half)
+
+
+def _blocks(barrier: Barrier, body: _Body) -> bool:
+    """Tell whether a barrier, wherever it is along the wall, stands in this body."""
+    if barrier.kind is BarrierKind.OUTDOORS or (body.axis >= 0 and not barrier.runs[body.axis]):
+        return False
+    lo, hi = barrier.region.lo, barrier.region.hi
+    return body.y[0] < hi[1] and body.y[1] > lo[1] and body.z[0] < hi[2] and body.z[1] > lo[2]
+
+
+def _intervals(space: FreeSpace, way: _Way) -> list[tuple[int, int, Barrier]]:
+    """Give the open interval of places that each barrier forbids."""
+    return [
+        (b.region.lo[0] - way.half, b.region.hi[0] + way.half, b)
+        for b in space.barriers
+        if any(_blocks(b, body) for body in way.bodies)
+    ]
+
+
+def _leaves(way: _Way, x: int) -> bool:
+    """Tell whether the exit takes a duct that comes out at x."""
+    if way.exit is None:
+        return False
+    u, v = np.int64(x), np.int64(way.at[1])
+    return bool(way.exit.allows(u, v))  # type: ignore[arg-type]
+
+
+def _meets(space: FreeSpace, way: _Way, x: int) -> tuple[Blocker, ...]:
+    """Name what a way meets at a place: barriers first, then what the exit keeps away from."""
+    gap = space.limits.contact
+    found = []
+    for low, high, barrier in _intervals(space, way):
+        if low < x < high:
+            region = barrier.region
+            into = min(region.hi[0] - gap, x + way.half) - max(region.lo[0] + gap, x - way.half)
+            body = next(b for b in way.bodies if _blocks(barrier, b))
+            at = (
+                _between(x, region.lo[0], region.hi[0]),
+                _between(sum(body.y) // 2, region.lo[1], region.hi[1]),
+                _between(sum(body.z) // 2, region.lo[2], region.hi[2]),
+            )
+            kind = "zone" if barrier.kind is BarrierKind.CLOSED else "solid"
+            found.append(Blocker(barrier.id, barrier.label, max(into, 0) / TICKS_PER_IN, _inches(at), kind))
+    found.sort(key=lambda b: (b.kind == "zone", b.at[2] if way.wanted == "straight up" else b.at[1], b.id))
+    if not found and not _leaves(way, x):
+        found += list(_kept_out(way, x))
+    return tuple(found[:_MOST_BLOCKERS])
+
+
+def _kept_out(way: _Way, x: int) -> Iterator[Blocker]:
+    """Name what keeps a cap away where the way would leave."""
+    if way.exit is None:
+        yield Blocker("", "there is no roof to leave through", 0.0, (x / TICKS_PER_IN, 0.0, 0.0), "zone")
+        return
+    v = way.at[1]
+    for keep in way.exit.keep_clear:
+        away = np.hypot(max(keep.lo[0] - x, x - keep.hi[0], 0), max(keep.lo[1] - v, v - keep.hi[1], 0))
+        if away < keep.reach:
+            point = (x, v, way.exit.end(np.int64(x), np.int64(v))) if way.exit.axis == 2 else (x, way.exit.rise[0], v)  # type: ignore[arg-type]
+            yield Blocker(keep.id, keep.label, float(keep.reach - away) / TICKS_PER_IN, _inches(point), "keep-out")
+
+
+def _between(value: int, low: int, high: int) -> int:
+    return min(max(value, low), high)
+
+
+def _inches(point: tuple[float, float, float]) -> tuple[float, float, float]:
+    return (float(point[0]) / TICKS_PER_IN, float(point[1]) / TICKS_PER_IN, float(point[2]) / TICKS_PER_IN)
+
+
+def _explain(space: FreeSpace, way: _Way, blockers: tuple[Blocker, ...]) -> WhyNot:
+    x = space.start.point[0]
+    forbidden = _merged([(low, high) for low, high, _ in _intervals(space, way)])
+    edges = sorted({e for pair in forbidden for e in pair} | _exit_edges(way))
+    good = [e for e in edges if abs(e - x) <= _REACH and _free(space, way, e)]
+    left = max((e for e in good if e < x), default=None)
+    right = min((e for e in good if e > x), default=None)
+    near, other = sorted((left, right), key=lambda e: abs(e - x) if e is not None else _REACH * 2)
+    return WhyNot(
+        wanted=way.wanted,
+        blockers=blockers,
+        shift_in=None if near is None else (near - x) / TICKS_PER_IN,
+        shift_other_in=None if other is None else (other - x) / TICKS_PER_IN,
+        middle_in=None if near is None else _middle(space, way, near, near < x, forbidden),
+        verified=near is not None,
+    )
+
+
+def _merged(intervals: list[tuple[int, int]]) -> list[tuple[int, int]]:
+    merged: list[tuple[int, int]] = []
+    for low, high in sorted(intervals):
+        if merged and low < merged[-1][1]:
+            merged[-1] = (merged[-1][0], max(high, merged[-1][1]))
+        else:
+            merged.append((low, high))
+    return merged
+
+
+def _exit_edges(way: _Way) -> set[int]:
+    """Give places where the exit begins or ceases to allow a cap at the way's height."""
+    if way.exit is None:
+        return set()
+    edges = {way.exit.lo[0], way.exit.hi[0]}
+    for keep in way.exit.keep_clear:
+        dv = max(keep.lo[1] - way.at[1], way.at[1] - keep.hi[1], 0)
+        reach = int(np.ceil(np.sqrt(max(keep.reach**2 - dv**2, 0))))
+        edges |= {keep.lo[0] - reach, keep.hi[0] + reach, keep.lo[0] - keep.flange, keep.hi[0] + keep.flange}
+    return edges
+
+
+def _free(space: FreeSpace, way: _Way, x: int) -> bool:
+    """Check a place as a whole: inside the bounds, clear of every barrier, and let out by the exit."""
+    inside = space.lo[0] <= x - way.half and x + way.half <= space.hi[0]
+    return inside and not _meets(space, way, x)
+
+
+def _middle(space: FreeSpace, way: _Way, near: int, leftwards: bool, forbidden: list[tuple[int, int]]) -> float:
+    """Give the shift to the middle of the free stretch that begins at `near`."""
+    if leftwards:
+        end = max((high for _, high in forbidden if high <= near), default=near - _REACH)
+    else:
+        end = min((low for low, _ in forbidden if low >= near), default=near + _REACH)
+    middle = (near + end) // 2
+    best = middle if _free(space, way, middle) else near
+    return (best - space.start.point[0]) / TICKS_PER_IN
