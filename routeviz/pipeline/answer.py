@@ -89,7 +89,9 @@ def _blocked(scene: Scene, paths: Paths) -> str:
 
 
 def _first_blocker(paths: Paths) -> Blocker | None:
-    return next((b for w in paths.why_not for b in w.blockers), None)
+    """Name what to blame first: a member that a shift would clear before a place that is closed for good."""
+    every = [b for w in paths.why_not for b in w.blockers]
+    return next((b for b in every if b.kind != "zone"), every[0] if every else None)
 
 
 def _least_shift(paths: Paths) -> tuple[float, str] | None:
@@ -121,6 +123,9 @@ def _proof(paths: Paths) -> str:
 def _reason(scene: Scene, why: WhyNot) -> str:
     if not why.blockers:
         return ""
+    closed = next((b for b in why.blockers if b.kind == "zone"), None)
+    if closed is not None:
+        return f"Not {why.wanted}: {closed.label} lies there."
     first = why.blockers[0]
     into = f", {_length(first.overlap_in, scene)} into it" if first.overlap_in > 0 else ""
     text = f"Not {why.wanted}: {first.label} is in the way{into}."

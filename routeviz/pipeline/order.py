@@ -11,7 +11,7 @@ from dataclasses import replace
 from routeviz import airflow, framing, freespace, routing, rules, search, takeoff
 from routeviz.model.airflow import AirNeed, AirStatus, MakeupAir
 from routeviz.model.finding import Finding, MemberRuling
-from routeviz.model.path import Centreline, Outcome, Paths, SearchFacts
+from routeviz.model.path import Centreline, Outcome, Paths, SearchFacts, WhyNot
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Route
 from routeviz.model.scene import Assumption, Scene
@@ -93,7 +93,7 @@ def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = Non
     with clock("check, blow, count"):
         options = tuple(_option(scene, frame, profile, route) for route in routes)
         findings = rules.check_scene(scene, frame, profile)
-        members = rules.blocker_rulings(scene, frame, profile, paths.why_not)
+        members = rules.blocker_rulings(scene, frame, profile, _open_ways(paths))
     return _close(scene, frame, paths, options, findings, members, clock)
 
 
@@ -132,6 +132,11 @@ def _asked(scene: Scene, profile: Profile, flow_cfm: float) -> tuple[AirNeed, Ma
         scene, threshold.number if threshold else math.inf, flow_cfm, source=threshold.source if threshold else ""
     )
     return need, makeup
+
+
+def _open_ways(paths: Paths) -> tuple[WhyNot, ...]:
+    """Give the simpler ways that only members block; cutting one is no use where a closed place lies behind it."""
+    return tuple(w for w in paths.why_not if not any(b.kind == "zone" for b in w.blockers))
 
 
 def _close(
