@@ -122,7 +122,7 @@ def in_zone(framed: Frame, point):
 
 
 @given(homes())
-@settings(max_examples=60, deadline=None, suppress_health_check=list(HealthCheck), derandomize=True)
+@settings(max_examples=30, deadline=None, suppress_health_check=list(HealthCheck), derandomize=True)
 def test_random_homes(scene: Scene):
     framed = frame(scene, {"operable window": 36.0})
     ids = [s.id for s in framed.solids]
