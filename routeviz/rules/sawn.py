@@ -139,7 +139,7 @@ def rim_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits)
     """Judge a hole in a rim."""
     edge, source = row("rim", "between_joists_edge_in")
     limit = max(0.0, cut.depth_in - 2 * edge)
-    rule = f"a rim on its wall may be cut between two joists while {inch_text(edge)} stays above and below"
+    rule = "a rim that lies on its wall may be cut between two joists, inside its depth"
     if cut.severs:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", limit, cut.size_in, source,
                        framing=ceiling_opening(solid, frame), remedy="Use a smaller or flatter duct at the rim.")  # fmt: skip

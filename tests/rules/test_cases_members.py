@@ -81,7 +81,7 @@ def test_a_rim_in_one_bay_takes_6_in_and_keeps_a_sliver() -> None:
     assert found.verdict is MemberVerdict.WITHIN
     assert found.ours_in == 6.0
     assert "inspector" in found.remedy
-    assert ruling(rim, rules.bore(7.0, 7.25)).verdict is MemberVerdict.NOT_ALLOWED
+    assert ruling(rim, rules.bore(7.5, 7.25)).verdict is MemberVerdict.NOT_ALLOWED
 
 
 def test_a_half_round_8_in_deep_out_of_a_10_in_joist() -> None:
