@@ -11,8 +11,9 @@ from pydantic.fields import FieldInfo  # noqa: TID251 - this is the door
 
 from routeviz.model.scene import Assumption, SectionSize
 from routeviz.scenefile.document import Document
-from routeviz.scenefile.fields import Length, Reader, Section, literal
+from routeviz.scenefile.fields import Length, Reader, literal
 from routeviz.scenefile.paths import Path, read_path, write_path
+from routeviz.scenefile.sizes import Section
 
 __all__ = ["Taken", "reader_of"]
 

@@ -8,7 +8,7 @@ from pydantic import Field  # noqa: TID251 - this is the door
 
 from routeviz.model.scene import SectionSize
 from routeviz.scenefile.equipment import CAP, DUCT, CapTable, CooktopTable, DuctTable, HoodTable, OutdoorTable
-from routeviz.scenefile.fields import Angle, Choice, Number, Section, Words
+from routeviz.scenefile.fields import Angle, Choice, Number, Words
 from routeviz.scenefile.house import (
     AboveTable,
     CeilingTable,
@@ -19,6 +19,7 @@ from routeviz.scenefile.house import (
     SpaceTable,
     WallsTable,
 )  # fmt: skip
+from routeviz.scenefile.sizes import Section
 from routeviz.scenefile.tables import Flag, Gap, Long, Table, Text, asked, optional, taken
 
 __all__ = ["FORMAT", "UNITS", "Document"]

@@ -7,7 +7,8 @@ from typing import Annotated
 from pydantic import Field  # noqa: TID251 - this is the door
 
 from routeviz.model.scene import CooktopKind, OutdoorKind, SectionSize
-from routeviz.scenefile.fields import Angle, Choice, Length, Number, Quantity, Section
+from routeviz.scenefile.fields import Angle, Choice, Length, Number, Quantity
+from routeviz.scenefile.sizes import Section
 from routeviz.scenefile.tables import Distance, Flag, Gap, Height, Label, Size, Table, Text, asked, optional, taken
 
 __all__ = ["CapTable", "CooktopTable", "DuctTable", "HoodTable", "OutdoorTable"]

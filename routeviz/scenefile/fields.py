@@ -1,4 +1,4 @@
-"""How single values of a scene file are read: lengths, flows, sections, sizes, words.
+"""How single values of a scene file are read: lengths, flows, numbers, words.
 
 Each kind of value is a small frozen reader that pydantic calls. A reader either gives the value or says in trade
 words what is wrong and how to write it. `UNREAD` stands in for a value that could not be read: readers turn it into
@@ -14,15 +14,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
 from enum import StrEnum
-from typing import Any, Final, NamedTuple
+from typing import Any, Final
 
 import tomlkit
 from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler, ValidationInfo  # noqa: TID251 - this is the door
 from pydantic_core import PydanticCustomError, core_schema
 
-from routeviz.catalog import table
 from routeviz.errors import LengthError
-from routeviz.model.scene import SectionShape, SectionSize
 from routeviz.units import (
     LENGTH_EXAMPLES,
     MM_PER_IN,
@@ -34,11 +32,11 @@ from routeviz.units import (
 )  # fmt: skip
 
 __all__ = [
-    "UNREAD", "Angle", "Choice", "Length", "LongLength", "MemberSize", "Name", "Number", "Pitch", "Quantity",
-    "Reader", "Section", "SizeText", "Words", "YesNo", "is_blank", "literal", "split_layer", "unreadable",
+    "LONGEST_TEXT", "UNREAD", "Angle", "Choice", "Length", "LongLength", "Name", "Number", "Pitch", "Quantity", "Reader",
+    "Words", "YesNo", "file_is_metric", "file_unit", "is_blank", "literal", "read_length", "unreadable",
 ]  # fmt: skip
 
-_LONGEST_TEXT: Final = 80
+LONGEST_TEXT: Final = 80
 
 
 class _Unread:
@@ -69,13 +67,15 @@ def literal(value: object) -> str:
         return str(value)
 
 
-def _unit(info: ValidationInfo) -> str:
+def file_unit(info: ValidationInfo) -> str:
+    """Give the unit of bare numbers in the file that is being read."""
     context = info.context
     return str(context.get("unit", "in")) if isinstance(context, Mapping) else "in"
 
 
-def _is_metric(info: ValidationInfo) -> bool:
-    return _unit(info) in ("mm", "cm", "m")
+def file_is_metric(info: ValidationInfo) -> bool:
+    """Whether the file counts in millimetres, centimetres or metres."""
+    return file_unit(info) in ("mm", "cm", "m")
 
 
 class Reader(ABC):
@@ -117,8 +117,8 @@ class Length(Reader):
 
     def read(self, value: Any, info: ValidationInfo) -> float:
         """Read text such as ``16 3/8 in`` or a number in the file's unit."""
-        found = _length(value, info)
-        metric = _is_metric(info)
+        found = read_length(value, info)
+        metric = file_is_metric(info)
         if found < self.lowest or not found <= self.highest:
             raise unreadable(*_outside(found, self.lowest, self.highest, lambda v: self.show(v, metric=metric)))
         return found
@@ -142,7 +142,7 @@ class LongLength(Reader):
 
     def read(self, value: Any, info: ValidationInfo) -> float:
         """Read text such as ``1200 ft`` or ``350 m``."""
-        found = _length(value, info, unit="m" if _is_metric(info) else "ft") / 12
+        found = read_length(value, info, unit="m" if file_is_metric(info) else "ft") / 12
         if not self.lowest <= found <= self.highest:
             raise unreadable(*_outside(found, self.lowest, self.highest, lambda v: f"{v:g} ft"))
         return found
@@ -156,13 +156,14 @@ class LongLength(Reader):
         return f"{value * 0.3048:.0f} m" if metric else f"{value:g} ft"
 
 
-def _length(value: Any, info: ValidationInfo, *, unit: str = "") -> float:
+def read_length(value: Any, info: ValidationInfo, *, unit: str = "") -> float:
+    """Read a length [in]; bare numbers are in `unit`, or in the file's."""
     if not isinstance(value, str | int | float) or isinstance(value, bool):
         raise unreadable("a length is needed here", f"Write it like {LENGTH_EXAMPLES}")
-    if isinstance(value, str) and len(value) > _LONGEST_TEXT:
+    if isinstance(value, str) and len(value) > LONGEST_TEXT:
         raise unreadable("too long a text for a length", f"Write it like {LENGTH_EXAMPLES}")
     try:
-        found = parse_length(value, unit=unit or _unit(info))
+        found = parse_length(value, unit=unit or file_unit(info))
     except LengthError as fault:
         raise unreadable(fault.problem, fault.remedy) from None
     except (OverflowError, ValueError):
@@ -193,7 +194,7 @@ class Quantity(Reader):
         """Read text such as ``400 cfm`` or a number in the unit that the key states."""
         if not isinstance(value, str | int | float) or isinstance(value, bool):
             raise unreadable("a number with its unit is needed here", f"Write it like {self._example()}")
-        if isinstance(value, str) and (len(value) > _LONGEST_TEXT or not self._UNIT_NAME.fullmatch(value)):
+        if isinstance(value, str) and (len(value) > LONGEST_TEXT or not self._UNIT_NAME.fullmatch(value)):
             raise unreadable("not a quantity", f"Write it like {self._example()}")
         try:
             found = parse_quantity(value, unit=self.unit)
@@ -341,7 +342,7 @@ class Pitch(Reader):
 
     def read(self, value: Any, info: ValidationInfo) -> float:
         """Read ``6/12``, ``6 in 12`` or ``27 deg``."""
-        if not isinstance(value, str) or len(value) > _LONGEST_TEXT:
+        if not isinstance(value, str) or len(value) > LONGEST_TEXT:
             raise unreadable("a roof pitch is needed here", 'Write it like "6/12", "6 in 12" or "27 deg"')
         try:
             return parse_pitch(value)
@@ -367,7 +368,7 @@ class Angle(Reader):
 
     def read(self, value: Any, info: ValidationInfo) -> float:
         """Read ``45`` or ``45 deg``."""
-        if not isinstance(value, str | int | float) or isinstance(value, bool) or len(str(value)) > _LONGEST_TEXT:
+        if not isinstance(value, str | int | float) or isinstance(value, bool) or len(str(value)) > LONGEST_TEXT:
             raise unreadable("an angle is needed here", "Write it like 45 or 45 deg")
         try:
             found = parse_angle(value)
@@ -384,154 +385,3 @@ class Angle(Reader):
     def show(self, value: Any, *, metric: bool) -> str:
         """Write degrees."""
         return f"{value:g} deg"
-
-
-class SizeText(NamedTuple):
-    """A member's cross-section: what people call it, and its real width and depth [in]."""
-
-    text: str
-    width_in: float
-    depth_in: float
-
-
-_BY = re.compile(r"\s*[x×]\s*", re.IGNORECASE)
-_HAS_UNIT = re.compile(r"(mm|cm|m|in\.?|inch|inches|ft|[\"'″′”’])\s*$", re.IGNORECASE)
-
-
-def _two_lengths(text: str, unit: str) -> tuple[float, float]:
-    """Read ``3-1/4 x 10 in``: a unit after the second number serves both. Raises LengthError."""
-    parts = _BY.split(text.strip())
-    if len(parts) != 2 or len(text) > _LONGEST_TEXT:
-        raise LengthError(text, "not two lengths", "Write it like 3-1/4 x 10 in")
-    first, second = parts
-    found = _HAS_UNIT.search(second)
-    if found and not _HAS_UNIT.search(first):
-        first = f"{first} {found[1]}"
-    try:
-        return parse_length(first, unit=unit), parse_length(second, unit=unit)
-    except OverflowError:
-        raise LengthError(text, "not two lengths", "Write it like 3-1/4 x 10 in") from None
-
-
-@dataclass(frozen=True)
-class MemberSize(Reader):
-    """A member's size: nominal (``2x8``) or actual with a unit (``38x184 mm``)."""
-
-    blank = SizeText("", math.nan, math.nan)
-
-    def read(self, value: Any, info: ValidationInfo) -> SizeText:
-        """Read a nominal size through the dressed-size table, or an actual one."""
-        dressed = {k: v for k, v in table("timber")["dressed"].items() if k != "source"}
-        remedy = f'Write a nominal size like "2x8" ({", ".join(dressed)}), or the real one like "38x184 mm"'
-        if not isinstance(value, str) or len(value) > _LONGEST_TEXT:
-            raise unreadable("a member size is needed here", remedy)
-        text = value.strip()
-        nominal = re.fullmatch(r"(\d+)\s*[x×]\s*(\d+)", text, re.IGNORECASE)
-        if nominal and nominal[1] in dressed and nominal[2] in dressed:
-            return SizeText(f"{nominal[1]}x{nominal[2]}", float(dressed[nominal[1]]), float(dressed[nominal[2]]))
-        if not _HAS_UNIT.search(text) and not _is_metric(info):
-            raise unreadable("not a known lumber size", remedy)
-        try:
-            width, depth = _two_lengths(text, _unit(info))
-        except LengthError:
-            raise unreadable("not a member size", remedy) from None
-        if not (0 < width <= 48 and 0 < depth <= 96):
-            raise unreadable("not a sensible member size", remedy)
-        return SizeText(text, width, depth)
-
-    def schema(self) -> dict[str, Any]:
-        """A text such as 2x8 or 38x184 mm."""
-        return {"type": "string"}
-
-    def show(self, value: Any, *, metric: bool) -> str:
-        """Write the size as it was given."""
-        return str(value.text)
-
-
-@dataclass(frozen=True)
-class Section(Reader):
-    """A duct section: text such as ``6 in round`` or ``3-1/4 x 10 in``, or a table."""
-
-    blank = SectionSize(SectionShape.ROUND, math.nan, math.nan)
-    _REMEDY = 'Write it like "6 in round", "3-1/4 x 10 in", "150 mm round" or "60 x 200 mm oval"'
-
-    def read(self, value: Any, info: ValidationInfo) -> SectionSize:
-        """Read a section; the wide side of a rectangle or oval comes first in the result."""
-        if isinstance(value, str):
-            shape, width, height = self._text(value, _unit(info))
-        elif isinstance(value, Mapping):
-            shape, width, height = self._table(value, info)
-        else:
-            raise unreadable("a duct section is needed here", self._REMEDY)
-        if not (min(width, height) >= 1.5 and max(width, height) <= 40):
-            raise unreadable("not a sensible duct section", f"{self._REMEDY}; sides from 1 1/2 in to 40 in")
-        return SectionSize(shape, max(width, height), min(width, height))
-
-    def _text(self, text: str, unit: str) -> tuple[SectionShape, float, float]:
-        words = text.strip().lower()
-        shape = re.search(r"\b(round|oval|rectangular)\b", words)
-        size = re.sub(r"\b(round|oval|rectangular)\b", " ", words).strip()
-        try:
-            if _BY.search(size):
-                if shape and shape[1] == "round":
-                    raise unreadable("a round duct has one size", self._REMEDY)
-                width, height = _two_lengths(size, unit)
-                return SectionShape(shape[1] if shape else "rectangular"), width, height
-            if shape and shape[1] == "round" and len(size) <= _LONGEST_TEXT:
-                width = parse_length(size, unit=unit)
-                return SectionShape.ROUND, width, width
-        except (LengthError, OverflowError):
-            pass
-        raise unreadable("not a duct section", self._REMEDY)
-
-    def _table(self, value: Mapping[str, Any], info: ValidationInfo) -> tuple[SectionShape, float, float]:
-        unknown = set(value) - {"shape", "width", "height"}
-        if unknown or "width" not in value:
-            what = f"unknown key {min(unknown)!r}" if unknown else "a section needs its width"
-            raise unreadable(what, "Write {shape, width, height}; a round one {shape, width}")
-        shape = Choice(SectionShape).read(value.get("shape", "rectangular"), info)
-        width = _length(value["width"], info)
-        return SectionShape(shape), width, _length(value.get("height", value["width"]), info)
-
-    def schema(self) -> dict[str, Any]:
-        """A text, or a table of shape, width and height."""
-        length = {"type": ["string", "number"]}
-        shapes = {"type": "string", "enum": [str(s) for s in SectionShape]}
-        return {
-            "anyOf": [
-                {"type": "string"},
-                {
-                    "type": "object",
-                    "properties": {"shape": shapes, "width": length, "height": length},
-                    "required": ["width"],
-                    "additionalProperties": False,
-                },
-            ]
-        }
-
-    def show(self, value: Any, *, metric: bool) -> str:
-        """Write the section in the scene's own measures."""
-        wide, high = (Length().show(side, metric=metric) for side in (value.width_in, value.height_in))
-        return f"{wide} round" if value.is_round else f"{high} x {wide} {value.shape}"
-
-
-def split_layer(text: str, unit: str) -> tuple[str, float]:
-    """Read ``gypsum board 1/2 in`` (or ``1/2 in gypsum board``) and give material and thickness [in].
-
-    Raises
-    ------
-    LengthError
-        If no thickness, or no material, stands in the text.
-    """
-    words = text.split()
-    if len(text) <= _LONGEST_TEXT:
-        cuts = [(" ".join(words[:n]), " ".join(words[n:])) for n in range(1, len(words))]
-        cuts += [(" ".join(words[n:]), " ".join(words[:n])) for n in range(len(words) - 1, 0, -1)]
-        for material, thickness in cuts:
-            if not re.search(r"[A-Za-z]{2}", material) or material[0].isdigit():
-                continue
-            try:
-                return material, parse_length(thickness, unit=unit)
-            except (LengthError, OverflowError):
-                continue
-    raise LengthError(text, "not a layer", 'Write material and thickness, like "gypsum board 1/2 in"')

@@ -19,8 +19,9 @@ from routeviz.model.scene import (
     WallFrame,
     WallSide,
 )  # fmt: skip
-from routeviz.scenefile.fields import Choice, Length, MemberSize, Number, Pitch, Quantity, SizeText, split_layer
+from routeviz.scenefile.fields import Choice, Length, Number, Pitch, Quantity
 from routeviz.scenefile.fields import unreadable as refuse
+from routeviz.scenefile.sizes import MemberSize, SizeText, split_layer
 from routeviz.scenefile.tables import (
     Distance,
     Flag,

@@ -6,7 +6,7 @@ import copy
 import math
 import re
 import tomllib
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from pathlib import Path as FilePath
 from typing import Any, Final
 
@@ -15,7 +15,7 @@ from pydantic import ValidationError  # noqa: TID251 - this is the door
 from routeviz.errors import Mistake, SceneError
 from routeviz.model.scene import Scene
 from routeviz.scenefile.build import build
-from routeviz.scenefile.checks import cross_checks
+from routeviz.scenefile.checks import Known, cross_checks
 from routeviz.scenefile.document import UNITS, Document
 from routeviz.scenefile.fields import UNREAD
 from routeviz.scenefile.lines import find_lines, line_of
@@ -29,13 +29,16 @@ _REPAIRS: Final = 8
 _START: Final = "Write a starter scene and edit it"
 
 
-def load(path: str | FilePath) -> Scene:
+def load(path: str | FilePath, *, profiles: Sequence[str] = (), codes: Sequence[str] = ()) -> Scene:
     """Read a scene file.
 
     Parameters
     ----------
     path : str or Path
         A TOML file in UTF-8.
+    profiles, codes : sequence of str
+        The rule profiles and the codes of findings that are known; with them, another profile or a waiver of another
+        code is a mistake like any other.
 
     Returns
     -------
@@ -69,11 +72,13 @@ def load(path: str | FilePath) -> Scene:
         raise _file_mistake(
             name, "not text in UTF-8", "Save the file as UTF-8 (plain text) and try again", line
         ) from None
-    return loads(text, name)
+    return loads(text, name, profiles=profiles, codes=codes)
 
 
-def loads(text: str, name: str = "scene.toml") -> Scene:
-    """Read a scene from text; `name` stands for the file in messages.
+def loads(
+    text: str, name: str = "scene.toml", *, profiles: Sequence[str] = (), codes: Sequence[str] = ()
+) -> Scene:
+    """Read a scene from text; `name` stands for the file in messages. See `load` for the rest.
 
     Raises
     ------
@@ -86,7 +91,7 @@ def loads(text: str, name: str = "scene.toml") -> Scene:
     document, troubles = _validate(raw)
     if document is not None:
         known = {t.path for t in troubles}
-        troubles += [t for t in cross_checks(document, raw) if not _hidden(t.path, known)]
+        troubles += [t for t in cross_checks(document, raw, Known(tuple(profiles), tuple(codes))) if not _hidden(t.path, known)]
     if troubles or document is None:
         raise SceneError(_mistakes(troubles, text, name))
     return build(document, raw, name)

@@ -200,3 +200,25 @@ def test_metric_files_are_answered_in_millimetres() -> None:
     (mistake,) = mistakes(text)
     # 2700 + 28 x 25.4 = 3411.2; the wall is 11 ft = 3352.8 mm
     assert mistake.problem == "reaches to 3411.2 mm, but the wall ends at 3352.8 mm"
+
+
+class TestWordsThatOnlyTheCallerKnows:
+    TEXT = spoil([("profile", 'profile = "irc-2012"')], '[[rules.waivers]]\ncode = "clr-sid"\nreason = "agreed"\n')
+
+    def test_without_a_list_nothing_is_checked(self) -> None:
+        assert loads(self.TEXT).rules.profile == "irc-2012"
+
+    def test_unknown_profile_and_code_are_found_with_the_rest(self) -> None:
+        text = self.TEXT.replace('width = "11 ft"', 'width = "wide"')
+        with pytest.raises(SceneError) as caught:
+            loads(text, profiles=["irc-2021", "england"], codes=["CLR-SIDE", "TRM-OPENING"])
+        found = {m.field: m for m in caught.value.mistakes}
+        assert set(found) == {"kitchen.width", "rules.profile", "rules.waivers.1.code"}
+        assert found["rules.profile"].remedy == "Did you mean irc-2021? Write one of: irc-2021, england"
+        assert found["rules.waivers.1.code"].remedy.startswith("Did you mean CLR-SIDE?")
+        lines = text.split("\n")
+        assert lines[(found["rules.profile"].line or 0) - 1].startswith("profile = ")
+        assert lines[(found["rules.waivers.1.code"].line or 0) - 1].startswith("code = ")
+
+    def test_known_words_pass(self) -> None:
+        assert loads(self.TEXT, profiles=["irc-2012"], codes=["clr-sid"]).rules.waivers[0].code == "clr-sid"
