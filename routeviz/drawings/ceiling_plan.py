@@ -6,7 +6,7 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.flags import barred, in_the_way
 from routeviz.drawings.flat import clipped, cut, ends_of
 from routeviz.drawings.hood import draw_hood_top
-from routeviz.drawings.house import View, draw_cut, draw_duct
+from routeviz.drawings.house import View, draw_cut, draw_duct, draw_seen
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.words import figure
@@ -15,7 +15,7 @@ from routeviz.model.route import Near, Route
 from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import Frame, Solid, SolidKind
 
-__all__ = ["draw_joist_plan", "joist_level_in", "plan_depth_in"]
+__all__ = ["draw_joist_plan", "joist_level_in"]
 
 _CEILING = (SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.BEAM, SolidKind.CHORD)
 
@@ -29,14 +29,6 @@ def joist_level_in(plan: Plan) -> float:
         return ceiling + 2.0
     low, high = ends_of(near[0].shape, 2)
     return (low + high) / 2
-
-
-def plan_depth_in(plan: Plan, option: Option | None) -> float:
-    """Give how far out from the hood wall the plan must reach to show the duct over the ceiling [in]."""
-    reach = [plan.scene.hood.depth_in + 4.0]
-    if option is not None:
-        reach += [-min(p.start[1], p.end[1]) + p.section.width_in / 2 + 6.0 for p in option.route.parts]
-    return max(reach)
 
 
 def draw_joist_plan(sketch: Sketch, view: View, plan: Plan, option: Option | None, *, whole: bool = False) -> None:
@@ -54,15 +46,15 @@ def draw_joist_plan(sketch: Sketch, view: View, plan: Plan, option: Option | Non
             and solid.kind not in (SolidKind.GLAZING, SolidKind.DOOR)
         ):
             draw_cut(sketch, view, solid, probe)
+            _bar(sketch, view, plan, solid, probe)
     level = joist_level_in(plan)
     room = View(view.axis, view.frame, (left, low, right, min(high, 0.0) if not whole else high))
     for solid in frame.solids:
         if solid.kind in _CEILING and (solid.side is None or whole):
             draw_cut(sketch, room, solid, level)
-            if solid.id in in_the_way(plan):
-                for outline in cut(solid.shape, 2, level):
-                    for piece in clipped(outline, room.region):
-                        barred(sketch, [view.at(*p) for p in piece])
+            _bar(sketch, room, plan, solid, level)
+    if not any(s.kind in _CEILING and s.side is None for s in frame.solids):
+        _rafters(sketch, room, frame, scene)
     _numbers(sketch, view, frame, probe, level)
     draw_hood_top(sketch, view, scene)
     x, y = view.at(scene.hood.centre_in - scene.hood.width_in / 2 + 1.0, -scene.hood.depth_in + 1.2)
@@ -72,6 +64,21 @@ def draw_joist_plan(sketch: Sketch, view: View, plan: Plan, option: Option | Non
     if option is not None:
         draw_duct(sketch, view, option.route)
         _distances(sketch, view, option.route, scene, frame)
+
+
+def _bar(sketch: Sketch, view: View, plan: Plan, solid: Solid, level: float) -> None:
+    """Bar a member that a plan without a route names as blocking."""
+    if solid.id in in_the_way(plan):
+        for outline in cut(solid.shape, 2, level):
+            for piece in clipped(outline, view.region):
+                barred(sketch, [view.at(*p) for p in piece])
+
+
+def _rafters(sketch: Sketch, view: View, frame: Frame, scene: Scene) -> None:
+    """Where there are no joists, show the rafters as they lie over the room, hidden."""
+    for solid in frame.solids:
+        if solid.kind in (SolidKind.RAFTER, SolidKind.RIDGE) and ends_of(solid.shape, 2)[1] > scene.kitchen.ceiling_in:
+            draw_seen(sketch, view, solid, fill=None, colour=ink.TIMBER_EDGE, dash=ink.HIDDEN_DASH)
 
 
 def _numbers(sketch: Sketch, view: View, frame: Frame, probe: float, level: float) -> None:

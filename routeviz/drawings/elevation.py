@@ -58,6 +58,10 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
         if solid.side is WallSide.HOOD and solid.space == "kitchen" and solid.kind in _HIDDEN:
             clip = View(view.axis, view.frame, (a, low, b, min(ceiling, high)))
             draw_seen(sketch, clip, solid, fill=None, colour=ink.TIMBER_EDGE, dash=ink.HIDDEN_DASH, weight=ink.HAIR)
+            if solid.id in in_the_way(plan):
+                (x0, x1), (z0, z1) = ends_of(solid.shape, 0), ends_of(solid.shape, 2)
+                for piece in clipped(((x0, z0), (x1, z0), (x1, z1), (x0, z1)), clip.region):
+                    barred(sketch, [view.at(*p) for p in piece])
     plane = option.route.parts[0].start[1] if option else -scene.hood.outlet.out_in
     plane = min(plane, -0.25)
     _cut_house(sketch, view, frame, plane, in_the_way(plan))
@@ -170,11 +174,11 @@ def number_members(sketch: Sketch, view: View, frame: Frame, kind: SolidKind, pl
     for solid in frame.solids:
         if solid.kind is not kind or solid.member is None or not solid.member.number or solid.member.axis != axis:
             continue
-        low, high = ends_of(solid.shape, axis)
-        if not low < plane < high:
+        rings = cut(solid.shape, axis, plane)
+        if not rings:
             continue
-        u = sum(ends_of(solid.shape, 0 if axis != 0 else 1)) / 2
-        v = ends_of(solid.shape, 2)[1]
+        u = sum(p[0] for p in rings[0]) / len(rings[0])
+        v = max(p[1] for p in rings[0])
         if view.region[0] <= u <= view.region[2] and v <= view.region[3]:
             x, y = view.at(u, v)
             sketch.label([((x, y + 0.9), Anchor.MIDDLE), ((x + 2.6, y - 2.0), Anchor.LEFT)], str(solid.member.number),

@@ -48,7 +48,7 @@ def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
         break_line(sheet.sketch, elevation, z_high)
     below = View(2, Frame2((x_origin, y_origin), mm), (u0, -PLAN_DEPTH_IN, u1, wall))
     draw_joist_plan(sheet.sketch, below, plan, option)
-    _plan_title(sheet, left, y_origin)
+    _plan_title(sheet, plan, left, y_origin)
     pointer = plan.scene.hood.centre_in
     draw_tape(sheet.sketch, x_origin, tape_base, plan.scene.kitchen.width_in, mm, metric=plan.scene.metric, pointer_in=pointer,
               pointer_words=figure(pointer, plan.scene), region=(u0, u1))  # fmt: skip
@@ -79,10 +79,10 @@ def _across(plan: Plan, option: Option | None, room_in: float) -> tuple[float, f
     return u0, u0 + room_in
 
 
-def _plan_title(sheet: Sheet, left: float, y_origin: float) -> None:
+def _plan_title(sheet: Sheet, plan: Plan, left: float, y_origin: float) -> None:
     sketch = sheet.sketch
     sketch.text((left - 4.0, y_origin - 14.0), "2", ink.NUMBER, Face.SERIF, colour=ink.UP)
-    for n, word in enumerate(("Joist", "plan")):
+    for n, word in enumerate(("Joist", "plan") if plan.scene.ceiling.joists is not None else ("Plan",)):
         sketch.text((left - 4.0, y_origin - 18.5 - 4.0 * n), word, ink.HEADING, Face.SERIF)
 
 
@@ -102,7 +102,7 @@ def _right_side(sheet: Sheet, plan: Plan, option: Option | None, column: float, 
     for line in wrapped(f"{rest[:1].upper()}{rest[1:]}", 3.1, Face.SANS, room)[:3] if rest else []:
         sketch.text((column, y), line, 3.1, colour=ink.INK2)
         y -= 4.2
-    for line in wrapped(plan.second, ink.SMALL, Face.SANS, room)[:4] if plan.second else []:
+    for line in wrapped(plan.second, ink.SMALL, Face.SANS, room)[: 7 if option else 16] if plan.second else []:
         sketch.text((column, y), line, ink.SMALL, colour=ink.INK2)
         y -= 3.6
     bottom = _lists(sheet, plan, option, column, right) if option is not None else _why(sheet, plan, column, right)
@@ -117,7 +117,10 @@ def _why(sheet: Sheet, plan: Plan, column: float, right: float) -> float:
     scene, room = plan.scene, right - column
     lines: list[str] = []
     for why in plan.paths.why_not:
-        blockers = "; ".join(f"{b.label}, {length(b.overlap_in, scene)} into the duct" for b in why.blockers[:3])
+        blockers = "; ".join(
+            f"{b.label}, {length(b.overlap_in, scene)} into the duct" if b.overlap_in > 0 else b.label
+            for b in why.blockers[:3]
+        )
         lines += wrapped(
             f"{why.wanted[:1].upper()}{why.wanted[1:]}: {blockers or 'no place'}.", ink.SMALL, Face.SANS, room
         )

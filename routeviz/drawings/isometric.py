@@ -79,7 +79,7 @@ def draw_isometric(sketch: Sketch, plan: Plan, option: Option | None, room: tupl
     for piece in _far_first(pieces):
         piece.paint()
     if option is not None:
-        _behind_wall(picture, option.route)
+        _behind_wall(picture, option.route, crop[1][1])
     _numbers(picture, plan, option, crop)
 
 
@@ -98,7 +98,8 @@ def _crop(plan: Plan, option: Option | None) -> _Crop:
             half = max(part.section.width_in, part.section.height_in) / 2 + 3.0
             for end in (part.start, part.end):
                 xs += [end[0] - half, end[0] + half]
-                ys += [end[1] - half, min(end[1] + half, scene.wall(WallSide.HOOD).thickness_in)]
+                deepest = scene.wall(WallSide.HOOD).thickness_in
+                ys += [min(end[1] - half, deepest), min(end[1] + half, deepest)]
                 zs += [end[2] + half]
         if option.route.termination.direction[2] > 0.5:
             zs.append(cap_foot_in(option.route, plan.frame) + scene.cap.roof_stub_in + 6.0)
@@ -415,10 +416,10 @@ def _arc(a: int, b: int, ring: Sequence[Point]) -> list[int]:
     return min((one, other), key=lambda way: sum(ring[k][1] for k in way) / len(way))
 
 
-def _behind_wall(picture: _Picture, route: Route) -> None:
+def _behind_wall(picture: _Picture, route: Route, deepest: float) -> None:
     """Show dashed what runs inside or behind the hood wall."""
     for part in route.parts:
-        points = [p for p in _fine(part) if p[1] > -1.0] if part.length_in > 0 else []
+        points = [p for p in _fine(part) if -1.0 < p[1] <= deepest + _CHUNK_IN] if part.length_in > 0 else []
         if len(points) < 2:
             continue
         r = max(part.section.width_in, part.section.height_in) / 2

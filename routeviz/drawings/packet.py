@@ -26,14 +26,14 @@ Progress = Callable[[int, int, str], None]
 
 
 def sheets(
-    plan: Plan, *, paper: str = "letter", template: bool = False, pictures: Sequence[Path] = (), drawn: str = ""
+    plan: Plan, *, paper: str = "", template: bool = False, pictures: Sequence[Path] = (), drawn: str = ""
 ) -> tuple[Page, ...]:
     """Draw every sheet of a plan's best option; without a route the wall, the findings and what blocks.
 
     Parameters
     ----------
     paper : str
-        letter, A4, tabloid or A3.
+        letter, A4, tabloid or A3; empty: letter for scenes in inches, A4 for metric ones.
     template : bool
         Add full-size pages of the hood's screw pattern.
     pictures : sequence of Path
@@ -46,7 +46,7 @@ def sheets(
     ValueError
         If there is no such paper.
     """
-    size = paper_named(paper)
+    size = paper_named(paper or ("A4" if plan.scene.metric else "letter"))
     made = _drawings(plan, plan.best, size)
     made += _lists(plan, plan.best, size, made)
     made += [_picture(file, size) for file in pictures]
@@ -104,7 +104,7 @@ def _picture(file: Path, paper: Paper) -> Sheet:
 
 
 def packet(
-    plan: Plan, path: Path, *, paper: str = "letter", template: bool = False, pictures: Sequence[Path] = (), drawn: str = "",
+    plan: Plan, path: Path, *, paper: str = "", template: bool = False, pictures: Sequence[Path] = (), drawn: str = "",
     progress: Progress | None = None,
 ) -> Path:  # fmt: skip
     """Write the packet as one PDF.
@@ -131,9 +131,7 @@ def packet(
     return path
 
 
-def svgs(
-    plan: Plan, folder: Path, *, paper: str = "letter", template: bool = False, drawn: str = ""
-) -> tuple[Path, ...]:
+def svgs(plan: Plan, folder: Path, *, paper: str = "", template: bool = False, drawn: str = "") -> tuple[Path, ...]:
     """Write every sheet as an SVG into an existing folder; give the files in order."""
     written: list[Path] = []
     for n, page in enumerate(sheets(plan, paper=paper, template=template, drawn=drawn), start=1):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from routeviz.drawings.caps import draw_cap
-from routeviz.drawings.ceiling_plan import draw_joist_plan, plan_depth_in
+from routeviz.drawings.ceiling_plan import draw_joist_plan
 from routeviz.drawings.front_sheet import PLAN_DEPTH_IN
 from routeviz.drawings.house import View, duct_reach, fits_scale
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
@@ -20,7 +20,8 @@ def wants_plan_sheet(plan: Plan, option: Option) -> bool:
     """Whether the duct runs further than the first sheet's plan shows."""
     low, high = duct_reach(option.route, 0)
     aside = low < -8.0 or high > plan.scene.kitchen.width_in + 8.0
-    return plan_depth_in(plan, option) > PLAN_DEPTH_IN or aside
+    out = -duct_reach(option.route, 1)[0]
+    return out + 4.0 > PLAN_DEPTH_IN or aside
 
 
 def plan_sheet(plan: Plan, option: Option, paper: Paper, number: str) -> Sheet:

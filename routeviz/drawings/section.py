@@ -112,9 +112,9 @@ def _draw(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) ->
     number_members(sketch, view, frame, SolidKind.JOIST, plane.at, plane.axis)
     number_members(sketch, view, frame, SolidKind.RAFTER, plane.at, plane.axis)
     _centre_line(sketch, view, route)
-    _part_labels(sketch, view, option, scene, plane)
-    _upright_dimensions(sketch, view, plan, option, plane)
+    _upright_dimensions(sketch, view, plan, option)
     _level_dimensions(sketch, view, plan, option, plane)
+    _part_labels(sketch, view, option, scene, plane)
     _names(sketch, view, plan, plane)
     draw_flags(sketch, view, plan)
 
@@ -172,7 +172,7 @@ def _part_labels(sketch: Sketch, view: View, option: Option, scene: Scene, plane
         sketch.note((u, v), words, places, ink.SMALL, colour=ink.UP, halo=ink.WHITE)
 
 
-def _upright_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) -> None:
+def _upright_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option) -> None:
     """Dimension heights from the cooktop upwards: underside, ceiling, where the duct turns or leaves."""
     scene = plan.scene
     x = view.at(view.region[0], 0.0)[0] - 4.0
@@ -195,7 +195,6 @@ def _upright_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option, 
     outer = x - 6.5
     sketch.dim_up(view.at(0, cook)[1], view.at(0, ceiling)[1], outer, f"{figure(ceiling - cook, scene)} cooktop to ceiling",
                   from_x=x - 1.0)  # fmt: skip
-    del plane
 
 
 def _level_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) -> None:
@@ -239,9 +238,9 @@ def _names(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
         tip = view.at(u, v)
         reach = max(hole.size_in) / 2 * view.scale + 0.8
         tip = (tip[0] + reach, tip[1]) if abs(_way(hole.centre, option.route)[2]) > 0.5 else (tip[0], tip[1] + reach)
-        places = [
-            (right + 3.0 + a, tip[1] + b) for b in (0.0, 3.6, -3.6, 7.2, -7.2, 10.8, -10.8, 14.4) for a in (0.0, -8.0)
-        ]
+        base = right + 3.0 if right - tip[0] < 45.0 else tip[0] + 6.0  # far from the margin: beside the hole
+        lift = (0.0, 3.6, -3.6, 7.2, -7.2, 10.8, -10.8, 14.4) if base > right else (7.0, 10.6, 14.2, 17.8, -16.0, -19.6)
+        places = [(base + a, tip[1] + b) for b in lift for a in (0.0, -8.0)]
         sketch.note(tip, hole.layer, places, ink.LEAST, halo=ink.WHITE)
     label_wall(sketch, view, plan, plane)
 

@@ -158,6 +158,7 @@ class Sketch:
         places += [((middle, first + k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (1.1, 2.2, 3.3)]
         places += [((middle, second - k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (0, 1.1, 2.2)]
         self.label(places, words, size, Face.NARROW_BOLD, halo=halo)
+        self.reserve((a, y - 0.02, b, y + 0.02))
 
     def dim_up(
         self, y0: float, y1: float, x: float, words: str, *, from_x: float | tuple[float, float] | None = None,
@@ -172,17 +173,27 @@ class Sketch:
             if start is not None:
                 self.line((start, y), (x + (1.0 if x >= start else -1.0), y), ink.HAIR)
         size = ink.LEAST
-        middle = (a + b) / 2
         left_at, right_at = x - 0.9, x + 0.85 * size + 0.2
         first, second = (right_at, left_at) if right else (left_at, right_at)
         fits = width(plain(words), size, Face.NARROW_BOLD) <= b - a + 0.5
-        if fits:
-            places = [((at, middle), Anchor.MIDDLE) for at in (first, second)]
-            quarter = (b - a) / 4
-            places += [((at, middle + k), Anchor.MIDDLE) for at in (first, second) for k in (quarter, -quarter)]
-            if self.label(places, words, size, Face.NARROW_BOLD, turn=90, halo=halo) is not None:
-                return
-        level = middle - 0.3 * size
+        if not (fits and self._turned(a, b, (first, second), words, size, halo)):
+            self._beside_line(x, a, b, words, size, right, halo)
+        self.reserve((x - 0.02, a, x + 0.02, b))
+
+    def _turned(
+        self, a: float, b: float, sides: tuple[float, float], words: str, size: float, halo: str | None
+    ) -> bool:
+        """Write a plumb dimension's text along its line, in the middle or at a quarter."""
+        middle, quarter = (a + b) / 2, (b - a) / 4
+        places = [((at, middle), Anchor.MIDDLE) for at in sides]
+        places += [((at, middle + k), Anchor.MIDDLE) for at in sides for k in (quarter, -quarter)]
+        return self.label(places, words, size, Face.NARROW_BOLD, turn=90, halo=halo) is not None
+
+    def _beside_line(
+        self, x: float, a: float, b: float, words: str, size: float, right: bool, halo: str | None
+    ) -> None:
+        """Write a plumb dimension's text level, beside its line or past its ends."""
+        level = (a + b) / 2 - 0.3 * size
         flat = [((x + 1.4, level), Anchor.LEFT), ((x - 1.4, level), Anchor.RIGHT)]
         flat = flat if right else flat[::-1]
         flat += [((x, b + 1.6), Anchor.MIDDLE), ((x, a - 1.6 - 0.74 * size), Anchor.MIDDLE)]
