@@ -88,7 +88,7 @@ def build(document: Document, raw: dict[str, Any], file: str) -> Scene:
         duct=_duct(document, taken),
         cap=Cap(
             document.cap.wall, document.cap.roof, document.cap.damper, document.cap.wall_flange,
-            document.cap.roof_stub, document.cap.loss_coefficient,
+            document.cap.roof_stub, document.cap.loss_coefficient, document.cap.overlap,
         ),
         outdoors=tuple(
             OutdoorThing(o.name, o.kind, o.face, o.left, o.bottom, o.width, o.height, o.away) for o in document.outdoors

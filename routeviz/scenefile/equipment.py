@@ -165,6 +165,7 @@ class CapTable(Table):
     wall_flange: Size | None = optional("width of the wall cap's flange; left out: duct + 4 in", "12 in")
     roof_stub: Gap = taken(8.0, _PRACTICE, "duct above the roof surface", "8 in")
     loss_coefficient: Annotated[float, Number(0, 50)] | None = optional("the maker's loss coefficient", 2.0)
+    overlap: Gap | None = optional("how far it takes the duct; left out: 1 1/2 in", "3 in")
 
 
 class OutdoorTable(Table):

@@ -230,6 +230,7 @@ damper = false
 wall_flange = 20
 roof_stub = 30
 loss_coefficient = 1.5
+overlap = 8
 [[outdoors]]
 name = "intake"
 kind = "mechanical air intake"
