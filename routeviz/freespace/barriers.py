@@ -91,15 +91,15 @@ def _through(solid: Solid) -> int:
     return min(range(3), key=lambda axis: (sizes[axis], -axis))
 
 
-def barrier(solid: Solid, clearance_in: float) -> Barrier | None:
+def barrier(solid: Solid, clearance_in: float, *, rated: bool = False) -> Barrier | None:
     """Give what a solid blocks, or None when it is no obstacle.
 
     Solids that are never crossed are grown by the larger of the duct's and their own clearance. Sheets and members
-    that may be crossed stop runs only along their length and width.
+    that may be crossed stop runs only along their length and width; in a fire-rated wall (`rated`) they stop all.
     """
     if solid.crossing is Crossing.GHOST:
         return None
-    if solid.crossing is Crossing.NEVER:
+    if rated or solid.crossing is Crossing.NEVER:
         grown = region(solid.shape, max(clearance_in, solid.clearance_in))
         return Barrier(solid.id, solid.label, BarrierKind.SOLID, grown, (True, True, True))
     through = _through(solid)

@@ -29,7 +29,7 @@ class Place:
     region: Region
 
 
-def _cuts(zones: tuple[Zone, ...], shapes: list[Region], lo: Ticks, hi: Ticks) -> list[npt.NDArray[np.int64]]:
+def _cuts(shapes: list[Region], lo: Ticks, hi: Ticks) -> list[npt.NDArray[np.int64]]:
     found: list[set[int]] = [{lo[a], hi[a]} for a in range(3)]
     for shape in shapes:
         for a in range(3):
@@ -69,67 +69,81 @@ def _convex(shape: BaseGeometry) -> Iterator[Polygon]:
                     yield triangle
 
 
+_Corners = tuple[tuple[int, int], ...]
+
+
+def _corners(piece: Polygon) -> _Corners:
+    return tuple(sorted((round(u), round(v)) for u, v in piece.exterior.coords[:-1]))
+
+
+@dataclass(frozen=True)
+class _Cut:
+    """A cell that slopes cut up: the pieces of its cross-section, each with the zone that rules it."""
+
+    axis: int
+    pieces: tuple[tuple[int, BaseGeometry], ...]
+
+
 class _Raster:
     """All zones on the cells between their faces: which zone rules a cell, and which cells are cut by slopes."""
 
     def __init__(self, zones: tuple[Zone, ...], lo: Ticks, hi: Ticks) -> None:
         self.zones = zones
         self.shapes = [region(z.shape) for z in zones]
-        self.cuts = _cuts(zones, self.shapes, lo, hi)
+        self.cuts = _cuts(self.shapes, lo, hi)
         self.rule = np.full([len(c) - 1 for c in self.cuts], _NONE, np.int16)
-        self.sloped: dict[tuple[int, int, int], tuple[int, list[tuple[int, BaseGeometry]]]] = {}
+        self.sloped: dict[tuple[int, int, int], _Cut] = {}
+        self.is_cut = np.zeros(self.rule.shape, bool)
         for number, shape in enumerate(self.shapes):
             self._paint(number, shape)
 
-    def _cells(self, shape: Region) -> tuple[slice, ...]:
-        return tuple(
+    def _paint(self, number: int, shape: Region) -> None:
+        cells = tuple(
             slice(int(np.searchsorted(c, shape.lo[a])), int(np.searchsorted(c, shape.hi[a])))
             for a, c in enumerate(self.cuts)
         )
-
-    def _paint(self, number: int, shape: Region) -> None:
-        cells = self._cells(shape)
         if shape.axis < 0:
-            self.rule[cells] = number
-            for key in [k for k in self.sloped if all(s.start <= i < s.stop for s, i in zip(cells, k, strict=True))]:
-                del self.sloped[key]
+            self._take(number, cells)
             return
         outline = Polygon(shape.outline)
-        flat = [a for a in range(3) if a != shape.axis]
-        memo: dict[tuple[int, int], BaseGeometry | None] = {}
-        for key in np.ndindex(*(s.stop - s.start for s in cells)):
-            cell = tuple(k + s.start for k, s in zip(key, cells, strict=True))
-            pair = (cell[flat[0]], cell[flat[1]])
-            if pair not in memo:
-                square = self._square(pair, flat)
+        u, v = (a for a in range(3) if a != shape.axis)
+        for i in range(cells[u].start, cells[u].stop):
+            for j in range(cells[v].start, cells[v].stop):
+                square = box(self.cuts[u][i], self.cuts[v][j], self.cuts[u][i + 1], self.cuts[v][j + 1])
                 part = outline.intersection(square)
-                memo[pair] = None if part.area < _SLIVER else square if square.area - part.area < _SLIVER else part
-            self._mix((cell[0], cell[1], cell[2]), number, shape.axis, pair, flat, memo[pair])
+                column = list(cells)
+                column[u], column[v] = slice(i, i + 1), slice(j, j + 1)
+                if square.area - part.area < _SLIVER:
+                    self._take(number, tuple(column))
+                elif part.area >= _SLIVER:
+                    self._cut(number, shape.axis, tuple(column), square, part)
 
-    def _square(self, pair: tuple[int, int], flat: list[int]) -> Polygon:
-        (i, j), (a, b) = pair, flat
-        return box(self.cuts[a][i], self.cuts[b][j], self.cuts[a][i + 1], self.cuts[b][j + 1])
+    def _take(self, number: int, cells: tuple[slice, ...]) -> None:
+        """Give whole cells to a zone."""
+        self.rule[cells] = number
+        for key in np.argwhere(self.is_cut[cells]):
+            del self.sloped[tuple(int(k) + s.start for k, s in zip(key, cells, strict=True))]
+        self.is_cut[cells] = False
 
-    def _mix(
-        self, cell: tuple[int, int, int], number: int, axis: int, pair: tuple[int, int], flat: list[int],
-        part: BaseGeometry | None,
-    ) -> None:  # fmt: skip
-        if part is None:
-            return
-        square = self._square(pair, flat)
-        if part is square or part.equals(square):
-            self.rule[cell] = number
-            self.sloped.pop(cell, None)
-            return
-        before, pieces = self.sloped.get(cell, (axis, [(int(self.rule[cell]), square)]))
-        if before != axis:  # slopes along two axes in one cell: the later zone takes the whole cell
-            self.rule[cell] = number
-            self.sloped.pop(cell, None)
-            return
-        rest = [(n, g.difference(part)) for n, g in pieces]
-        self.sloped[cell] = (axis, [(n, g) for n, g in rest if g.area >= _SLIVER] + [(number, part)])
+    def _cut(self, number: int, axis: int, column: tuple[slice, ...], square: Polygon, part: BaseGeometry) -> None:
+        """Give part of the cross-section of a column of cells to a zone; cells with the same past share the answer."""
+        done: dict[tuple[int, int], _Cut] = {}
+        for key in np.ndindex(*(s.stop - s.start for s in column)):
+            x, y, z = (k + s.start for k, s in zip(key, column, strict=True))
+            before = self.sloped.get((x, y, z))
+            if before is not None and before.axis != axis:  # slopes along two axes: the later zone takes the cell
+                self._take(number, (slice(x, x + 1), slice(y, y + 1), slice(z, z + 1)))
+                continue
+            self.is_cut[x, y, z] = True
+            past = (-1, id(before)) if before is not None else (int(self.rule[x, y, z]), 0)
+            if past not in done:
+                pieces = before.pieces if before is not None else ((past[0], square),)
+                rest = tuple((n, left) for n, g in pieces if (left := g.difference(part)).area >= _SLIVER)
+                done[past] = _Cut(axis, (*rest, (number, part)))
+            self.sloped[x, y, z] = done[past]
 
     def regions(self) -> Iterator[tuple[int, Region]]:
+        """Give disjoint regions with the number of the zone that rules each."""
         plain = self.rule.copy()
         for cell in self.sloped:
             plain[cell] = _NONE
@@ -141,24 +155,25 @@ class _Raster:
         yield from self._prisms()
 
     def _prisms(self) -> Iterator[tuple[int, Region]]:
-        """Give the sloped pieces, neighbours along the prism's axis joined."""
-        open_ends: dict[tuple[object, ...], Region] = {}
-        for cell, (axis, pieces) in sorted(self.sloped.items(), key=lambda item: (item[1][0], item[0][item[1][0]])):
-            start, end = int(self.cuts[axis][cell[axis]]), int(self.cuts[axis][cell[axis] + 1])
-            for number, shape in pieces:
-                if number == _NONE:
-                    continue
-                for piece in _convex(shape):
-                    made = prism_region(axis, start, end, piece)
-                    key = (number, axis, made.outline or (made.lo, made.hi), start)
-                    joined = open_ends.pop(key, None)
-                    if joined is not None:
-                        lo = list(made.lo)
-                        lo[axis] = joined.lo[axis]
-                        made = Region((lo[0], lo[1], lo[2]), made.hi, made.axis, made.outline)
-                    open_ends[(*key[:3], end)] = made
-        for found, made in open_ends.items():
-            yield int(found[0]), made  # type: ignore[call-overload]
+        """Give the sloped pieces, neighbours with the same cross-section joined along the prism's axis."""
+        shapes: dict[int, list[tuple[int, Polygon, _Corners]]] = {}
+        spans: dict[tuple[int, int, _Corners], list[tuple[int, int]]] = {}
+        outlines: dict[_Corners, Polygon] = {}
+        for cell, cut in sorted(self.sloped.items(), key=lambda item: item[0][item[1].axis]):
+            if id(cut) not in shapes:
+                shapes[id(cut)] = [(n, p, _corners(p)) for n, g in cut.pieces if n != _NONE for p in _convex(g)]
+            ends = self.cuts[cut.axis]
+            start, end = int(ends[cell[cut.axis]]), int(ends[cell[cut.axis] + 1])
+            for number, piece, corners in shapes[id(cut)]:
+                outlines.setdefault(corners, piece)
+                found = spans.setdefault((number, cut.axis, corners), [])
+                if found and found[-1][1] == start:
+                    found[-1] = found[-1][0], end
+                else:
+                    found.append((start, end))
+        for (number, axis, corners), stretches in spans.items():
+            for start, end in stretches:
+                yield number, prism_region(axis, start, end, outlines[corners])
 
 
 def places(zones: tuple[Zone, ...], bounds: Box) -> tuple[Place, ...]:

@@ -11,8 +11,8 @@ from routeviz.model.path import Outcome, Paths, SearchFacts
 from routeviz.search.measure import centreline, touches_itself
 from routeviz.search.moves import moves
 from routeviz.search.simpler import why_not_straight
-from routeviz.search.solve import Cost, Solution, solve
-from routeviz.search.terms import Terms
+from routeviz.search.solve import Cost
+from routeviz.search.stages import Found, Looker
 from routeviz.search.trace import Trace
 from routeviz.units import TICKS_PER_IN
 
@@ -39,12 +39,6 @@ def _starts_free(space: FreeSpace) -> bool:
     return True
 
 
-def _ranked(solution: Solution, elbows: int) -> list[Cost]:
-    """Give the best cost for every number of elbows up to the limit, best first."""
-    start = solution.grid.space.start.point
-    return sorted(c for c in (solution.cost(start, k) for k in range(elbows + 1)) if c is not None)
-
-
 def _front(costs: list[Cost]) -> tuple[tuple[float, float, float], ...]:
     """Give (elbows, boxed, length) of the costs that no other beats in all three [in]."""
     kept = [
@@ -54,9 +48,24 @@ def _front(costs: list[Cost]) -> tuple[tuple[float, float, float], ...]:
     return tuple((float(k), b / TICKS_PER_IN, n / TICKS_PER_IN) for b, k, n in sorted(set(kept), key=lambda c: c[1]))
 
 
-def _clear_of_itself(space: FreeSpace, solution: Solution, route: Trace) -> bool:
-    halves = [solution.grid.table.half(s) for s in route.states]
-    return not touches_itself(route.points, halves, space.limits.contact)
+def _best(space: FreeSpace, found: list[Found]) -> tuple[Found, Trace] | None:
+    """Give the best route that keeps clear of itself."""
+    for candidate in found:
+        route = candidate.solution.route(space.start.point, candidate.cost[1])
+        if route is None:
+            continue
+        halves = [candidate.solution.grid.table.half(s) for s in route.states]
+        if not touches_itself(route.points, halves, space.limits.contact):
+            return candidate, route
+    return None
+
+
+def _facts(space: FreeSpace, looker: Looker, began: float, note: str = "") -> SearchFacts:
+    """Say how large the largest grid was and how long it all took."""
+    grids = [f.grid for f in looker.fields.values()]
+    largest = max(grids, key=lambda g: len(g.alive), default=None)
+    shape, alive = (largest.shape, len(largest.alive)) if largest else ((0, 0, 0), 0)
+    return SearchFacts(shape, alive, space.limits.elbows, time.perf_counter() - began, note)
 
 
 def find(space: FreeSpace) -> Paths:
@@ -74,32 +83,41 @@ def find(space: FreeSpace) -> Paths:
     Paths
         Its outcome names how the search ended; `best` is None unless a route was found.
     """
-    began = time.perf_counter()
-    none = SearchFacts((0, 0, 0), 0, space.limits.elbows, 0.0)
+    began, looker = time.perf_counter(), Looker(space)
     if not _starts_free(space):
-        return Paths(Outcome.BAD_START, None, (), (), why_not_straight(space, below=math.inf), none)
-    solution: Solution | None = None
+        simpler = why_not_straight(space, below=math.inf)
+        return Paths(Outcome.BAD_START, None, (), (), simpler, _facts(space, looker, began))
     front: list[Cost] = []
-    for priced in (False, True) if space.limits.boxing else (False,):
-        try:
-            solution = solve(space, Terms(priced=priced), min(space.limits.elbows, 3), [space.start.point])
-        except LimitError as limit:
-            facts = SearchFacts((0, 0, 0), 0, space.limits.elbows, time.perf_counter() - began, str(limit))
-            return Paths(Outcome.LIMIT_REACHED, None, (), (), why_not_straight(space, below=math.inf), facts)
-        costs = _ranked(solution, space.limits.elbows)
-        front += costs
-        for boxed, elbows, _ in costs:
-            route = solution.route(space.start.point, elbows)
-            if route is not None and _clear_of_itself(space, solution, route):
-                facts = SearchFacts(
-                    solution.grid.shape, len(solution.grid.alive), space.limits.elbows, time.perf_counter() - began
-                )
-                line = centreline(space, solution.grid.table, route, boxed)
-                outcome = Outcome.PROVEN if elbows == 0 else Outcome.BEST_FOUND
-                return Paths(outcome, line, (), _front(front), why_not_straight(space, below=line.elbows), facts)
-    facts = none
-    if solution is not None:
-        facts = SearchFacts(
-            solution.grid.shape, len(solution.grid.alive), space.limits.elbows, time.perf_counter() - began
-        )
-    return Paths(Outcome.NONE_EXISTS, None, (), (), why_not_straight(space, below=math.inf), facts)
+    bound: Cost | None = None
+    try:
+        for priced in (False, True) if space.limits.boxing else (False,):
+            found, bound = looker.look(priced=priced)
+            front += [f.cost for f in found]
+            best = _best(space, found)
+            if best is not None:
+                return _answer(space, looker, best, bound, front, began)
+    except LimitError as limit:
+        simpler = why_not_straight(space, below=math.inf)
+        return Paths(Outcome.LIMIT_REACHED, None, (), (), simpler, _facts(space, looker, began, str(limit)))
+    outcome = Outcome.NONE_EXISTS if bound is None else Outcome.LIMIT_REACHED
+    note = "" if bound is None else "none found; a route along slopes or rounded corners is not ruled out"
+    simpler = why_not_straight(space, below=math.inf)
+    return Paths(outcome, None, (), (), simpler, _facts(space, looker, began, note))
+
+
+def _answer(
+    space: FreeSpace, looker: Looker, best: tuple[Found, Trace], bound: Cost | None, front: list[Cost], began: float
+) -> Paths:
+    """Write the answer, with the outcome that the bound allows."""
+    found, route = best
+    boxed, elbows, length = found.cost
+    proven = (elbows == 0 and boxed == 0) or bound == found.cost
+    note = ""
+    if not proven and bound is not None:
+        fewer = bound[:2] < found.cost[:2]
+        note = "fewer elbows are not ruled out" if fewer else (
+            f"elbows proven; at most {(length - bound[2]) / TICKS_PER_IN:.2f} in longer than the shortest")  # fmt: skip
+    line = centreline(space, found.solution.grid.table, route, boxed)
+    simpler = why_not_straight(space, below=line.elbows)
+    outcome = Outcome.PROVEN if proven else Outcome.BEST_FOUND
+    return Paths(outcome, line, (), _front(front), simpler, _facts(space, looker, began, note))

@@ -4,7 +4,7 @@ Fix the directions of all runs and the side on which each passes every box. Then
 faces give v <= c or v >= c, runs give |v - w| >= lag with a known sign, and length and boxed length are linear. So
 the problem falls into one chain of difference constraints per axis, and some optimum sits at a vertex, where every
 coordinate hangs on a constant (a face, the start, an exit plane) through a chain of runs of exactly their least
-length. `tight_shifts` lists the sums of such chains; `closed_grid` adds them to the constants.
+length. `tight_shifts` lists the sums of such chains; `Ground.grid` adds them to the constants.
 
 Sloped prisms and rounded keep-out corners tie two axes together. No finite grid is closed under them, and routes that
 they bind are called best found, not proven.
@@ -23,7 +23,7 @@ from routeviz.search.moves import END, START, Moves
 from routeviz.search.rooms import Room, alive_part, obstacles, room_constants, rooms, run_constants
 from routeviz.search.terms import Terms
 
-__all__ = ["MOST_POINTS", "Shifts", "closed_grid", "tight_shifts"]
+__all__ = ["MOST_POINTS", "Ground", "Shifts", "ground", "tight_shifts"]
 
 MOST_POINTS = 30_000_000  # grid points; about 600 MB at the peak
 
@@ -140,65 +140,74 @@ def _under_cover(
     return {v for v in heights if lowest <= v <= start.cover_top}
 
 
-def closed_grid(
-    space: FreeSpace, table: Moves, terms: Terms, elbows: int, starts: Sequence[Ticks], *, deeper: bool = False,
-    plane: int = -1,
-) -> tuple[Ints, Ints, Ints]:
-    """Give the grid coordinates that hold an optimum for every start with at most `elbows` elbows.
+@dataclass(frozen=True)
+class Ground:
+    """What any grid for one set of terms and collars is made from: where elbows fit, and the faces that matter."""
 
-    Parameters
-    ----------
-    space : FreeSpace
-        The problem.
-    table : Moves
-        Its section's moves.
-    terms : Terms
-        What counts as in the way.
-    elbows : int
-        Elbow limit of the closure.
-    starts : sequence of Ticks
-        Places of the collar.
-    deeper : bool
-        Close one run further, so that the start itself may be moved along the wall and in height.
-    plane : int
-        Give an axis for routes whose elbows all share the starts' coordinate along it.
+    space: FreeSpace
+    table: Moves
+    terms: Terms
+    collars: tuple[Ticks, ...]
+    rooms: list[Room]
+    faces: tuple[Ints, Ints, Ints]
 
-    Returns
-    -------
-    three int64 arrays
-        Sorted coordinates [ticks] inside the space's bounds.
+    def _grown(self, elbows: int) -> list[set[int]]:
+        """Give faces, collars and planes with the sums of tight runs added."""
+        values = [set(f.tolist()) for f in self.faces]
+        for axis in {e.axis for e in self.space.exits}:
+            for t, shift in enumerate(tight_shifts(self.table, elbows, self.space.start.axis, axis)):
+                values[t].update(c[t] + v for c in self.collars for v in shift.start)
+                for v in shift.face:
+                    values[t].update((self.faces[t] + v).tolist())
+                if t == axis:
+                    values[t].update(plane + v for a, plane in self._planes() if a == axis for v in shift.plane)
+        return values
 
-    Raises
-    ------
-    LimitError
-        If the grid would have more than `MOST_POINTS` points.
-    """
-    room = rooms(space, table, terms)
-    base = [np.array(sorted(f), np.int64) for f in constants(space, table, terms, room, starts)]
-    values = [set(f.tolist()) for f in base]
-    planes = {(e.axis, round(e.rise[0])) for e in space.exits if e.flat}
-    for axis in {e.axis for e in space.exits}:
-        for t, shift in enumerate(tight_shifts(table, elbows + deeper, space.start.axis, axis)):
-            values[t].update(start[t] + v for start in starts for v in shift.start)
-            for v in shift.face:
-                values[t].update((base[t] + v).tolist())
-            if t == axis:
-                values[t].update(plane + v for a, plane in planes if a == axis for v in shift.plane)
-    inside = []
-    for t in range(3):
-        within = np.array(sorted(v for v in values[t] if space.lo[t] <= v <= space.hi[t]), np.int64)
-        fixed = {start[t] for start in starts} | {plane for axis, plane in planes if axis == t}
-        if t == 2 and space.start.covered:
-            fixed |= {v for v in within.tolist() if min(s[2] for s in starts) <= v <= space.start.cover_top}
-        if terms.priced:  # the price changes here, whether or not an elbow fits
-            fixed |= {v for r in space.boxing for v in (r.lo[t], r.hi[t]) if space.lo[t] <= v <= space.hi[t]}
-        if t == plane:
-            within = within[:0]
-        inside.append(np.union1d(alive_part(room, t, within), np.array(sorted(fixed), np.int64)))
-    points = len(inside[0]) * len(inside[1]) * len(inside[2])
-    if points > MOST_POINTS:
-        raise LimitError(
-            f"The search grid would have {points / 1e6:.0f} million points, more than {MOST_POINTS / 1e6:.0f} million. "
-            "Allow fewer elbows, or take out solids that are far from any route"
-        )
-    return inside[0], inside[1], inside[2]
+    def _planes(self) -> set[tuple[int, int]]:
+        return {(e.axis, round(e.rise[0])) for e in self.space.exits if e.flat}
+
+    def grid(self, elbows: int, *, plane: int = -1) -> tuple[Ints, Ints, Ints]:
+        """Give the coordinates that hold an optimum for every collar with at most `elbows` elbows.
+
+        Parameters
+        ----------
+        elbows : int
+            Elbow limit of the closure; one more when the collar itself may move.
+        plane : int
+            Give an axis for routes whose elbows all share the collars' coordinate along it.
+
+        Returns
+        -------
+        three int64 arrays
+            Sorted coordinates [ticks] inside the space's bounds.
+
+        Raises
+        ------
+        LimitError
+            If the grid would have more than `MOST_POINTS` points.
+        """
+        space, values, found = self.space, self._grown(elbows), []
+        for t in range(3):
+            within = np.array(sorted(v for v in values[t] if space.lo[t] <= v <= space.hi[t]), np.int64)
+            fixed = {c[t] for c in self.collars} | {at for axis, at in self._planes() if axis == t}
+            if t == 2 and space.start.covered:
+                low = min(c[2] for c in self.collars)
+                fixed |= {v for v in within.tolist() if low <= v <= space.start.cover_top}
+            if self.terms.priced:  # the price changes here, whether or not an elbow fits
+                fixed |= {v for r in space.boxing for v in (r.lo[t], r.hi[t]) if space.lo[t] <= v <= space.hi[t]}
+            alive = within[:0] if t == plane else alive_part(self.rooms, t, within)
+            found.append(np.union1d(alive, np.array(sorted(fixed), np.int64)))
+        points = len(found[0]) * len(found[1]) * len(found[2])
+        if points > MOST_POINTS:
+            raise LimitError(
+                f"The search grid would have {points / 1e6:.0f} million points, more than {MOST_POINTS / 1e6:.0f} "
+                "million. Allow fewer elbows, or take out solids that are far from any route"
+            )
+        return found[0], found[1], found[2]
+
+
+def ground(space: FreeSpace, table: Moves, terms: Terms, collars: Sequence[Ticks]) -> Ground:
+    """Find where elbows fit and which faces matter, once for all grids of these terms and collars."""
+    found = rooms(space, table, terms)
+    x, y, z = (np.array(sorted(f), np.int64) for f in constants(space, table, terms, found, collars))
+    return Ground(space, table, terms, tuple(collars), found, (x, y, z))

@@ -13,6 +13,7 @@ from routeviz.search.lines import Lines, lines
 from routeviz.search.masks import Bools, block_corners, block_runs
 from routeviz.search.moves import Body, Moves
 from routeviz.search.terms import Terms
+from routeviz.search.torus import drop_free_corners
 
 __all__ = ["Corners", "Lattice", "Rail", "corners", "lattice", "rail"]
 
@@ -93,24 +94,31 @@ def rail(
 
 
 def corners(
-    space: FreeSpace, coordinates: Sequence[Ints], bodies: Sequence[Body], terms: Terms, *, boxing: bool = True
+    space: FreeSpace, coordinates: Sequence[Ints], table: Moves, terms: Terms, *, boxing: bool = True
 ) -> Corners:
     """Mark, per grid point, which elbow bodies have no room there (bit = number of the body).
 
     In the open room an elbow has no room unless boxing is priced; then it has, where its own straight halves lie in
     the open room too, so that no elbow peeps out of a hidden place for free.
     """
+    bodies = table.tubes if terms.relaxed else table.bodies
     stops = [
         b.region for b in space.barriers
         if b.id not in terms.ignore and not (terms.relaxed and b.region.axis in (0, 1))
     ]  # fmt: skip
+    room = list(space.boxing) if boxing else []
+    if room and not terms.priced:
+        stops += room
     bits = block_corners(coordinates, bodies, stops)
-    if not boxing or not space.boxing:
-        return bits
-    touched = block_corners(coordinates, bodies, space.boxing)
-    if terms.priced:
-        touched &= ~block_corners(coordinates, [_core(body) for body in bodies], space.boxing)
-    return bits | touched
+    section = space.section
+    if terms.rings and section.size.is_round and not terms.relaxed:
+        tubes = block_corners(coordinates, table.tubes, stops)
+        drop_free_corners(bits, tubes, coordinates, bodies, section.radius_high, section.half_high, stops)
+    if room and terms.priced:
+        peeping = block_corners(coordinates, bodies, room)
+        peeping &= ~block_corners(coordinates, [_core(body) for body in bodies], room)
+        bits |= peeping
+    return bits
 
 
 def _core(body: Body) -> Body:
@@ -157,14 +165,16 @@ def lattice(
 
     With `plane`, elbows may sit only at these coordinates along that axis.
     """
-    bodies = table.tubes if terms.relaxed else table.bodies
-    bits = corners(space, coordinates, bodies, terms)
-    nothing = np.uint32((1 << len(bodies)) - 1)
+    nothing = np.uint32((1 << len(table.bodies)) - 1)
+    if plane is None:
+        bits = corners(space, coordinates, table, terms)
+    else:
+        part, here = list(coordinates), [slice(None)] * 3
+        part[plane[0]] = plane[1]
+        here[plane[0]] = np.searchsorted(coordinates[plane[0]], plane[1])  # type: ignore[call-overload]
+        bits = np.full([len(c) for c in coordinates], nothing)
+        bits[tuple(here)] = corners(space, part, table, terms)
     events = bits != nothing
-    if plane is not None:
-        shape = [1, 1, 1]
-        shape[plane[0]] = -1
-        events &= np.isin(coordinates[plane[0]], plane[1]).reshape(shape)
     alive = np.flatnonzero(events)
     number = np.full(bits.shape, -1, np.int32)
     number.ravel()[alive] = np.arange(len(alive), dtype=np.int32)
@@ -181,5 +191,5 @@ def lattice(
         rails.append(made[key][0])
         tracks.append(made[key][1])
     at_events = bits.ravel()[alive]
-    fits = tuple((at_events & np.uint32(1 << n)) == 0 for n in range(len(bodies)))
+    fits = tuple((at_events & np.uint32(1 << n)) == 0 for n in range(len(table.bodies)))
     return Lattice(space, table, terms, coordinates, alive, number, fits, tuple(rails), tuple(tracks))

@@ -160,8 +160,7 @@ def _backs(grid: Lattice, state: int, xs: Ints, y: int, z: Ints) -> tuple[Back, 
         behind = ys[ys >= y]
         boxing = _beyond_wall(grid.space.boxing)
         part = _slice(grid, turn.target, (xs, behind, under), boxing, everywhere=False, row=0)
-        bodies = table.tubes if grid.terms.relaxed else table.bodies
-        bits = corners(grid.space, (xs, np.array([y]), under), bodies, grid.terms, boxing=False)
+        bits = corners(grid.space, (xs, np.array([y]), under), table, grid.terms, boxing=False)
         found.append(Back(turn, part, 0, bits))
     return tuple(found)
 

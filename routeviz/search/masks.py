@@ -76,7 +76,7 @@ def _outline_hits(
 ) -> Bools:  # fmt: skip
     """Test a prism on its two flat axes; repeated members share the answer."""
     flat = [t for t in range(3) if t != region.axis]
-    key = (region.outline, *((ranges[t].start, ranges[t].stop) for t in flat))
+    key = (region.axis, region.outline, *((ranges[t].start, ranges[t].stop, *grow[t]) for t in flat))
     if key not in memo:
         spans: list[Ints] = []
         for t in flat:
@@ -131,9 +131,9 @@ def block_corners(
     """
     bits = np.zeros([len(c) for c in coordinates], np.uint32)
     every = list(regions)
+    memo: _Memo = {}
     for number, body in enumerate(bodies):
         bit = np.uint32(1 << number)
-        memo: _Memo = {}
         for region, ranges in _ranges(coordinates, every, body, -1):
             if region.axis < 0:
                 bits[ranges] |= bit

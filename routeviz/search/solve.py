@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Ticks
-from routeviz.search.coordinates import closed_grid
+from routeviz.search.coordinates import Ground, ground
 from routeviz.search.lattice import Lattice, lattice
 from routeviz.search.launch import Launch, launches
 from routeviz.search.layers import Layers
@@ -16,7 +16,7 @@ from routeviz.search.moves import moves
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace, trace
 
-__all__ = ["Cost", "Solution", "above", "solve"]
+__all__ = ["Cost", "Solution", "above", "prepare", "solve", "solve_on"]
 
 Cost = tuple[int, int, int]  # boxed length, elbows, length; smaller is better
 
@@ -71,8 +71,8 @@ def above(space: FreeSpace, height: int) -> FreeSpace:
 
 
 def solve(
-    space: FreeSpace, terms: Terms, elbows: int, collars: Sequence[Ticks], *, deeper: bool = False, plane: int = -1
-) -> Solution:
+    space: FreeSpace, terms: Terms, elbows: int, collars: Sequence[Ticks], *, plane: int = -1
+) -> Solution:  # fmt: skip
     """Lay the closed grid and prepare the field; its layers are computed when they are asked for.
 
     Parameters
@@ -83,14 +83,20 @@ def solve(
         The grid is closed for routes with at most this many elbows.
     collars : sequence of Ticks
         Places of the collar; all with the start's y.
-    deeper : bool
-        Close one run further, so that the collar itself may move.
     plane : int
         Give an axis for routes whose elbows all share the collars' coordinate along it; much smaller.
     """
-    table = moves(space.section, space.limits)
+    return solve_on(prepare(space, terms, collars), elbows, plane=plane)
+
+
+def prepare(space: FreeSpace, terms: Terms, collars: Sequence[Ticks]) -> Ground:
+    """Do the part of `solve` that all its grids share."""
     cut = above(space, min(c[2] for c in collars))
-    coordinates = closed_grid(cut, table, terms, elbows, collars, deeper=deeper, plane=plane)
-    only = None if plane < 0 else (plane, np.array(sorted({c[plane] for c in collars}), np.int64))
-    grid = lattice(cut, table, coordinates, terms, only)
-    return Solution(grid, Layers(grid), launches(grid, collars))
+    return ground(cut, moves(space.section, space.limits), terms, collars)
+
+
+def solve_on(base: Ground, elbows: int, *, plane: int = -1) -> Solution:
+    """Do the rest of `solve`."""
+    only = None if plane < 0 else (plane, np.array(sorted({c[plane] for c in base.collars}), np.int64))
+    grid = lattice(base.space, base.table, base.grid(elbows, plane=plane), base.terms, only)
+    return Solution(grid, Layers(grid), launches(grid, base.collars))

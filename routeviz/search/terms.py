@@ -14,11 +14,13 @@ class Terms:
     `priced`: runs in the open room are allowed at a price that outweighs every length; else they are blocked.
     `relaxed`: a lower bound: elbows take only the room of their straight halves, sloped prisms stop no level run
     and no elbow, and keep-outs on faces have their corners cut off.
+    `rings`: round elbows take the room of their true shape, not of the box round it.
     `ignore`: ids of solids that count as not there.
     """
 
     priced: bool = False
     relaxed: bool = False
+    rings: bool = False
     ignore: frozenset[str] = frozenset()
     weight: int = 1 << 27  # a boxed tick costs as much as this many ticks of length
 

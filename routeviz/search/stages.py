@@ -1,0 +1,101 @@
+"""How far to look: the small grids first, the dear terms last, and a bound beside every answer.
+
+A hood's routes with at most two elbows lie in two planes through the collar, so they cost next to nothing. Only when
+these give no hidden route is the whole space searched, and only then is the open room priced. Beside each exact search
+stands a relaxed one (`Terms.relaxed`), which can only be better than the truth: when both agree, the answer is proven;
+when even the relaxed one finds nothing, there is nothing.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from routeviz.model.freespace import FreeSpace
+from routeviz.search.coordinates import Ground
+from routeviz.search.solve import Cost, Solution, prepare, solve_on
+from routeviz.search.terms import Terms
+
+__all__ = ["Found", "Looker"]
+
+_PLANAR = 2  # routes with so many elbows lie in a plane through the collar
+_FULL = 3  # the default closure
+
+
+@dataclass(frozen=True)
+class Found:
+    """A best cost with the field that has it."""
+
+    cost: Cost
+    solution: Solution
+
+
+@dataclass
+class Looker:
+    """Searches one space step by step and keeps what it has computed."""
+
+    space: FreeSpace
+    grounds: dict[Terms, Ground] = field(default_factory=dict)
+    fields: dict[tuple[Terms, int, int], Solution] = field(default_factory=dict)
+
+    def _field(self, terms: Terms, elbows: int, plane: int) -> Solution:
+        key = terms, elbows, plane
+        if key not in self.fields:
+            if terms not in self.grounds:
+                self.grounds[terms] = prepare(self.space, terms, [self.space.start.point])
+            self.fields[key] = solve_on(self.grounds[terms], elbows, plane=plane)
+        return self.fields[key]
+
+    def planar(self, terms: Terms) -> list[Solution]:
+        """Give the two fields that hold all routes with at most two elbows."""
+        return [self._field(terms, _PLANAR, t) for t in range(3) if t != self.space.start.axis]
+
+    def whole(self, terms: Terms, elbows: int) -> Solution:
+        """Give the field of the whole space, closed for so many elbows."""
+        return self._field(terms, max(elbows, _FULL), -1)
+
+    def costs(self, terms: Terms, elbows: int, at_least: int = 0) -> list[Found]:
+        """Give the best cost for each number of elbows from `at_least` to `elbows`, best first."""
+        found = []
+        for k in range(at_least, elbows + 1):
+            fields = self.planar(terms) if k <= _PLANAR else [self.whole(terms, elbows)]
+            costs = [(cost, n) for n, f in enumerate(fields) if (cost := f.cost(self.space.start.point, k)) is not None]
+            if costs:
+                cost, n = min(costs)
+                found.append(Found(cost, fields[n]))
+        return sorted(found, key=lambda f: f.cost)
+
+    def bound(self, *, priced: bool, elbows: int) -> Cost | None:
+        """Give a cost that no route with at most `elbows` elbows can beat; None when there is none at all."""
+        relaxed = self.costs(Terms(priced=priced, relaxed=True), elbows)
+        return relaxed[0].cost if relaxed else None
+
+    def exact(self, *, priced: bool, elbows: int, at_least: int, bound: Cost | None) -> list[Found]:
+        """Search with boxes round the elbows; where the bound says that more may be had, with true elbows too."""
+        found = self.costs(Terms(priced=priced), elbows, at_least)
+        if bound is None or (found and found[0].cost <= bound):
+            return found
+        return sorted(found + self.costs(Terms(priced=priced, rings=True), elbows, at_least), key=lambda f: f.cost)
+
+    def look(self, *, priced: bool) -> tuple[list[Found], Cost | None]:
+        """Search on hidden or priced terms, no deeper than needed.
+
+        Returns
+        -------
+        list of Found
+            Best first; empty when nothing was found.
+        Cost or None
+            The bound that goes with it.
+        """
+        limit = self.space.limits.elbows
+        bound = self.bound(priced=priced, elbows=min(limit, _PLANAR))
+        found = self.exact(priced=priced, elbows=min(limit, _PLANAR), at_least=0, bound=bound)
+        if found and not priced:
+            return found, bound
+        for depth in range(_FULL, limit + 1):
+            bound = self.bound(priced=priced, elbows=depth)
+            if bound is not None and (not found or bound < found[0].cost):
+                deeper = self.exact(priced=priced, elbows=depth, at_least=depth, bound=bound)
+                found = sorted(found + deeper, key=lambda f: f.cost)
+            if found:
+                break
+        return found, bound
