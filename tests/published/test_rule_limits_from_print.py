@@ -9,7 +9,7 @@ import pytest
 
 from routeviz import rules
 from routeviz.model.finding import Finding, MemberRuling, MemberVerdict, State
-from routeviz.model.scene import CooktopKind, Fan, OutdoorKind, RuleChoice, Scene, SectionSize
+from routeviz.model.scene import CooktopKind, Fan, MakerLimits, MemberKind, OutdoorKind, RuleChoice, Scene, SectionSize
 from routeviz.model.solids import Crossing, Solid, SolidKind
 from routeviz.rules.bench import (
     UP,
@@ -442,3 +442,49 @@ def test_thickness_of_the_sheet(section: SectionSize, least: float) -> None:
     (untold,) = judged("DCT-SHEET", plain, route=straight_up(section=section))
     assert untold.state is State.NOT_CHECKED
     assert f"{least:g} in" in untold.remedy
+
+
+# --- the other limits, by name ---
+
+
+@pytest.mark.parametrize(
+    ("profile", "key", "value"),
+    [
+        ("irc-2021", "overhang", 3.0),  # magazine advice: 3 in each side
+        ("irc-2021", "canopy_max", 36.0),  # common practice; some makers allow up to 36 in
+        ("irc-2021", "side_cabinet_up", 18.0),  # common practice
+        ("irc-2021", "side_clearance", 6.0),  # common practice
+        ("irc-2021", "straight_between", 24.0),  # trade wish; no code gives a number
+        ("irc-2021", "elbow_ratio", 1.0),  # NREL 601011: turn radius at least 1 D
+        ("irc-2021", "insulation_r", 8.0),  # NREL 6.6002.4
+        ("irc-2021", "flow_per_heat", 0.01),  # trade rule: total heat / 100
+        ("irc-2021", "intake_mechanical", 120.0),  # IRC M1504.3
+        ("irc-2021", "intake_mechanical_above", 36.0),  # IRC M1504.3
+        ("irc-2021", "lot_line", 36.0),  # IRC M1504.3
+        ("irc-2021", "least_flow", 100.0),  # IRC table M1505.4.4, intermittent
+        ("irc-2015", "least_flow", 100.0),  # IRC table M1507.4
+        ("irc-2021", "garage_sheet", 0.019),  # IRC R302.5.2, 26 gage: remembered
+        ("irc-2021", "supply_volts", 120.0),  # US practice: remembered
+        ("england", "supply_hertz", 50.0),  # remembered
+    ],
+)
+def test_limits_by_name(profile: str, key: str, value: float) -> None:
+    assert rules.profile(profile).limits[key].number == value
+
+
+def test_40000_btu_per_hour_ask_for_400_cfm() -> None:
+    # trade rule: 40 000 / 100
+    plain = kitchen()
+    top = replace(plain.cooktop, kind=CooktopKind.GAS, heat_btu_h=40000.0)
+    for cfm, state in ((400.0, State.CLOSE), (399.0, State.BROKEN), (420.0, State.FINE)):
+        scene = replace(plain, cooktop=top, hood=replace(plain.hood, fan=Fan(cfm)))
+        (found,) = judged("AIR-HEAT", scene)
+        assert (found.limit, found.state) == (400.0, state)
+
+
+def test_a_joist_chart_allows_nothing_in_a_glued_beam() -> None:
+    # IRC R502.8.2: only the beam's own maker or a registered design
+    beam = member("beam", SolidKind.BEAM, (0.0, 0.0, 0.0), (144.0, 3.5, 14.0), 0, "glued", timber=MemberKind.ENGINEERED)
+    found = member_verdict(beam, rules.bore(3.0, 14.0), IRC, maker=MakerLimits(member_hole_in=6.0))
+    assert found is not None
+    assert found.verdict is MemberVerdict.DECIDED_ELSEWHERE
