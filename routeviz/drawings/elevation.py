@@ -243,7 +243,15 @@ def _clear_distances(sketch: Sketch, view: View, route: Route, scene: Scene, fra
         beside = [n for n in route.near if n.toward[0] * sign > 0.99 and 0 < n.gap_in <= 24.0]
         members = [n for n in beside if frame.solid(n.solid).member is not None and n.at[2] > scene.kitchen.ceiling_in]
         if members:
-            found.append((sign, min(members, key=lambda n: (n.gap_in, n.at[2]))))
+            found.append(
+                (
+                    sign,
+                    min(
+                        members,
+                        key=lambda n: (round(n.gap_in, 6), frame.solid(n.solid).kind is not SolidKind.JOIST, n.at[2]),
+                    ),
+                )
+            )
     if not found:
         return
     tops = [ends_of(frame.solid(n.solid).shape, 2)[1] for _, n in found]
@@ -260,7 +268,7 @@ def _clear_distances(sketch: Sketch, view: View, route: Route, scene: Scene, fra
             y = view.at(0.0, level)[1]
             sketch.dim_across(x0, x1, y, words, from_y=(y, view.at(0.0, top)[1]))
         elif view.region[1] < near.at[2] < view.region[3]:
-            middle = view.at(0.0, (top + ends_of(frame.solid(near.solid).shape, 2)[0]) / 2)[1]
+            middle = view.at(0.0, near.at[2])[1]
             sketch.line((x0, middle), (x1, middle), ink.FINE)
             sketch.tick((x0, middle))
             sketch.tick((x1, middle))

@@ -56,11 +56,16 @@ def in_the_way(plan: Plan) -> set[str]:
     return {b.id for why in plan.paths.why_not for b in why.blockers if b.kind == "solid"}
 
 
-def draw_flags(sketch: Sketch, view: View, plan: Plan) -> None:
-    """Plant the marks of broken and close findings at their places, with their numbers."""
+def draw_flags(sketch: Sketch, view: View, plan: Plan, plane: float | None = None) -> None:
+    """Plant the marks of broken and close findings at their places, with their numbers.
+
+    With a `plane`, only findings within a foot of it belong to the view.
+    """
     planted: dict[tuple[float, float], int] = {}
     for number, finding in numbered(plan):
         if finding.place is None or finding.state not in (State.BROKEN, State.CLOSE):
+            continue
+        if plane is not None and abs(finding.place[view.axis] - plane) > 12.0:
             continue
         u, v = flat(finding.place, view.axis)
         if not (view.region[0] <= u <= view.region[2] and view.region[1] <= v <= view.region[3]):

@@ -212,9 +212,9 @@ def findings_sheets(plan: Plan, paper: Paper, number: str) -> list[Sheet]:
     flow.paragraph(plan.answer, 3.4, face=Face.SERIF)
     if plan.second:
         flow.paragraph(plan.second, ink.BODY, colour=ink.INK2)
-    columns = (Column("", 0.055), Column("", 0.07), Column("finding", 0.22), Column("is", 0.08, Face.NARROW, right=True),
+    columns = (Column("", 0.055), Column("", 0.07), Column("finding", 0.30), Column("is", 0.08, Face.NARROW, right=True),
                Column("limit", 0.12, Face.NARROW, right=True), Column("spare", 0.08, Face.NARROW_BOLD, right=True),
-               Column("what helps", 0.25), Column("source", 0.24))  # fmt: skip
+               Column("what helps", 0.23), Column("source", 0.19))  # fmt: skip
     rows = [_finding_row(n, f, plan.scene) for n, f in numbered(plan)]
     flow.table(columns, rows, ink.SMALL)
     waived = [(n, f) for n, f in numbered(plan) if f.waived]

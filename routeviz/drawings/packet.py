@@ -11,12 +11,13 @@ from routeviz.drawings import pdf, svg
 from routeviz.drawings.air_sheet import air_sheets
 from routeviz.drawings.front_sheet import front_sheet
 from routeviz.drawings.lists import findings_sheets, holes_sheets, measure_sheets, order_sheets, parts_sheets
-from routeviz.drawings.marking import marking_sheet, template_pages
+from routeviz.drawings.marking import marking_sheet
 from routeviz.drawings.outside import outside_face, outside_sheet
 from routeviz.drawings.plan_sheet import plan_sheet, wants_plan_sheet
 from routeviz.drawings.primitives import Image, Page
 from routeviz.drawings.section import section_planes, section_sheet
 from routeviz.drawings.sheet import Paper, Sheet, finish, heading, new_sheet, paper_named
+from routeviz.drawings.template import template_pages
 from routeviz.model.plan import Option, Plan
 from routeviz.model.takeoff import Sheet as Name
 

@@ -116,7 +116,7 @@ def _draw(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) ->
     _level_dimensions(sketch, view, plan, option, plane)
     _part_labels(sketch, view, option, scene, plane)
     _names(sketch, view, plan, plane)
-    draw_flags(sketch, view, plan)
+    draw_flags(sketch, view, plan, plane.at)
 
 
 def _cooktop(sketch: Sketch, view: View, scene: Scene, plane: Cut) -> None:

@@ -13,7 +13,7 @@ from shapely.geometry import Polygon
 
 from routeviz.drawings import faults
 from routeviz.drawings.flat import arc_points, clipped, cut, duct_outlines
-from routeviz.drawings.isometric import project
+from routeviz.drawings.isometric_order import project
 from routeviz.drawings.lettering import box, plain, width, wrapped
 from routeviz.drawings.primitives import Anchor, Face, Page, Path, Text
 from routeviz.drawings.sketch import Sketch, hatch_lines
