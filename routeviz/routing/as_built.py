@@ -12,7 +12,7 @@ from routeviz.model.scene import AsBuiltFitting, Scene, SectionSize
 from routeviz.model.solids import ExitFace, Frame, Vec3
 from routeviz.routing.realise import take_off_in
 from routeviz.routing.touch import near, penetrations
-from routeviz.routing.vectors import along, dot, scale, unit
+from routeviz.routing.vectors import add, along, cross, dot, scale, unit
 from routeviz.routing.words import as_built_words
 
 __all__ = ["realise_as_built"]
@@ -34,6 +34,7 @@ class _At:
     point: Vec3
     direction: Vec3
     section: SectionSize
+    wide: Vec3 | None = None  # of a flat section
 
 
 def realise_as_built(scene: Scene, frame: Frame) -> Route:
@@ -56,7 +57,7 @@ def realise_as_built(scene: Scene, frame: Frame) -> Route:
     for number, fitting in enumerate(scene.as_built.fittings, 1):
         for part in _lay(fitting, at, scene, number):
             parts.append(part)
-            at = _At(part.end, part.turn_to, part.section_out)
+            at = _At(part.end, part.turn_to, part.section_out, _wide_after(part))
     termination = _termination(scene, frame, at)
     if not parts or parts[-1].kind not in (PartKind.CAP, PartKind.OPEN_END):
         parts.append(_end(PartKind.OPEN_END, at, "open-end", "nothing said of its end"))
@@ -84,13 +85,34 @@ def _start(scene: Scene) -> _At:
     if bottom is None:
         raise ValueError("the hood's mounting height must be settled before a route is laid")
     x = hood.centre_in + outlet.across_in
-    if outlet.place == "rear":
-        return _At((x, 0.0, bottom + outlet.up_in), _TURNS["back"], outlet.section)
-    return _At((x, -outlet.out_in, bottom + hood.body_in + outlet.collar_in), _TURNS["up"], outlet.section)
+    rear = outlet.place == "rear"
+    point = (x, 0.0, bottom + outlet.up_in) if rear else (x, -outlet.out_in, bottom + hood.body_in + outlet.collar_in)
+    direction = _TURNS["back" if rear else "up"]
+    return _At(point, direction, outlet.section, _wide(direction, outlet.section))
+
+
+def _wide(direction: Vec3, section: SectionSize) -> Vec3 | None:
+    """Lay the wide side of a flat section along the hood wall; of one that runs along that wall, level out from it."""
+    if section.is_round:
+        return None
+    return (1.0, 0.0, 0.0) if abs(direction[0]) < 0.5 else (0.0, 1.0, 0.0)
+
+
+def _wide_after(part: Part) -> Vec3 | None:
+    """Give the wide side after a part: elbows turn it with the duct, a change to a flat section begins anew."""
+    if part.section_out.is_round or part.wide is None:
+        return _wide(part.turn_to, part.section_out)
+    normal = cross(part.direction, part.turn_to)
+    if math.hypot(*normal) < 1e-9:
+        return part.wide
+    axis = unit(normal)
+    before, after = cross(axis, part.direction), cross(axis, part.turn_to)
+    return unit(add(scale(axis, dot(part.wide, axis)), scale(after, dot(part.wide, before))))
 
 
 def _end(kind: PartKind, at: _At, name: str, note: str) -> Part:
-    return Part(name, kind, at.point, at.point, at.direction, at.direction, at.section, at.section, 0.0, note=note)
+    return Part(name, kind, at.point, at.point, at.direction, at.direction, at.section, at.section, 0.0, wide=at.wide,
+                note=note)  # fmt: skip
 
 
 def _lay(fitting: AsBuiltFitting, at: _At, scene: Scene, number: int) -> Iterator[Part]:
@@ -100,7 +122,7 @@ def _lay(fitting: AsBuiltFitting, at: _At, scene: Scene, number: int) -> Iterato
         to = along(at.point, at.direction, fitting.length_in)
         part = PartKind.STRAIGHT if kind == "straight" else PartKind.FLEX
         yield Part(f"{kind}-{number}", part, at.point, to, at.direction, at.direction, at.section, at.section,
-                   fitting.length_in, material="flexible duct" if kind == "flex" else material)  # fmt: skip
+                   fitting.length_in, wide=at.wide, material="flexible duct" if kind == "flex" else material)  # fmt: skip
     elif kind == "elbow":
         yield _elbow(at, _TURNS[fitting.turn], fitting.angle_deg, scene, f"elbow-{number}", material)
     elif kind == "offset":
@@ -110,8 +132,8 @@ def _lay(fitting: AsBuiltFitting, at: _At, scene: Scene, number: int) -> Iterato
         to = along(first.end, first.turn_to, length)
         if length > 0:
             yield Part(f"straight-{number}", PartKind.STRAIGHT, first.end, to, first.turn_to, first.turn_to, at.section,
-                       at.section, length, material=material)  # fmt: skip
-        back = _At(to, first.turn_to, at.section)
+                       at.section, length, wide=_wide_after(first), material=material)  # fmt: skip
+        back = _At(to, first.turn_to, at.section, _wide_after(first))
         second = _elbow(back, at.direction, fitting.angle_deg, scene, f"elbow-{number}b", material)
         yield replace(second, turn_to=at.direction)
     elif kind == "reducer":
@@ -119,7 +141,7 @@ def _lay(fitting: AsBuiltFitting, at: _At, scene: Scene, number: int) -> Iterato
         length = fitting.length_in or scene.duct.transition_in
         to = along(at.point, at.direction, length)
         yield Part(f"reducer-{number}", PartKind.TRANSITION, at.point, to, at.direction, at.direction, at.section,
-                   to_section, length, material=material)  # fmt: skip
+                   to_section, length, wide=at.wide, material=material)  # fmt: skip
     elif kind == "cap":
         yield _end(PartKind.CAP, at, "cap", "with backdraft damper" if scene.cap.damper else "no damper")
     else:
@@ -138,11 +160,13 @@ def _elbow(at: _At, toward: Vec3, angle_deg: float, scene: Scene, name: str, mat
         tuple(d * math.cos(turn) + a * math.sin(turn) for d, a in zip(at.direction, across_unit, strict=True))  # type: ignore[arg-type]
     )
     after = unit((round(after[0], 12), round(after[1], 12), round(after[2], 12)))
-    radius = scene.duct.elbow_radius_in or scene.duct.elbow_ratio * at.section.width_in
+    on_edge = at.wide is None or abs(dot(at.wide, across_unit)) > 0.5  # the wide side lies in the plane of the turn
+    side = at.section.width_in if on_edge else at.section.height_in
+    radius = scene.duct.elbow_radius_in or scene.duct.elbow_ratio * side
     cut = take_off_in(radius, min(angle_deg, 179.0))
     corner = along(at.point, at.direction, cut)
     return Part(name, PartKind.ELBOW, at.point, along(corner, after, cut), at.direction, after, at.section, at.section,
-                radius * turn, angle_deg=angle_deg, radius_in=radius, corner=corner, material=material,
+                radius * turn, angle_deg=angle_deg, radius_in=radius, corner=corner, wide=at.wide, material=material,
                 note=scene.duct.elbow_construction)  # fmt: skip
 
 

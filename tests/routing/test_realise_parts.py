@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from routeviz import framing, routing
 from routeviz.model.path import Bend, Centreline
 from routeviz.model.route import PartKind
-from routeviz.model.scene import AsBuilt, AsBuiltFitting
+from routeviz.model.scene import AsBuilt, AsBuiltFitting, SectionShape, SectionSize
 from routeviz.model.solids import Vec3
 from routeviz.routing.vectors import along, unit
 
@@ -143,3 +143,19 @@ def test_as_built_offset_shifts_by_what_is_said() -> None:
     assert route.parts[-1].start[0] == pytest.approx(70.0 + shift)
     assert route.elbows == pytest.approx(1.0)
     assert route.straights_between_in == ()
+
+
+def test_as_built_flat_duct_turns_its_wide_side_with_the_elbow() -> None:
+    """3 1/4 x 10 in: up with the wide side along the wall, right on edge (radius 10), then back on the flat (3 1/4)."""
+    flat = SectionSize(SectionShape.RECT, 10.0, 3.25)
+    plain = samples.scene()
+    hood = replace(plain.hood, outlet=replace(plain.hood.outlet, section=flat))
+    fittings = (AsBuiltFitting("straight", 10.0), AsBuiltFitting("elbow", turn="right"), AsBuiltFitting("straight", 10.0),
+                AsBuiltFitting("elbow", turn="back"), AsBuiltFitting("straight", 10.0))  # fmt: skip
+    scene = replace(plain, hood=hood, as_built=AsBuilt(fittings))
+    parts = {p.id: p for p in routing.realise_as_built(scene, framing.frame(scene)).parts}
+    assert parts["straight-1"].wide == (1.0, 0.0, 0.0)
+    assert parts["elbow-2"].radius_in == 10.0
+    assert parts["straight-3"].wide == pytest.approx((0.0, 0.0, -1.0))
+    assert parts["elbow-4"].radius_in == 3.25
+    assert parts["straight-5"].wide == pytest.approx((0.0, 0.0, -1.0))
