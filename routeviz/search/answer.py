@@ -8,6 +8,7 @@ import time
 from routeviz.errors import LimitError
 from routeviz.model.freespace import FreeSpace
 from routeviz.model.path import Outcome, Paths, SearchFacts
+from routeviz.search.alternatives import alternatives
 from routeviz.search.measure import centreline, touches_itself
 from routeviz.search.moves import moves
 from routeviz.search.simpler import why_not_straight
@@ -17,6 +18,8 @@ from routeviz.search.trace import Trace
 from routeviz.units import TICKS_PER_IN
 
 __all__ = ["find"]
+
+MOST_ALTERNATIVES = 3
 
 
 def _starts_free(space: FreeSpace) -> bool:
@@ -112,12 +115,17 @@ def _answer(
     found, route = best
     boxed, elbows, length = found.cost
     proven = (elbows == 0 and boxed == 0) or bound == found.cost
-    note = ""
+    note = "a third elbow with less boxing is not ruled out" if boxed and bound is None else ""
     if not proven and bound is not None:
         fewer = bound[:2] < found.cost[:2]
         note = "fewer elbows are not ruled out" if fewer else (
             f"elbows proven; at most {(length - bound[2]) / TICKS_PER_IN:.2f} in longer than the shortest")  # fmt: skip
-    line = centreline(space, found.solution.grid.table, route, boxed)
+    table = found.solution.grid.table
+    line = centreline(space, table, route, boxed)
+    others = tuple(
+        centreline(space, table, other, option.cost[0])
+        for option, other in alternatives(space, looker, route, MOST_ALTERNATIVES, boxed=boxed > 0)
+    )
     simpler = why_not_straight(space, below=line.elbows)
     outcome = Outcome.PROVEN if proven else Outcome.BEST_FOUND
-    return Paths(outcome, line, (), _front(front), simpler, _facts(space, looker, began, note))
+    return Paths(outcome, line, others, _front(front), simpler, _facts(space, looker, began, note))

@@ -46,7 +46,7 @@ class Slice:
         """Give the least cost of a last run from every event of the slice (flat)."""
         table, terms = layers.grid.table, layers.grid.terms
         sign = table.states[self.state].sign
-        cost = cost_to_leave(self.out, self.track, sign, table.lag(entry, END), terms)
+        cost = cost_to_leave(layers.ways_out(self.out), self.track, sign, table.lag(entry, END), terms)
         return self.track.place_in(cost, len(self.field))
 
     def after(self, layers: Layers, elbows: int, kind: int) -> Ints:
@@ -113,7 +113,7 @@ class Launch:
         """Give, per point of the slice, the least cost after a first elbow of `kind` there."""
         value = self.first.after(layers, elbows, kind)
         for back in self.backs:
-            if back.turn.kind == kind:
+            if back.turn.kind == kind and layers.allows(back.turn.target, elbows - 1):
                 here = value.reshape(self.first.shape)[:, 0, : back.bits.shape[2]]
                 np.minimum(here, back.costs(layers, elbows - 1), out=here)
         return value

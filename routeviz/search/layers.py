@@ -39,33 +39,61 @@ def arrivals(grid: Lattice, below: list[list[Ints]], state: int, kind: int) -> I
 
 @dataclass
 class Layers:
-    """A field that grows by layers."""
+    """A field that grows by layers.
+
+    `out` are the ways out per state, computed unless given. `face`, when given, is the only exit that counts;
+    `only[k]`, when given, is the only state in which a run with k elbows ahead may be.
+    """
 
     grid: Lattice
-    out: list[list[Way]] = field(default_factory=list)  # per state
+    out: list[list[Way]] = field(default_factory=list)
+    face: str = ""
+    only: dict[int, int] = field(default_factory=dict)
     cost: list[list[list[Ints]]] = field(default_factory=list)
 
     def __post_init__(self) -> None:
         """Compute the layer of last runs."""
-        grid, count = self.grid, len(self.grid.alive)
-        base = []
-        for state, found, track in zip(grid.table.states, grid.rails, grid.tracks, strict=True):
-            half = grid.table.half(state)
-            out = ways(grid.space, grid.coordinates, found, half, state.sign, grid.terms, grid.space.boxing)
-            self.out.append(out)
-            base.append([
-                track.place_in(cost_to_leave(out, track, state.sign, grid.table.lag(kind, END), grid.terms), count)
-                for kind in range(len(grid.table.take_off))
-            ])  # fmt: skip
-        self.cost.append(base)
+        grid = self.grid
+        if not self.out:
+            for state, found in zip(grid.table.states, grid.rails, strict=True):
+                half = grid.table.half(state)
+                self.out.append(
+                    ways(grid.space, grid.coordinates, found, half, state.sign, grid.terms, grid.space.boxing)
+                )
+        self.cost.append([self._last_run(number) for number in range(len(grid.table.states))])
+
+    def allows(self, state: int, elbows: int) -> bool:
+        """Tell whether a run with so many elbows ahead may be in this state."""
+        return self.only.get(elbows, state) == state
+
+    def ways_out(self, out: list[Way]) -> list[Way]:
+        """Give those of the ways that count."""
+        return [way for way in out if way.exit.face == self.face] if self.face else out
 
     def grow(self, elbows: int) -> None:
         """Add layers until routes with `elbows` elbows after the point are covered."""
         while len(self.cost) <= elbows:
-            self.cost.append([self._state(number) for number in range(len(self.grid.table.states))])
+            self.cost.append([self._run(number) for number in range(len(self.grid.table.states))])
 
-    def _state(self, number: int) -> list[Ints]:
+    def _nothing(self) -> list[Ints]:
+        return [np.full(len(self.grid.alive), NONE, np.int64) for _ in self.grid.table.take_off]
+
+    def _last_run(self, number: int) -> list[Ints]:
+        grid, out = self.grid, self.ways_out(self.out[number])
+        if not out or not self.allows(number, 0):
+            return self._nothing()
+        table, track = grid.table, grid.tracks[number]
+        return [
+            track.place_in(
+                cost_to_leave(out, track, table.states[number].sign, table.lag(kind, END), grid.terms), len(grid.alive)
+            )
+            for kind in range(len(table.take_off))
+        ]
+
+    def _run(self, number: int) -> list[Ints]:
         grid, below = self.grid, self.cost[-1]
+        if not self.allows(number, len(self.cost)):
+            return self._nothing()
         table, track = grid.table, grid.tracks[number]
         kinds = range(len(table.take_off))
         best: list[Ints] = []

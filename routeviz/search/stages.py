@@ -15,9 +15,9 @@ from routeviz.search.coordinates import Ground
 from routeviz.search.solve import Cost, Solution, prepare, solve_on
 from routeviz.search.terms import Terms
 
-__all__ = ["Found", "Looker"]
+__all__ = ["PLANAR", "Found", "Looker"]
 
-_PLANAR = 2  # routes with so many elbows lie in a plane through the collar
+PLANAR = 2  # routes with so many elbows lie in a plane through the collar
 _FULL = 3  # the default closure
 
 
@@ -47,7 +47,7 @@ class Looker:
 
     def planar(self, terms: Terms) -> list[Solution]:
         """Give the two fields that hold all routes with at most two elbows."""
-        return [self._field(terms, _PLANAR, t) for t in range(3) if t != self.space.start.axis]
+        return [self._field(terms, PLANAR, t) for t in range(3) if t != self.space.start.axis]
 
     def whole(self, terms: Terms, elbows: int) -> Solution:
         """Give the field of the whole space, closed for so many elbows."""
@@ -57,7 +57,7 @@ class Looker:
         """Give the best cost for each number of elbows from `at_least` to `elbows`, best first."""
         found = []
         for k in range(at_least, elbows + 1):
-            fields = self.planar(terms) if k <= _PLANAR else [self.whole(terms, elbows)]
+            fields = self.planar(terms) if k <= PLANAR else [self.whole(terms, elbows)]
             costs = [(cost, n) for n, f in enumerate(fields) if (cost := f.cost(self.space.start.point, k)) is not None]
             if costs:
                 cost, n = min(costs)
@@ -87,10 +87,10 @@ class Looker:
             The bound that goes with it.
         """
         limit = self.space.limits.elbows
-        bound = self.bound(priced=priced, elbows=min(limit, _PLANAR))
-        found = self.exact(priced=priced, elbows=min(limit, _PLANAR), at_least=0, bound=bound)
-        if found and not priced:
-            return found, bound
+        bound = self.bound(priced=priced, elbows=min(limit, PLANAR))
+        found = self.exact(priced=priced, elbows=min(limit, PLANAR), at_least=0, bound=bound)
+        if found:  # boxing is a last resort: one more elbow to save some of it is not looked for
+            return found, bound if not priced or limit <= PLANAR else None
         for depth in range(_FULL, limit + 1):
             bound = self.bound(priced=priced, elbows=depth)
             if bound is not None and (not found or bound < found[0].cost):

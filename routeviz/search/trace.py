@@ -59,6 +59,13 @@ class _Tracer:
         self.grid = layers.grid
         self._backs: dict[tuple[int, int], Ints] = {}
 
+    def backs(self, elbows: int, kind: int) -> list[tuple[int, Back]]:
+        """Give the runs back under the cover that may follow with so many elbows ahead."""
+        return [
+            (n, back) for n, back in enumerate(self.launch.backs)
+            if back.turn.kind == kind and self.layers.allows(back.turn.target, elbows)
+        ]
+
     def track(self, here: _Cursor) -> tuple[Lines, list[Way]]:
         if here.slice is not None:
             return here.slice.track, here.slice.out
@@ -105,9 +112,9 @@ class _Tracer:
 
     def under_cover(self, here: _Cursor, cost: int, kind: int) -> _Cursor | None:
         i, _, k = self.index(here)
-        for number, back in enumerate(self.launch.backs):
+        for number, back in self.backs(here.elbows - 1, kind):
             found = self.back_cost(number, here.elbows - 1)
-            if back.turn.kind == kind and k < found.shape[1] and int(found[i, k]) == cost:
+            if k < found.shape[1] and int(found[i, k]) == cost:
                 return self.enter(back, i, k, here.elbows - 1, cost)
         return None
 
@@ -128,9 +135,9 @@ class _Tracer:
                     best = min(best, int(self.layers.cost[here.elbows - 1][turn.target][kind][number]))
         if here.slice is self.launch.first:
             i, _, k = self.index(here._replace(at=at))
-            for which, back in enumerate(self.launch.backs):
+            for which, _ in self.backs(here.elbows - 1, kind):
                 found = self.back_cost(which, here.elbows - 1)
-                if back.turn.kind == kind and k < found.shape[1]:
+                if k < found.shape[1]:
                     best = min(best, int(found[i, k]))
         return best
 
@@ -156,7 +163,7 @@ class _Tracer:
         track, out = self.track(here)
         state, lag = self.grid.table.states[here.state], self.grid.table.lag(here.entry, END)
         only = replace(track, line=track.line[[here.at]], place=track.place[[here.at]], cost=track.cost[[here.at]])
-        for way in out:
+        for way in self.layers.ways_out(out):
             if int(cost_to_leave([way], only, state.sign, lag, self.grid.terms)[0]) == here.cost:
                 place = list(self.place(here))
                 place[state.axis] = int(way.end.ravel()[only.line[0]])

@@ -83,6 +83,18 @@ def test_straight_up_needs_no_elbow_even_where_the_wall_is_nearer() -> None:
     assert found.front[1][2] == 8 + (8.5 + 6)  # up to the elbow's corner, then through the wall
 
 
+def test_other_ways_differ_in_face_or_direction() -> None:
+    right = ExitFace("face-right", "right", FaceKind.WALL, 0, 1, 144.0, (144.0, 0, 0), (-96.0, 12.0), (0.0, 119.0))
+    found = find(carve(house(faces=(ROOF, WALL, right)), plan(), ROUND_8))
+    assert found.best is not None
+    kinds = [(c.face, c.elbows) for c in (found.best, *found.alternatives)]
+    assert kinds[:3] == [("roof", 0), ("face-hood", 1), ("face-right", 1)]
+    assert len(set(kinds)) == len(kinds) <= 4
+    up, back, side = found.best, *found.alternatives[:2]
+    assert side.length_in == (96.5 + 8 - 78.5) + (144 - 70)  # above the ceiling board the elbow just clears it
+    assert up.boxed_in == back.boxed_in == side.boxed_in == 0
+
+
 def test_a_joist_over_the_hood_turns_the_duct_back_through_the_wall() -> None:
     joist = box("joist", (69.25, -96, 96.5), (70.75, 0, 104), Crossing.NEVER, SolidKind.JOIST)
     found = find(carve(house(joist), plan(), ROUND_8))
