@@ -5,13 +5,15 @@ from __future__ import annotations
 from routeviz.model.finding import FramingPiece, MemberRuling, MemberVerdict
 from routeviz.model.scene import MakerLimits
 from routeviz.model.solids import Frame, Solid, SolidKind
-from routeviz.rules.cuts import Cut
+from routeviz.rules.cuts import Cut, extent, overlap_in
 from routeviz.rules.openings import ceiling_opening, plate_tie, wall_opening
 from routeviz.rules.outcome import EPSILON_IN
 from routeviz.rules.ruling import fits, row, ruling
 from routeviz.units import inch_text
 
 __all__ = ["hole_limit_in", "joist_ruling", "plate_ruling", "rim_ruling", "stud_ruling"]
+
+_FLOOR_AND_PLATE_IN = 6.0  # a stud of the storey above stands no higher than this over the rim: subfloor and plate
 
 
 def hole_limit_in(depth_in: float) -> float:
@@ -135,19 +137,37 @@ def plate_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimi
     )  # fmt: skip
 
 
+def _stands_on(solid: Solid, cut: Cut, frame: Frame | None) -> str:
+    """Name what bears on the rim where the hole is: a joist's end (more than one bay is cut) or a stud above."""
+    if frame is None or cut.box is None or solid.member is None:
+        return ""
+    lo, hi = extent(solid.shape)
+    run = solid.member.axis
+    across = 1 - run
+    for other in frame.solids:
+        a, b = extent(other.shape)
+        if overlap_in((a[run], b[run]), (cut.box.lo[run], cut.box.hi[run])) <= EPSILON_IN:
+            continue
+        beside = overlap_in((a[across], b[across]), (lo[across], hi[across])) >= -EPSILON_IN
+        ends = other.kind is SolidKind.JOIST and overlap_in((a[2], b[2]), (lo[2], hi[2])) > 0
+        above = other.kind in (SolidKind.STUD, SolidKind.JACK) and 0 <= a[2] - hi[2] <= _FLOOR_AND_PLATE_IN
+        if beside and (ends or above):
+            return other.label
+    return ""
+
+
 def rim_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
-    """Judge a hole in a rim."""
+    """Judge a hole in a rim by the wood left above and below it; nothing may bear on the rim there."""
     edge, source = row("rim", "between_joists_edge_in")
-    limit = max(0.0, cut.depth_in - 2 * edge)
-    rule = "a rim that lies on its wall may be cut between two joists, inside its depth"
-    if cut.severs:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", limit, cut.size_in, source,
-                       framing=ceiling_opening(solid, frame), remedy="Use a smaller or flatter duct at the rim.")  # fmt: skip
-    if cut.size_in <= limit + EPSILON_IN and cut.edge_in < edge - EPSILON_IN:
+    rule = "a rim that lies on its wall may be cut in one bay, between two joists and under no stud"
+    bears = _stands_on(solid, cut, frame)
+    if bears:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "wood left at the edge", edge, cut.edge_in, source,
-                       remedy="Move the hole to the middle of the rim.")  # fmt: skip
-    verdict = fits(limit, cut.size_in)
-    bad = verdict is MemberVerdict.NOT_ALLOWED
-    tell = "Use a smaller or flatter duct at the rim." if bad else "Ask the inspector before cutting the rim."
-    return ruling(solid, verdict, rule, "hole", limit, cut.size_in, source, remedy=tell,
-                   detail="tolerated between two joists and under no stud; inspectors differ")  # fmt: skip
+                       framing=ceiling_opening(solid, frame), detail=f"{bears} bears on it there",
+                       remedy="Move the hole between the joists and out from under the stud.")  # fmt: skip
+    if cut.severs or cut.edge_in < edge - EPSILON_IN:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "wood left at the edge", edge, cut.edge_in,
+                       source, framing=ceiling_opening(solid, frame), detail="nothing of it is left above or below",
+                       remedy="Use a smaller or flatter duct at the rim, or move the hole to its middle.")  # fmt: skip
+    return ruling(solid, MemberVerdict.WITHIN, rule, "wood left at the edge", edge, cut.edge_in, source,
+                   detail="tolerated; inspectors differ", remedy="Ask the inspector before cutting the rim.")  # fmt: skip

@@ -51,7 +51,10 @@ def engineered_ruling(solid: Solid, cut: Cut, _frame: Frame | None, maker: Maker
     if kind is MemberKind.I_JOIST and (cut.severs or cut.is_notch):
         return ruling(solid, MemberVerdict.NOT_ALLOWED, words, "hole", chart, cut.size_in, source,
                        detail="the duct would cut a flange", remedy="Shift the duct into the bay beside it.")  # fmt: skip
-    return ruling(solid, MemberVerdict.DECIDED_ELSEWHERE, words, "hole", chart, cut.size_in, source,
+    carries = solid.kind in (SolidKind.BEAM, SolidKind.HEADER)
+    joist = inch_text(hole_limit_in(cut.depth_in))
+    note = f"even the rule for a sawn joist of its depth would allow no more than {joist}" if carries else ""
+    return ruling(solid, MemberVerdict.DECIDED_ELSEWHERE, words, "hole", chart, cut.size_in, source, detail=note,
                    remedy="Shift the duct past it, or get the maker's or an engineer's written detail.")  # fmt: skip
 
 

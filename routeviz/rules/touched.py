@@ -71,6 +71,8 @@ def _state(rule: Named, ruling: MemberRuling, solid: Solid) -> State:
         return State.BROKEN if solid.crossing is Crossing.NEVER else State.NOT_CHECKED
     if ruling.verdict is MemberVerdict.WITHIN and ruling.allowed_in is not None and ruling.ours_in is not None:
         spare = ruling.allowed_in - ruling.ours_in
+        if ruling.measure.startswith("wood left"):
+            spare = -spare
         return State.CLOSE if spare < close_amount(rule.code, "in") - EPSILON_IN else State.FINE
     return State.FINE
 
@@ -83,12 +85,13 @@ def finding_of(rule: Named, ruling: MemberRuling, solid: Solid, place: Vec3 | No
     if ruling.allowed_in is not None and ruling.ours_in is not None:
         margin = ruling.ours_in - ruling.allowed_in if edge else ruling.allowed_in - ruling.ours_in
     state = _state(rule, ruling, solid)
+    must = not (ruling.code == "MBR-RIM" and ruling.verdict is MemberVerdict.WITHIN)  # tolerated: a caution
     words = [f"{ruling.verdict.value}: {ruling.rule}", ruling.detail]
     # a cut along the whole section is broken however small the hole is: its number would read as spare
     if (state is State.BROKEN and margin is not None and margin >= 0) or state is State.NOT_CHECKED:
         margin, known = None, False
     return Finding(
-        rule.code, f"Cut in {solid.label}", state, True, ruling.ours_in, ("at least" if edge else "at most") if known else "",
+        rule.code, f"Cut in {solid.label}", state, must, ruling.ours_in, ("at least" if edge else "at most") if known else "",
         ruling.allowed_in, margin, "in" if ruling.ours_in is not None else "", ruling.source, ruling.source_text,
         (solid.id,), place, "; ".join(w for w in words if w), ruling.remedy, ruling=ruling,
     )  # fmt: skip

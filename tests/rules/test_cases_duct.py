@@ -56,6 +56,25 @@ def test_a_slot_3_by_10_does_for_6_in_round() -> None:
     assert found.state is State.FINE
 
 
+@pytest.mark.parametrize(
+    ("steps", "shares"),
+    [
+        ((flat(10.0, 3.0), round_duct(6.0)), (1.0, 1.0)),  # 6 in round, 30 in2 flat, 6 in round again: no step down
+        ((round_duct(5.0), round_duct(6.0)), (25 / 36, 1.0)),  # 6 to 5 and back to 6: the 5 is told
+        ((round_duct(5.0), round_duct(4.0)), (25 / 36, 16 / 25)),
+    ],
+)
+def test_coming_back_to_an_earlier_size_is_no_step_down(
+    steps: tuple[SectionSize, ...], shares: tuple[float, ...]
+) -> None:
+    fittings = [bench.straight(12.0)]
+    for step in steps:
+        fittings += [bench.reducer(step), bench.straight(12.0)]
+    scene = bench.built(*fittings, bench.cap(), scene=outlet(round_duct(6.0), PLAIN))
+    found = bench.all_of(bench.judge_built(scene), "DCT-SHRINK")
+    assert sorted(f.measured or 0.0 for f in found) == pytest.approx(sorted(shares))
+
+
 def test_the_hoods_own_transition_is_not_a_step_down_on_the_way() -> None:
     from routeviz.model.route import PartKind
     from routeviz.rules.bench import as_built_part

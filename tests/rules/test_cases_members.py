@@ -77,11 +77,46 @@ def test_along_the_i_joists_the_beam_stops_it_and_across_them_the_chart_decides(
 def test_a_rim_in_one_bay_takes_6_in_and_keeps_a_sliver() -> None:
     # 2x8 rim, 7 1/4 in; an old 4 in hole; the new fan wants 6 in: 5/8 in stay above and below.
     rim = member("rim-hood", SolidKind.RIM, (0.0, 4.5, 96.0), (144.0, 6.0, 103.25), 0, "2x8", crossing=Crossing.RULE)
-    found = ruling(rim, rules.cut_of(rim, meets(rim, Y, (60.0, 5.0, 99.625), 6.0)))
+    cut = rules.cut_of(rim, meets(rim, Y, (60.0, 5.0, 99.625), 6.0))
+    found = ruling(rim, cut)
     assert found.verdict is MemberVerdict.WITHIN
-    assert found.ours_in == 6.0
+    assert found.ours_in == pytest.approx(0.625)
     assert "inspector" in found.remedy
+    context = look(solids=(rim,), route=straight_up(penetrations=(meets(rim, Y, (60.0, 5.0, 99.625), 6.0),)))
+    told = bench.one_of(rules.check(context), "MBR-RIM")
+    assert (told.state, told.must, told.margin) == (State.CLOSE, False, pytest.approx(0.625))
     assert ruling(rim, rules.bore(7.5, 7.25)).verdict is MemberVerdict.NOT_ALLOWED
+
+
+@pytest.mark.parametrize(
+    ("other", "verdict"),
+    [
+        (
+            member("joist-4", SolidKind.JOIST, (59.25, -140.0, 96.0), (60.75, 4.5, 103.25), 1, "2x8"),
+            MemberVerdict.NOT_ALLOWED,
+        ),
+        (
+            member("joist-5", SolidKind.JOIST, (75.25, -140.0, 96.0), (76.75, 4.5, 103.25), 1, "2x8"),
+            MemberVerdict.WITHIN,
+        ),
+        (
+            member("upper-stud-4", SolidKind.STUD, (61.0, 0.5, 105.5), (62.5, 6.0, 190.0), 2, "2x6"),
+            MemberVerdict.NOT_ALLOWED,
+        ),
+        (
+            member("upper-stud-5", SolidKind.STUD, (66.0, 0.5, 105.5), (67.5, 6.0, 190.0), 2, "2x6"),
+            MemberVerdict.WITHIN,
+        ),
+    ],
+)
+def test_nothing_may_bear_on_the_rim_where_it_is_cut(other: Solid, verdict: MemberVerdict) -> None:
+    # a joist's end in the hole means that two bays are cut; a stud above needs the rim under it
+    rim = member("rim-hood", SolidKind.RIM, (0.0, 4.5, 96.0), (144.0, 6.0, 103.25), 0, "2x8", crossing=Crossing.RULE)
+    frame = Frame((rim, other), (), (), Box((-10.0, -200.0, 0.0), (200.0, 10.0, 200.0)))
+    found = ruling(rim, rules.cut_of(rim, meets(rim, Y, (60.0, 5.0, 99.625), 6.0)), frame=frame)
+    assert found.verdict is verdict
+    if verdict is MemberVerdict.NOT_ALLOWED:
+        assert other.label in found.detail
 
 
 def test_a_half_round_8_in_deep_out_of_a_10_in_joist() -> None:

@@ -14,18 +14,22 @@ from routeviz.rules.sections import area_in2, section_words
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
-    """Follow the area from part to part beyond the hood's own transition."""
-    route, found = context.the_route(), False
+    """Follow the area beyond the hood's own transition; only less than the least so far is a step down."""
+    route, metric = context.the_route(), context.scene.metric
+    found, narrowest = False, route.parts[0].section_out if route.parts else route.section
     for part in route.parts:
         first = part is route.parts[0] and part.kind is PartKind.TRANSITION
         if part.section == part.section_out or first:
             continue
         found = True
-        share = area_in2(part.section_out) / area_in2(part.section)
-        metric = context.scene.metric
+        if area_in2(part.section) < area_in2(narrowest):
+            narrowest = part.section
+        share = min(1.0, area_in2(part.section_out) / area_in2(narrowest))
         words = f"{section_words(part.section, metric)} to {section_words(part.section_out, metric)}"
         if share < 1:
             words += f": {(1 - share) * 100:.0f} of 100 parts of the area lost"
+        if area_in2(part.section_out) < area_in2(narrowest):
+            narrowest = part.section_out
         yield from judge_number(rule, context, "downstream_area_share", share, where=(part.id,), place=part.start,
                                 detail=words, remedy="Keep the wider duct all the way to a cap of that size.")  # fmt: skip
     if not found:
