@@ -8,6 +8,8 @@ from typing import Annotated
 
 from cyclopts import Parameter
 
+from routeviz.cli.scenes import load_scene
+
 __all__ = ["check"]
 
 
@@ -22,9 +24,9 @@ def check(scene: Path, /, *, as_json: Annotated[bool, Parameter(name="--json", n
         Print the findings as JSON alone.
 
     """
-    from routeviz import pipeline, reports, scenefile
+    from routeviz import pipeline, reports
 
-    plan = pipeline.plan(scenefile.load(scene), alternatives=1)
+    plan = pipeline.plan(load_scene(scene), alternatives=1)
     if as_json:
         print(json.dumps(reports.plain(plan.all_findings), indent=1, ensure_ascii=False))  # noqa: T201
     else:

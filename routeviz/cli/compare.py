@@ -8,6 +8,8 @@ from typing import Annotated
 
 from cyclopts import Parameter
 
+from routeviz.cli.scenes import load_scene
+
 __all__ = ["compare"]
 
 
@@ -21,9 +23,9 @@ def compare(scene: Path, /, *, as_json: Annotated[bool, Parameter(name="--json",
     as_json
         Print the table as JSON alone.
     """
-    from routeviz import reports, scenefile, studies
+    from routeviz import reports, studies
 
-    loaded = scenefile.load(scene)
+    loaded = load_scene(scene)
     ways = studies.compare(loaded)
     if as_json:
         print(json.dumps(reports.plain(ways), indent=1, ensure_ascii=False))  # noqa: T201

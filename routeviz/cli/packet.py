@@ -9,6 +9,7 @@ from typing import Annotated, Literal, Self
 from cyclopts import Parameter
 
 from routeviz.cli.files import folder_for
+from routeviz.cli.scenes import load_scene
 
 __all__ = ["packet"]
 
@@ -37,9 +38,9 @@ def packet(
     svg
         Write each sheet as SVG too.
     """
-    from routeviz import drawings, pipeline, scenefile
+    from routeviz import drawings, pipeline
 
-    loaded = scenefile.load(scene)
+    loaded = load_scene(scene)
     found = pipeline.plan(loaded)
     folder = folder_for(scene, out)
     size = paper or ("a4" if loaded.metric else "letter")

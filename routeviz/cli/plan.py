@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 from cyclopts import Parameter
 
 from routeviz.cli.files import OutputError, folder_for, write_text
+from routeviz.cli.scenes import load_scene
 
 if TYPE_CHECKING:
     from routeviz.model.study import Fix
@@ -46,9 +47,9 @@ def plan(
     apply
         Write the scene with this fix (counted from 1) to a new file, NAME_fix_N.toml, instead of planning files.
     """
-    from routeviz import pipeline, reports, scenefile, studies
+    from routeviz import pipeline, reports, studies
 
-    found = pipeline.plan(scenefile.load(scene), alternatives=ways)
+    found = pipeline.plan(load_scene(scene), alternatives=ways)
     fixes = studies.fixes(found)
     if apply is not None:
         return _apply(scene, apply, fixes)
@@ -80,7 +81,9 @@ def _apply(scene: Path, number: int, fixes: tuple[Fix, ...]) -> int:
     target = Path(f"{scene.stem}_fix_{number}.toml")
     if target.exists():
         raise OutputError(f"{target} is there already; nothing was written. Move it away first")
-    written = scenefile.edit(scene.read_text(encoding="utf-8"), {field: _value(text) for field, text in fixes[number - 1].changes})
+    written = scenefile.edit(
+        scene.read_text(encoding="utf-8"), {field: _value(text) for field, text in fixes[number - 1].changes}
+    )
     write_text(target, written)
     print(f"{target}: {fixes[number - 1].words} ({fixes[number - 1].recheck})", file=sys.stderr)  # noqa: T201
     return 0

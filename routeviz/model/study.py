@@ -13,6 +13,7 @@ __all__ = ["Fix", "FixKind", "Way"]
 class FixKind(StrEnum):
     """What a fix changes; the order is from least to most intrusive."""
 
+    CABINET = "shorten a cabinet"
     SHIFT = "shift the hood"
     HEIGHT = "change the height"
     SHIFT_BOTH = "shift hood and cooktop"
@@ -48,9 +49,9 @@ class Fix:
     @property
     def recheck(self) -> str:
         """Say what planning again found; the only promise that is made."""
-        rest = f", {self.broken} broken that only advise" if self.broken else ""
+        rest = f", {self.broken} should broken" if self.broken else ""
         elbows = "no elbow" if self.elbows == 0 else f"{self.elbows:g} elbow{'s' if self.elbows != 1 else ''}"
-        return f"planned again: 0 broken{rest}, {elbows}"
+        return f"planned again: {'no must' if self.broken else '0'} broken{rest}, {elbows}"
 
 
 @dataclass(frozen=True, slots=True)

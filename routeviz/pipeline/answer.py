@@ -14,6 +14,7 @@ from routeviz.units import length_text
 __all__ = ["ROOM_CODE_PREFIX", "answer", "second_line", "verdict"]
 
 ROOM_CODE_PREFIX = "FIT-ROOM"
+_FALLBACK = "What is left without a route is a hood that cleans and returns the air; one that blows outdoors is better."
 _COUNT = {0: "no elbow", 1: "one elbow", 2: "two elbows", 3: "three elbows", 4: "four elbows", 5: "five elbows"}
 
 
@@ -105,12 +106,13 @@ def second_line(scene: Scene, paths: Paths, options: Sequence[Option]) -> str:
         return "Judged as built; nothing was searched."
     if options and options[0].route.elbows == 0:
         return "Simpler? There is none: no elbow is the fewest a duct can have." + _proof(paths)
-    reasons = [r for r in (_reason(scene, w) for w in paths.why_not) if r]
+    told = None if options else next((w for w in paths.why_not if w.blockers), None)
+    reasons = [r for r in (_reason(scene, w) for w in paths.why_not if w is not told) if r]
+    if told is not None and told.middle_in is not None and told.verified:
+        side = "left" if told.middle_in < 0 else "right"
+        reasons.insert(0, f"{_length(abs(told.middle_in), scene)} {side} is the middle of the bay.")
     if not options:
-        reasons = [
-            *reasons[:2],
-            "What is left without a route is a hood that cleans and returns the air; one that blows outdoors is better.",
-        ]
+        reasons = [*reasons[:2], _FALLBACK]
     return " ".join(reasons[:3]) + (_proof(paths) if options else "")
 
 

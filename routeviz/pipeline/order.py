@@ -20,7 +20,7 @@ from routeviz.pipeline.answer import answer, second_line, verdict
 from routeviz.rules import Profile
 from routeviz.units import length_text
 
-__all__ = ["plan", "settle"]
+__all__ = ["plan", "scene_findings", "settle"]
 
 Progress = Callable[[str], None]
 
@@ -84,6 +84,7 @@ def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = Non
     scene = settle(scene, profile)
     with clock("frame"):
         frame = framing.frame(scene, rules.keep_away(profile))
+        scene = replace(scene, assumptions=(*scene.assumptions, *framing.assumptions(scene)))
     with clock("search"):
         paths = (
             _as_built_paths() if scene.as_built else search.find(freespace.carve(frame, scene, scene.duct.sections[0]))
@@ -95,6 +96,13 @@ def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = Non
         findings = rules.check_scene(scene, frame, profile)
         members = rules.blocker_rulings(scene, frame, profile, _open_ways(paths))
     return _close(scene, frame, paths, options, findings, members, clock)
+
+
+def scene_findings(scene: Scene) -> tuple[Finding, ...]:
+    """Give the findings that hold whatever the route: heights, cover, room for the hood. No search, so it is quick."""
+    profile = rules.profile(scene.rules.profile, file=scene.file)
+    scene = settle(scene, profile)
+    return rules.check_scene(scene, framing.frame(scene, rules.keep_away(profile)), profile)
 
 
 def _as_built_paths() -> Paths:

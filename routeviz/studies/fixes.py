@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import heapq
+import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from routeviz import pipeline
 from routeviz.model.finding import Finding, FramingPiece, MemberVerdict, State, Verdict
 from routeviz.model.plan import Plan
-from routeviz.model.scene import Scene, SectionShape, SectionSize
+from routeviz.model.scene import Obstacle, Scene, SectionShape, SectionSize
 from routeviz.model.solids import Solid, SolidKind
 from routeviz.model.study import Fix, FixKind
 from routeviz.units import length_text
@@ -18,7 +18,7 @@ __all__ = ["fixes", "must_broken"]
 
 _STEP_IN = 0.25
 _REACH_IN = 24.0
-_TRIES = 40  # plans made at the most
+_SEARCHES = 8  # plans made at the most
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,20 +62,27 @@ def fixes(plan: Plan, *, most: int = 3, progress: Callable[[str], None] | None =
         return ()
     found: list[Fix] = []
     seen: set[tuple[FixKind, bool]] = set()
-    for number, attempt in enumerate(_tries(plan)):
-        if len(found) >= most or number >= _TRIES:
+    searches = 0
+    for attempt in _tries(plan):
+        if len(found) >= most or searches >= _SEARCHES:
             break
         key = (attempt.kind, attempt.moved_in < 0)
-        if key in seen:
+        if key in seen or not _worth_a_search(attempt.scene):
             continue
         if progress:
             progress(attempt.words)
+        searches += 1
         again = pipeline.plan(attempt.scene, alternatives=1)
         if again.best is None or must_broken(again):
             continue
         seen.add(key)
         found.append(_fix(attempt, again))
     return tuple(found)
+
+
+def _worth_a_search(scene: Scene) -> bool:
+    """Whether the changed scene clears every must-finding that does not hang on the route; quick, no search."""
+    return not any(f.state is State.BROKEN and f.must and not f.waived for f in pipeline.scene_findings(scene))
 
 
 def _fix(attempt: _Try, again: Plan) -> Fix:
@@ -101,40 +108,80 @@ def _fix(attempt: _Try, again: Plan) -> Fix:
 
 def _tries(plan: Plan) -> Iterator[_Try]:
     """Give changes, least intrusive first."""
-    yield from _cheap_moves(plan)
+    yield from _things_raised(plan)
+    yield from _moves(plan)
     yield from _sections(plan.scene)
     yield from _other_ends(plan.scene)
     yield from _framed(plan)
 
 
-def _cheap_moves(plan: Plan) -> Iterator[_Try]:
-    """Moves of hood and height in order of inches moved; moves that the search has proven come first."""
-    scene = plan.scene
-    shifts = sorted({*_proven_shifts(plan), *_scan()}, key=lambda s: (s not in _proven_shifts(plan), abs(s)))
-    for shift in heapq.nsmallest(12, shifts, key=lambda s: (s not in _proven_shifts(plan), abs(s))):
-        yield _shifted(scene, shift, both=False)
+def _moves(plan: Plan) -> Iterator[_Try]:
+    """Moves of the hood, the height, then hood and cooktop together; only moves that could matter."""
+    shifts = _shifts(plan)
+    for shift in shifts:
+        yield _shifted(plan.scene, shift, both=False)
     for height in _heights(plan):
-        yield _raised(scene, height)
-    for shift in heapq.nsmallest(12, shifts, key=lambda s: (s not in _proven_shifts(plan), abs(s))):
-        yield _shifted(scene, shift, both=True)
+        yield _raised(plan.scene, height)
+    for shift in shifts:
+        yield _shifted(plan.scene, shift, both=True)
 
 
-def _proven_shifts(plan: Plan) -> tuple[float, ...]:
-    found: list[float] = []
+def _shifts(plan: Plan) -> tuple[float, ...]:
+    """Give shifts to try, least first: what frees a straight run (and what also allows for the scene's tolerances),
+    and what gives the hood room."""
+    scene = plan.scene
+    spare = max(scene.tolerances.joists_in, scene.tolerances.studs_in, scene.tolerances.rafters_in)
+    found: set[float] = set()
     for why in plan.paths.why_not:
         if why.verified:
-            found += [s for s in (why.shift_in, why.shift_other_in, why.middle_in) if s is not None and s != 0]
+            for shift in (why.shift_in, why.shift_other_in):
+                if shift:
+                    away = 1.0 if shift > 0 else -1.0
+                    found |= {shift, shift + away * spare, shift + away * 2.0}
+            if why.middle_in:
+                found.add(why.middle_in)
     for finding in plan.findings:
         if finding.code.startswith("FIT-ROOM") and finding.state is State.BROKEN and finding.margin is not None:
-            found += [finding.margin, -finding.margin]
-    return tuple(sorted({round(s / _STEP_IN + (0.4999 if s > 0 else -0.4999)) * _STEP_IN for s in found}, key=abs))
+            found |= {finding.margin, -finding.margin}
+    stepped = {_outward(s) for s in found if abs(s) <= _REACH_IN}
+    return tuple(sorted(stepped, key=lambda s: (abs(s), s)))
 
 
-def _scan() -> Iterator[float]:
-    size = 1.0
-    while size <= _REACH_IN:
-        yield from (-size, size)
-        size += 3.0
+def _outward(shift: float) -> float:
+    """Round a shift up to a quarter inch, away from where the hood stands."""
+    steps = math.ceil(abs(shift) / _STEP_IN - 1e-9)
+    return math.copysign(steps * _STEP_IN, shift)
+
+
+def _things_raised(plan: Plan) -> Iterator[_Try]:
+    """Raise cabinets and shelves that hang too low over or beside the cooktop by what they lack, all together."""
+    scene = plan.scene
+    lack: dict[str, float] = {}
+    for finding in must_broken(plan):
+        if finding.unit == "in" and finding.margin is not None and finding.code.startswith(("HGT-", "CLR-")):
+            for thing in finding.where:
+                lack[thing] = max(lack.get(thing, 0.0), -finding.margin)
+    things = [o for o in scene.obstacles if o.id in lack]
+    if not things:
+        return
+    raised = {o.id: _raise(o, lack[o.id]) for o in things}
+    words = " and ".join(f"the {o.id.replace('-', ' ')} by {_text(lack[o.id], scene)}" for o in things)
+    fields = [
+        pair
+        for o in raised.values()
+        for pair in (
+            (f"obstacles.{o.id}.bottom", _text(o.bottom_in, scene)),
+            (f"obstacles.{o.id}.height", _text(o.height_in, scene)),
+        )
+    ]
+    changed = replace(scene, obstacles=tuple(raised.get(o.id, o) for o in scene.obstacles))
+    yield _Try(FixKind.CABINET, f"Raise or shorten {words}", changed, tuple(fields), max(lack[o.id] for o in things))
+
+
+def _raise(thing: Obstacle, lack_in: float) -> Obstacle:
+    """Lift a thing's underside: a tall one is shortened, one that is not tall enough for that moves up whole."""
+    height = thing.height_in - lack_in if thing.height_in > 2 * lack_in else thing.height_in
+    return replace(thing, bottom_in=thing.bottom_in + lack_in, height_in=height)
 
 
 def _heights(plan: Plan) -> Iterator[float]:
