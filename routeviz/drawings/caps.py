@@ -39,7 +39,7 @@ def draw_cap(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Fram
     left, low, right, high = view.region
     over = scene.cap.roof_stub_in + 5.0 if route.termination.direction[2] > 0.5 and view.axis != 2 else reach
     foot = cap_foot_in(route, frame) if view.axis != 2 else v
-    if not (left <= u - reach and u + reach <= right and low <= foot and max(v, foot + over) <= high + 2.0):
+    if not (left <= u <= right and low <= foot and max(v, foot + over) <= high + 2.0):
         return
     way = route.termination.direction
     axis = max(range(3), key=lambda k: abs(way[k]))
