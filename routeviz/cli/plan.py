@@ -22,7 +22,7 @@ def plan(
     /,
     *,
     out: Annotated[Path | None, Parameter(name=["--out", "-o"])] = None,
-    as_json: Annotated[str | None, Parameter(name="--json")] = None,
+    as_json: Annotated[str | None, Parameter(name="--json", allow_leading_hyphen=True)] = None,
     picture: bool = True,
     page: bool = True,
     ways: int = 3,
@@ -90,9 +90,11 @@ def _apply(scene: Path, number: int, fixes: tuple[Fix, ...]) -> int:
 
 
 def _value(text: str) -> object:
-    """Read a fix's new value: a list, a number or true as TOML has it; a length stays the text that it is."""
+    """Read a fix's new value: a list, a number or true as TOML has it; a length stays text; nothing takes the field out."""
     import tomllib
 
+    if not text:
+        return None
     try:
         return tomllib.loads(f"value = {text}")["value"]
     except tomllib.TOMLDecodeError:

@@ -29,7 +29,7 @@ class FixKind(StrEnum):
 class Fix:
     """A change of the scene that was planned again and clears every must-finding.
 
-    `changes` are scene-file fields with their new values, ready to be written.
+    `changes` are scene-file fields with their new values, ready to be written; an empty value takes the field out.
     """
 
     kind: FixKind

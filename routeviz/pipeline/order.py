@@ -92,8 +92,8 @@ def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = Non
     with clock("realise"):
         routes = _routes(scene, frame, paths, alternatives)
     with clock("check, blow, count"):
-        options = tuple(_option(scene, frame, profile, route) for route in routes)
         findings = rules.check_scene(scene, frame, profile)
+        options = tuple(_option(scene, frame, profile, route, findings) for route in routes)
         members = rules.blocker_rulings(scene, frame, profile, _open_ways(paths))
     return _close(scene, frame, paths, options, findings, members, clock)
 
@@ -120,10 +120,10 @@ def _routes(scene: Scene, frame: Frame, paths: Paths, alternatives: int) -> tupl
     )
 
 
-def _option(scene: Scene, frame: Frame, profile: Profile, route: Route) -> Option:
+def _option(scene: Scene, frame: Frame, profile: Profile, route: Route, of_scene: tuple[Finding, ...]) -> Option:
     air = airflow.solve(route, scene)
     findings = rules.check_route(scene, frame, profile, route, air)
-    counted = takeoff.count(route, scene, frame, findings)
+    counted = takeoff.count(route, scene, frame, of_scene + findings)
     if air.full.status is AirStatus.NO_FAN:
         return Option(route, findings, air, counted)
     need, makeup = _asked(scene, profile, air.full.flow_cfm)

@@ -204,9 +204,7 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
             for m in take.measure_first
         ]
     out.append(_head("Buy"))
-    out += [
-        wrap(f"{b.count:g} {b.unit} {b.item}, {b.size}{'; ' + b.note if b.note else ''}", width, "  ") for b in take.buy
-    ]
+    out += [wrap(f"☐ {line.words}", width, "  ") for line in take.buy]
     if take.cuts:
         out.append(_head("Cut"))
         out += [

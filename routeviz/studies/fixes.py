@@ -157,10 +157,13 @@ def _things_raised(plan: Plan) -> Iterator[_Try]:
     """Raise cabinets and shelves that hang too low over or beside the cooktop by what they lack, all together."""
     scene = plan.scene
     lack: dict[str, float] = {}
-    for finding in must_broken(plan):
-        if finding.unit == "in" and finding.margin is not None and finding.code.startswith(("HGT-", "CLR-")):
-            for thing in finding.where:
-                lack[thing] = max(lack.get(thing, 0.0), -finding.margin)
+    heights = [
+        f for f in must_broken(plan) if f.unit == "in" and f.margin is not None and f.code.startswith(("HGT-", "CLR-"))
+    ]
+    window = max((-f.margin for f in heights if f.code == "HGT-WINDOW" and f.margin is not None), default=0.0)
+    for finding in heights:
+        for thing in finding.where:
+            lack[thing] = max(lack.get(thing, window), -(finding.margin or 0.0))
     things = [o for o in scene.obstacles if o.id in lack]
     if not things:
         return
@@ -176,6 +179,9 @@ def _things_raised(plan: Plan) -> Iterator[_Try]:
     ]
     changed = replace(scene, obstacles=tuple(raised.get(o.id, o) for o in scene.obstacles))
     yield _Try(FixKind.CABINET, f"Raise or shorten {words}", changed, tuple(fields), max(lack[o.id] for o in things))
+    names = " and ".join(f"the {o.id.replace('-', ' ')}" for o in things)
+    left = replace(scene, obstacles=tuple(o for o in scene.obstacles if o.id not in lack))
+    yield _Try(FixKind.CABINET, f"Take away {names}", left, tuple((f"obstacles.{o.id}", "") for o in things), 0.0)
 
 
 def _raise(thing: Obstacle, lack_in: float) -> Obstacle:
