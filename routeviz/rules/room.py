@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import ObstacleKind, OpeningKind, RunDirection, Scene, WallSide
 from routeviz.model.solids import Box
 from routeviz.rules.cuts import overlap_in
 from routeviz.rules.outcome import EPSILON_IN
-from routeviz.rules.window import ceiling_over_hood_in
 
 __all__ = ["Clash", "free_places", "hood_boxes", "in_the_way", "room_beside"]
 

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from routeviz.model.scene import AboveKind, MemberKind, Obstacle, ObstacleKind, RoofForm, RunDirection, Scene, WallSide
+from routeviz.model.overhead import ceiling_over_hood_in
+from routeviz.model.scene import Obstacle, ObstacleKind, Scene
 from routeviz.rules.profiles import Limit, Profile, maker_limit
 
-__all__ = ["Bound", "Window", "ceiling_over_hood_in", "mounting_window"]
+__all__ = ["Bound", "Window", "mounting_window"]
 
 _NOTHING_ABOVE = frozenset({ObstacleKind.HOLE, ObstacleKind.DUCT, ObstacleKind.CHASE})
 
@@ -49,31 +50,6 @@ class Window:
     def spare_in(self) -> float:
         """Give the room between the highest lower bound and the lowest upper bound; negative when they cross."""
         return min(b.value_in for b in self.bounds if not b.lower) - max(b.value_in for b in self.bounds if b.lower)
-
-
-def ceiling_over_hood_in(scene: Scene) -> float:
-    """Give the height of the ceiling over the hood's middle [in above the floor].
-
-    Under a ceiling that follows the rafters the scene's height holds at the hood wall, or at the low side wall where
-    the ridge runs out from the hood wall; the slope is added from there.
-    """
-    flat, roof = scene.kitchen.ceiling_in, scene.roof
-    sloped = (
-        scene.above.kind is AboveKind.ROOF
-        and scene.ceiling.joists is None
-        and roof is not None
-        and not (roof.framing is not None and roof.framing.kind is MemberKind.TRUSS)
-    )
-    if not sloped or roof is None or roof.ridge is RunDirection.ALONG or roof.form is RoofForm.FLAT:
-        return flat
-    x, width = scene.hood.centre_in, scene.kitchen.width_in
-    if roof.form is RoofForm.SHED:
-        return flat + roof.pitch * (width - x if roof.high_side is WallSide.LEFT else x)
-    ridge = min(max(roof.ridge_at_in, 0.0), width)
-    if ridge <= 0.0 or ridge >= width:
-        return flat + roof.pitch * (x if ridge >= width else width - x)
-    top = roof.pitch * ridge
-    return flat + (roof.pitch * x if x <= ridge else top * (width - x) / (width - ridge))
 
 
 def _above_hood(scene: Scene) -> tuple[Obstacle, ...]:

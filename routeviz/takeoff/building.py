@@ -6,6 +6,7 @@ import math
 
 from routeviz.catalog import table
 from routeviz.model.finding import Finding, State
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.route import Part, PartKind, Penetration, Route
 from routeviz.model.scene import AboveKind, Scene, WallSide
 from routeviz.model.solids import FaceKind, Frame, SolidKind
@@ -175,11 +176,11 @@ def _strip(part: str, length_in: float, scene: Scene, where: str) -> BuyLine:
 
 
 def cover_gap_in(scene: Scene) -> float | None:
-    """Give the height the chimney cover must fill [in]; None without a cover or a mounting height."""
+    """Give the height the chimney cover must fill [in], up to a sloped ceiling too; None without cover or height."""
     bottom = scene.hood_bottom_in
     if scene.hood.cover is None or bottom is None:
         return None
-    return scene.kitchen.ceiling_in - bottom - scene.hood.body_in
+    return ceiling_over_hood_in(scene) - bottom - scene.hood.body_in
 
 
 def _cover(scene: Scene) -> list[BuyLine]:

@@ -6,13 +6,13 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz.model.finding import Finding
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import Kitchen
 from routeviz.rules.bench import kitchen, look
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import at_least, at_most
 from routeviz.rules.profiles import Limit
 from routeviz.rules.registry import Rule, Scope
-from routeviz.rules.window import ceiling_over_hood_in
 
 
 def _own(key: str, value: float) -> Limit:

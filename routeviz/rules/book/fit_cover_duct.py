@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz.model.finding import Finding
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.route import PartKind
 from routeviz.model.scene import Cover, Scene
 from routeviz.model.solids import Vec3
@@ -14,7 +15,6 @@ from routeviz.rules.context import Context
 from routeviz.rules.outcome import arithmetic, at_least
 from routeviz.rules.registry import Rule, Scope
 from routeviz.rules.whereabouts import pieces
-from routeviz.rules.window import ceiling_over_hood_in
 
 _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
 
