@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 
+from routeviz.errors import LimitError
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Ints, Region
 from routeviz.search.lines import Lines, lines
 from routeviz.search.masks import Bools, block_corners, block_runs
@@ -15,7 +16,9 @@ from routeviz.search.moves import Body, Moves
 from routeviz.search.terms import Terms
 from routeviz.search.torus import drop_free_corners
 
-__all__ = ["Corners", "Lattice", "Rail", "corners", "lattice", "rail"]
+MOST_EVENTS = 2_500_000  # elbow places; about 600 MB at the peak
+
+__all__ = ["MOST_EVENTS", "Corners", "Lattice", "Rail", "corners", "lattice", "rail"]
 
 Corners = npt.NDArray[np.uint32]
 
@@ -176,6 +179,11 @@ def lattice(
         bits[tuple(here)] = corners(space, part, table, terms)
     events = bits != nothing
     alive = np.flatnonzero(events)
+    if len(alive) > MOST_EVENTS:
+        raise LimitError(
+            f"An elbow could sit at {len(alive) / 1e6:.1f} million places, more than {MOST_EVENTS / 1e6:.1f} million. "
+            "Allow fewer elbows, or take out solids that are far from any route"
+        )
     number = np.full(bits.shape, -1, np.int32)
     number.ravel()[alive] = np.arange(len(alive), dtype=np.int32)
     made: dict[tuple[int, tuple[int, int, int]], tuple[Rail, Lines]] = {}

@@ -42,13 +42,15 @@ class Layers:
     """A field that grows by layers.
 
     `out` are the ways out per state, computed unless given. `face`, when given, is the only exit that counts;
-    `only[k]`, when given, is the only state in which a run with k elbows ahead may be.
+    `only[k]`, when given, is the only state in which a run with k elbows ahead may be. `anywhere` lets every route end
+    right behind its last elbow: it tells how far a duct can get at all.
     """
 
     grid: Lattice
     out: list[list[Way]] = field(default_factory=list)
     face: str = ""
     only: dict[int, int] = field(default_factory=dict)
+    anywhere: bool = False
     cost: list[list[list[Ints]]] = field(default_factory=list)
 
     def __post_init__(self) -> None:
@@ -80,6 +82,8 @@ class Layers:
 
     def _last_run(self, number: int) -> list[Ints]:
         grid, out = self.grid, self.ways_out(self.out[number])
+        if self.anywhere:
+            return [np.zeros(len(grid.alive), np.int64) for _ in grid.table.take_off]
         if not out or not self.allows(number, 0):
             return self._nothing()
         table, track = grid.table, grid.tracks[number]

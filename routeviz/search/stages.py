@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 
 from routeviz.model.freespace import FreeSpace
 from routeviz.search.coordinates import Ground
+from routeviz.search.layers import Layers
 from routeviz.search.solve import Cost, Solution, prepare, solve_on
 from routeviz.search.terms import Terms
 
@@ -64,6 +65,14 @@ class Looker:
                 found.append(Found(cost, fields[n]))
         return sorted(found, key=lambda f: f.cost)
 
+    def reaches_further(self, *, priced: bool) -> bool:
+        """Tell whether a duct can get as far as a second elbow at all, on relaxed terms."""
+        for base in self.planar(Terms(priced=priced, relaxed=True)):
+            everywhere = Layers(base.grid, base.layers.out, anywhere=True)
+            if Solution(base.grid, everywhere, base.launches).cost(self.space.start.point, PLANAR) is not None:
+                return True
+        return False
+
     def bound(self, *, priced: bool, elbows: int) -> Cost | None:
         """Give a cost that no route with at most `elbows` elbows can beat; None when there is none at all."""
         relaxed = self.costs(Terms(priced=priced, relaxed=True), elbows)
@@ -91,7 +100,8 @@ class Looker:
         found = self.exact(priced=priced, elbows=min(limit, PLANAR), at_least=0, bound=bound)
         if found:  # boxing is a last resort: one more elbow to save some of it is not looked for
             return found, bound if not priced or limit <= PLANAR else None
-        for depth in range(_FULL, limit + 1):
+        deep = range(_FULL, limit + 1) if limit >= _FULL and self.reaches_further(priced=priced) else ()
+        for depth in deep:
             bound = self.bound(priced=priced, elbows=depth)
             if bound is not None and (not found or bound < found[0].cost):
                 deeper = self.exact(priced=priced, elbows=depth, at_least=depth, bound=bound)

@@ -62,7 +62,8 @@ class _Tracer:
     def backs(self, elbows: int, kind: int) -> list[tuple[int, Back]]:
         """Give the runs back under the cover that may follow with so many elbows ahead."""
         return [
-            (n, back) for n, back in enumerate(self.launch.backs)
+            (n, back)
+            for n, back in enumerate(self.launch.backs)
             if back.turn.kind == kind and self.layers.allows(back.turn.target, elbows)
         ]
 
