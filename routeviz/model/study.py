@@ -71,3 +71,4 @@ class Way:
     close: int
     parts: int | None
     answer: str
+    cabinet_in3: float = 0.0  # taken of the cabinets that hide the duct

@@ -7,7 +7,7 @@ from enum import StrEnum
 
 from routeviz.model.solids import Vec3
 
-__all__ = ["Account", "BuyLine", "Cut", "Hole", "Mark", "MeasureFirst", "Sheet", "Step", "StockPlan", "TakeOff"]
+__all__ = ["Account", "BuyLine", "CabinetSpace", "Cut", "Hole", "Mark", "MeasureFirst", "Sheet", "Step", "StockPlan", "TakeOff"]
 
 
 _NO_PLURAL = ("ft", "m")
@@ -173,6 +173,16 @@ class MeasureFirst:
 
 
 @dataclass(frozen=True, slots=True)
+class CabinetSpace:
+    """What a duct, boxed in with its clearance, takes of one cabinet [in3]."""
+
+    obstacle: str
+    label: str
+    lost_in3: float
+    of_in3: float
+
+
+@dataclass(frozen=True, slots=True)
 class TakeOff:
     """Everything counted for one route."""
 
@@ -184,3 +194,4 @@ class TakeOff:
     steps: tuple[Step, ...]
     measure_first: tuple[MeasureFirst, ...]
     account: Account = Account(0.0, 0.0, 0.0, 0.0)
+    cabinets: tuple[CabinetSpace, ...] = ()

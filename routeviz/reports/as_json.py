@@ -75,6 +75,7 @@ def _option(option: Option) -> dict[str, Any]:
         "marks": plain(take.marks),
         "steps": plain(take.steps),
         "measure_first": plain(take.measure_first),
+        "cabinet_space": plain(take.cabinets),
     }
 
 

@@ -72,9 +72,7 @@ def _member_text(ruling: MemberRuling, width: int, metric: bool) -> str:
         allowed, ours = (length_text(v, metric=metric) for v in (ruling.allowed_in, ruling.ours_in))
         numbers = f" ({ruling.measure} up to {allowed}; this takes {ours})"
     lines = [wrap(f"{ruling.label}: {ruling.verdict}{numbers}. [{ruling.code}] {ruling.source_text}", width, "  ")]
-    for text in (ruling.detail, ruling.remedy):
-        if text:
-            lines.append(wrap(text, width, "      "))
+    lines += [wrap(text, width, "      ") for text in (ruling.detail, ruling.remedy) if text]
     for piece in ruling.framing:
         cut = f", {length_text(piece.length_in, metric=metric)}" if piece.length_in is not None else ""
         lines.append(wrap(f"{piece.count} {piece.name}, {piece.size}{cut} {piece.note}".rstrip(), width, "      "))
@@ -87,6 +85,9 @@ def _way_out(option: Option, width: int, metric: bool) -> str:
     numbers = f"{elbows_text(route.elbows)}, {length_text(route.length_in, metric=metric, long=True)}, {_flow(option.air, metric)}"
     if route.boxed_in > 0:
         numbers += f", {length_text(route.boxed_in, metric=metric, long=True)} to box in"
+    for cabinet in option.takeoff.cabinets:
+        lost, whole = (quantity(v, "in3", metric=metric) for v in (cabinet.lost_in3, cabinet.of_in3))
+        numbers += f", takes {lost} of the {whole} in the {cabinet.label}"
     tail = f"; {broken} broken" if broken else ""
     return wrap(f"{route.id}  {route.words}: {numbers}{tail}.", width, "  ")
 
@@ -274,4 +275,6 @@ def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
             lines.append(wrap(f"passes through {', '.join(way.members)}", width, "      "))
         if way.boxed_in:
             lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "      "))
+        if way.cabinet_in3:
+            lines.append(wrap(f"takes {quantity(way.cabinet_in3, 'in3', metric=metric)} of the cabinets", width, "      "))
     return "\n".join(lines)

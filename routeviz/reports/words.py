@@ -41,6 +41,8 @@ def quantity(value: float, unit: str, *, metric: bool) -> str:
         return f"{value * 249.08891:.0f} Pa" if metric else f"{value:.2f} in wg"
     if unit == "ft":
         return f"{value * 0.3048:.1f} m" if metric else f"{value:.0f} ft"
+    if unit == "in3":
+        return f"{value * 0.016387064:.0f} l" if metric else f"{value / 1728:.1f} cu ft"
     if unit == "lb":
         return f"{value * 0.45359237:.0f} kg" if metric else f"{value:.0f} lb"
     if unit.startswith("of "):

@@ -62,4 +62,5 @@ def _row(label: str, plan: Plan) -> Way:
         close=states.count(State.CLOSE),
         parts=len(best.takeoff.buy),
         answer=plan.answer,
+        cabinet_in3=sum(c.lost_in3 for c in best.takeoff.cabinets),
     )

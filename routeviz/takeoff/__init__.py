@@ -7,6 +7,7 @@ from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
 from routeviz.model.takeoff import TakeOff
+from routeviz.takeoff.cabinets import cabinet_space
 from routeviz.takeoff.duct import account, cut_list
 from routeviz.takeoff.holes import hole_schedule
 from routeviz.takeoff.marks import hood_marks
@@ -48,4 +49,5 @@ def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...
         steps=order_of_work(route, scene, frame, findings, holes, marks, measure),
         measure_first=measure,
         account=account(route),
+        cabinets=cabinet_space(route, scene),
     )
