@@ -20,6 +20,7 @@ __all__ = [
     "MM_PER_IN",
     "TICKS_PER_IN",
     "feet_text",
+    "flow_text",
     "inch_text",
     "length_text",
     "mm_text",
@@ -292,6 +293,19 @@ def mm_text(length_in: float) -> str:
     n = math.floor(abs(length_in) * MM_PER_IN + 0.5)
     sign = "−" if length_in < 0 and n else ""
     return f"{sign}{n} mm"
+
+
+def flow_text(flow_cfm: float, *, metric: bool = False) -> str:
+    """Write an air flow [cfm] for a person.
+
+    Examples
+    --------
+    >>> flow_text(400)
+    '400 cfm'
+    >>> flow_text(400, metric=True)
+    '189 l/s'
+    """
+    return f"{flow_cfm * 0.47194744320:.0f} l/s" if metric else f"{flow_cfm:.0f} cfm"
 
 
 def length_text(length_in: float, *, metric: bool = False, long: bool = False) -> str:

@@ -9,7 +9,7 @@ from routeviz.model.finding import Finding, State, Verdict
 from routeviz.model.path import Blocker, Outcome, Paths, WhyNot
 from routeviz.model.plan import Option
 from routeviz.model.scene import Scene
-from routeviz.units import length_text
+from routeviz.units import flow_text, length_text
 
 __all__ = ["ROOM_CODE_PREFIX", "answer", "second_line", "verdict"]
 
@@ -65,8 +65,8 @@ def _works(scene: Scene, option: Option) -> str:
     route, air = option.route, option.air
     flow = "flow unknown"
     if air.full.status is not AirStatus.NO_FAN:
-        k = 0.4719474432 if scene.metric else 1.0
-        flow = f"{air.full.flow_cfm * k:.0f} of {air.label_cfm * k:.0f} {'l/s' if scene.metric else 'cfm'}"
+        moved = flow_text(air.full.flow_cfm, metric=scene.metric).split()[0]
+        flow = f"{moved} of {flow_text(air.label_cfm, metric=scene.metric)}"
     boxed = f", {_length(route.boxed_in, scene, long=True)} boxed in the room" if route.boxed_in > 0 else ""
     return f"{route.words}: {elbow_words(route.elbows)}, {_length(route.length_in, scene, long=True)}{boxed}, {flow}."
 
@@ -86,13 +86,25 @@ def _blocked(scene: Scene, paths: Paths) -> str:
         if shift
         else ""
     )
-    return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {where.label} is {_length(where.overlap_in, scene)} into the duct.{fix}"
+    return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {where.label} {_into(where, scene)}.{fix}"
+
+
+def _into(where: Blocker, scene: Scene) -> str:
+    """Say how a blocker stands in the way, by its kind."""
+    if where.kind == "zone":
+        return "lies there"
+    if where.kind == "keep-out":
+        return f"is {_length(where.overlap_in, scene)} too near for a cap"
+    if where.overlap_in <= 0:
+        return "is too close to the duct"
+    return f"is {_length(where.overlap_in, scene)} into the duct"
 
 
 def _first_blocker(paths: Paths) -> Blocker | None:
-    """Name what to blame first: a member that a shift would clear before a place that is closed for good."""
-    every = [b for w in paths.why_not for b in w.blockers]
-    return next((b for b in every if b.kind != "zone"), every[0] if every else None)
+    """Name what to blame first: what bars a way that is open but for it, before a place that is closed for good."""
+    whys = [w for w in paths.why_not if w.blockers]
+    whys.sort(key=lambda w: (any(b.kind == "zone" for b in w.blockers), not w.verified))
+    return whys[0].blockers[0] if whys else None
 
 
 def _least_shift(paths: Paths) -> tuple[float, str] | None:
@@ -106,7 +118,8 @@ def second_line(scene: Scene, paths: Paths, options: Sequence[Option]) -> str:
         return "Judged as built; nothing was searched."
     if options and options[0].route.elbows == 0:
         return "Simpler? There is none: no elbow is the fewest a duct can have." + _proof(paths)
-    told = None if options else next((w for w in paths.why_not if w.blockers), None)
+    first = None if options else _first_blocker(paths)
+    told = next((w for w in paths.why_not if first is not None and first in w.blockers), None)
     reasons = [r for r in (_reason(scene, w) for w in paths.why_not if w is not told) if r]
     if told is not None and told.middle_in is not None and told.verified:
         side = "left" if told.middle_in < 0 else "right"
@@ -129,8 +142,7 @@ def _reason(scene: Scene, why: WhyNot) -> str:
     if closed is not None:
         return f"Not {why.wanted}: {closed.label} lies there."
     first = why.blockers[0]
-    into = f", {_length(first.overlap_in, scene)} into it" if first.overlap_in > 0 else ""
-    text = f"Not {why.wanted}: {first.label} is in the way{into}."
+    text = f"Not {why.wanted}: {first.label} {_into(first, scene)}."
     if why.shift_in is not None and why.verified:
         text += f" Shift {_length(abs(why.shift_in), scene)} {'left' if why.shift_in < 0 else 'right'} and it goes {why.wanted}"
         if why.middle_in is not None and abs(why.middle_in - why.shift_in) > 0.1:

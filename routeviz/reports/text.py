@@ -276,5 +276,7 @@ def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
         if way.boxed_in:
             lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "      "))
         if way.cabinet_in3:
-            lines.append(wrap(f"takes {quantity(way.cabinet_in3, 'in3', metric=metric)} of the cabinets", width, "      "))
+            lines.append(
+                wrap(f"takes {quantity(way.cabinet_in3, 'in3', metric=metric)} of the cabinets", width, "      ")
+            )
     return "\n".join(lines)

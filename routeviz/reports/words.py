@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from routeviz.model.finding import Finding, State
-from routeviz.units import length_text
+from routeviz.units import flow_text, length_text
 
 __all__ = ["MARKS", "elbows_text", "finding_numbers", "quantity", "wrap"]
 
@@ -34,7 +34,7 @@ def quantity(value: float, unit: str, *, metric: bool) -> str:
     if unit == "":
         return f"{value:.2f}".rstrip("0").rstrip(".")
     if unit == "cfm":
-        return f"{value * 0.4719474432:.0f} l/s" if metric else f"{value:.0f} cfm"
+        return flow_text(value, metric=metric)
     if unit in ("fpm", "ft/min"):
         return f"{value * 0.00508:.1f} m/s" if metric else f"{value:.0f} ft/min"
     if unit == "in wg":

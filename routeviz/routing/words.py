@@ -17,7 +17,7 @@ _WAYS: tuple[tuple[Vec3, str], ...] = (
     ((-1.0, 0.0, 0.0), "left"),
     ((1.0, 0.0, 0.0), "right"),
     ((0.0, 1.0, 0.0), "back"),
-    ((0.0, -1.0, 0.0), "out into the room's depth"),
+    ((0.0, -1.0, 0.0), "forward"),
 )
 _PLURAL = {SolidKind.JOIST: "joists", SolidKind.STUD: "studs", SolidKind.RAFTER: "rafters"}
 
@@ -79,7 +79,8 @@ def _between(a: Vec3, b: Vec3, d: Vec3, frame: Frame) -> str:
                     prefix = (
                         "left wall " if "left wall" in low.label else "right wall " if "right wall" in low.label else ""
                     )
-                    return f"between {prefix}{_PLURAL[kind]} {low.member.number} and {high.member.number}"
+                    first, second = sorted((low.member.number, high.member.number))
+                    return f"between {prefix}{_PLURAL[kind]} {first} and {second}"
                 return f"between {low.label} and {high.label}"
     return ""
 

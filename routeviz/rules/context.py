@@ -10,7 +10,7 @@ from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
 from routeviz.rules.profiles import Limit, Profile, maker_limit
-from routeviz.units import length_text
+from routeviz.units import flow_text, length_text
 
 __all__ = ["Context"]
 
@@ -58,6 +58,10 @@ class Context:
     def length(self, inches: float) -> str:
         """Write a length in the scene's own units."""
         return length_text(inches, metric=self.scene.metric)
+
+    def flow(self, flow_cfm: float) -> str:
+        """Write an air flow in the scene's own unit."""
+        return flow_text(flow_cfm, metric=self.scene.metric)
 
     @property
     def canopy_key(self) -> str:

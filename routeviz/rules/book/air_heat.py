@@ -20,9 +20,9 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     if limit is None or top.kind is not CooktopKind.GAS or not heat:
         return
     wanted = heat * limit.number
-    own = replace(limit, value=wanted, unit="cfm", said=f"{wanted:g} cfm")
-    yield at_least(rule, own, context.scene.hood.fan.rated_cfm, detail=f"{heat:g} Btu/h in all, 1 cfm for each 100",
-                   remedy=f"Take a hood of {wanted:g} cfm or more.")  # fmt: skip
+    own = replace(limit, value=wanted, unit="cfm", said=context.flow(wanted))
+    yield at_least(rule, own, context.scene.hood.fan.rated_cfm, detail=f"{heat:g} Btu/h in all; the trade takes a hundredth of that in cfm",
+                   remedy=f"Take a hood of {context.flow(wanted)} or more.")  # fmt: skip
 
 
 def _heat(btu_h: float) -> Context:

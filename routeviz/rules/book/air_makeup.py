@@ -19,11 +19,11 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     limit, narrowed = context.limit("makeup_flow"), context.limit("makeup_only_with_flue")
     if limit is None:
         if context.profile.asked("makeup_flow"):
-            found = not_checked(rule, context, "makeup_flow", detail=f"this hood is labelled {flow:g} cfm")
+            found = not_checked(rule, context, "makeup_flow", detail=f"this hood is labelled {context.flow(flow)}")
             yield replace(found, measured=flow, unit="cfm")
         return
     needs = (
-        f"Provide about {flow:g} cfm of makeup air into the kitchen, or a room open to it, through a damper that opens "
+        f"Provide about {context.flow(flow)} of makeup air into the kitchen, or a room open to it, through a damper that opens "
         "with the hood."
     )
     found = at_most(rule, limit, flow, remedy=needs)
@@ -32,7 +32,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         exact = "exactly at the threshold, not more than it" if found.margin == 0 else found.detail
         yield replace(found, remedy="", detail=exact)
     elif rules.makeup_air:
-        planned = f"makeup air is planned: about {flow:g} cfm, through a damper that follows the fan"
+        planned = f"makeup air is planned: about {context.flow(flow)}, through a damper that follows the fan"
         yield settled(found, State.FINE, planned)
     elif only_with_flue and rules.open_flue_appliance is False:
         yield settled(
@@ -43,7 +43,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         ask = (
             "; this edition asks for it only with a naturally drafted appliance in the house: say whether there is one"
         )
-        yield replace(found, detail=f"more than {limit.number:g} cfm{ask if asked else ''}")
+        yield replace(found, detail=f"more than {context.flow(limit.number)}{ask if asked else ''}")
 
 
 def _rated(cfm: float) -> Context:

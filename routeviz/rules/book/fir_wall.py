@@ -14,6 +14,8 @@ from routeviz.rules.registry import Rule, Scope
 from routeviz.rules.touched import solid_of
 from routeviz.rules.whereabouts import rated_wall
 
+_BOARD_IN = 0.625  # one layer of the board that shafts are closed with
+
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     """Look for fire-rated walls among all that the route passes through, plates included."""
@@ -32,7 +34,14 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             )
         else:
             yield yes_or_no(rule, limit, False, where=(crossing.solid,), place=crossing.centre, title=title, detail=detail,
-                            remedy="Go another way, or furr out a shaft beside the wall and have it approved.")  # fmt: skip
+                            remedy=f"Go another way, or furr out a shaft beside the wall, {context.length(_shaft_in(context))} "
+                            "deep for the duct, its gaps and 5/8 in board, and have it approved.")  # fmt: skip
+
+
+def _shaft_in(context: Context) -> float:
+    """Give how far a shaft for the duct stands out from a wall [in]: its flat side, a gap on both sides, the board."""
+    section = context.the_route().section
+    return min(section.width_in, section.height_in) + 2 * context.scene.duct.clearance_in + _BOARD_IN
 
 
 def _through(rated: bool) -> Context:
