@@ -7,19 +7,18 @@ route of each kind is exact. The first choice is the best of each face, then wha
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from routeviz.model.freespace import FreeSpace
 from routeviz.search.layers import Layers
 from routeviz.search.measure import touches_itself
-from routeviz.search.solve import Cost, Solution
+from routeviz.search.solve import Solution
 from routeviz.search.stages import PLANAR, Found, Looker
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace
 
 __all__ = ["Kind", "alternatives", "kind_of"]
 
-Kind = tuple[str, tuple[tuple[int, int], ...]]  # where it leaves, and axis and sign of every run
+Kind = tuple[str, tuple[tuple[int, int], ...]]  # where it leaves, and axis and sign of every straight
 
 
 def _leaves(route: Trace) -> str:
@@ -33,18 +32,12 @@ def kind_of(route: Trace) -> Kind:
     return _leaves(route), tuple((s.axis, s.sign) for s in route.states)
 
 
-@dataclass(frozen=True)
-class _Option:
-    cost: Cost
-    solution: Solution
-
-
 def _restricted(base: Solution, face: str, only: dict[int, int]) -> Solution:
     layers = Layers(base.grid, base.layers.out, face, only)
     return Solution(base.grid, layers, base.launches)
 
 
-def _options(space: FreeSpace, fields: list[Solution], elbows: int) -> Iterator[_Option]:
+def _options(space: FreeSpace, fields: list[Solution], elbows: int) -> Iterator[Found]:
     """Give the best of every kind of route with at most so many elbows."""
     collar = space.start.point
     for face in dict.fromkeys(e.face for e in space.exits):
@@ -57,7 +50,7 @@ def _options(space: FreeSpace, fields: list[Solution], elbows: int) -> Iterator[
                     found = _restricted(base, face, only)
                     cost = found.cost(collar, k)
                     if cost is not None:
-                        yield _Option(cost, found)
+                        yield Found(cost, found)
 
 
 def _sequences(base: Solution, elbows: int) -> Iterator[dict[int, int]]:
@@ -80,24 +73,27 @@ def alternatives(
     """
     elbows = min(space.limits.elbows, PLANAR)
     terms = Terms(priced=boxed)
-    options = sorted(_options(space, looker.planar(terms), elbows), key=lambda o: o.cost)
+    found = list(_options(space, looker.planar(terms), elbows)) + looker.with_offset(priced=boxed)
+    options = sorted(found, key=lambda o: o.cost)
     seen, faces = {kind_of(best)}, {_leaves(best)}
     first: list[tuple[Found, Trace]] = []
     rest: list[tuple[Found, Trace]] = []
     for option in options:
         if len(first) >= count:
             break
-        route = option.solution.route(space.start.point, option.cost[1])
+        route = option.route()
         if route is None or kind_of(route) in seen:
             continue
         halves = [option.solution.grid.table.half(s) for s in route.states]
         if touches_itself(route.points, halves, space.limits.contact):
             continue
         seen.add(kind_of(route))
+        if route.offset is not None and _leaves(route) in faces:
+            continue  # a straight run with a needless jog
         if _leaves(route) not in faces:
-            first.append((Found(option.cost, option.solution), route))
+            first.append((option, route))
         elif route.elbows <= best.elbows + 1:
-            rest.append((Found(option.cost, option.solution), route))
+            rest.append((option, route))
         faces.add(_leaves(route))
     chosen = (first + rest)[:count]
     return sorted(chosen, key=lambda c: c[0].cost)

@@ -54,7 +54,7 @@ def _front(costs: list[Cost]) -> tuple[tuple[float, float, float], ...]:
 def _best(space: FreeSpace, found: list[Found]) -> tuple[Found, Trace] | None:
     """Give the best route that keeps clear of itself."""
     for candidate in found:
-        route = candidate.solution.route(space.start.point, candidate.cost[1])
+        route = candidate.route()
         if route is None:
             continue
         halves = [candidate.solution.grid.table.half(s) for s in route.states]

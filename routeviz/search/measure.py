@@ -11,7 +11,7 @@ from routeviz.model.freespace import BarrierKind, FreeSpace, Region, Ticks
 from routeviz.model.path import Bend, Centreline
 from routeviz.model.solids import Vec3
 from routeviz.search.moves import Moves
-from routeviz.search.trace import Trace
+from routeviz.search.trace import OFFSET, Trace
 from routeviz.units import TICKS_PER_IN
 
 __all__ = ["bodies", "centreline", "gap", "inches", "touches_itself"]
@@ -30,11 +30,27 @@ def _spread(a: Ticks, b: Ticks, half: tuple[int, int, int]) -> tuple[Ticks, Tick
     return (lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])
 
 
+_PIECES = 12  # boxes along a diagonal
+
+
+def _straight(a: Ticks, b: Ticks, half: tuple[int, int, int]) -> Boxes:
+    """Give the boxes round one straight; a diagonal is cut into short pieces."""
+    if sum(p != q for p, q in zip(a, b, strict=True)) == 1:
+        return [_spread(a, b, half)]
+    marks = [tuple(round(p + (q - p) * n / _PIECES) for p, q in zip(a, b, strict=True)) for n in range(_PIECES + 1)]
+    return [_spread((p[0], p[1], p[2]), (q[0], q[1], q[2]), half) for p, q in pairwise(marks)]
+
+
 def bodies(route: Trace, table: Moves) -> tuple[Boxes, Boxes]:
-    """Give the boxes round the runs and the boxes round the elbows [ticks]."""
-    runs = [_spread(a, b, table.half(s)) for (a, b), s in zip(pairwise(route.points), route.states, strict=True)]
+    """Give the boxes round the straights and the boxes round the 90-degree elbows [ticks]."""
+    runs = [
+        box for (a, b), s in zip(pairwise(route.points), route.states, strict=True)
+        for box in _straight(a, b, table.half(s))
+    ]  # fmt: skip
     elbows = []
-    for corner, (s1, s2) in zip(route.points[1:-1], pairwise(route.states), strict=True):
+    for corner, kind, (s1, s2) in zip(route.points[1:-1], route.kinds, pairwise(route.states), strict=True):
+        if kind == OFFSET:
+            continue
         source, target = table.states.index(s1), table.states.index(s2)
         body = table.bodies[next(t.body for t in table.turns if t[:2] == (source, target))]
         lo, hi = (tuple(corner[t] + body[t][i] for t in range(3)) for i in (0, 1))
@@ -79,7 +95,7 @@ def _bays(space: FreeSpace, points: Sequence[Ticks]) -> Iterator[str]:
     """Give the named places along the centre line, in order; later regions overrule earlier ones."""
     last = ""
     for a, b in pairwise(points):
-        axis = next(t for t in range(3) if a[t] != b[t])
+        axis = max(range(3), key=lambda t: abs(a[t] - b[t]))
         on = [
             (name, r) for name, r in space.bays
             if all(r.lo[t] <= min(a[t], b[t]) and max(a[t], b[t]) <= r.hi[t] for t in range(3) if t != axis)
@@ -106,8 +122,13 @@ def centreline(space: FreeSpace, table: Moves, route: Trace, boxed: int = 0) -> 
     slack = min((gap(body, b.region) for body in runs + elbows for b in solid), default=0.0)
     bends = []
     for corner, kind, (before, after) in zip(route.points[1:-1], route.kinds, pairwise(route.states), strict=True):
-        side = space.section.half_wide if before.wide == after.axis else space.section.half_high
-        bends.append(Bend(inches(corner), 90.0, table.take_off[kind] / TICKS_PER_IN, 2 * side / TICKS_PER_IN))
+        bent = route.offset if kind == OFFSET else None
+        plane = after.axis if bent is None else bent.axis
+        side = 2 * (space.section.half_wide if before.wide == plane else space.section.half_high) / TICKS_PER_IN
+        if bent is None:
+            bends.append(Bend(inches(corner), 90.0, table.take_off[kind] / TICKS_PER_IN, side))
+        else:
+            bends.append(Bend(inches(corner), bent.angle_deg, bent.radius / TICKS_PER_IN, side, offset_id=1))
     return Centreline(
         points=tuple(inches(p) for p in route.points),
         bends=tuple(bends),

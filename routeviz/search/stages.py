@@ -13,8 +13,10 @@ from dataclasses import dataclass, field
 from routeviz.model.freespace import FreeSpace
 from routeviz.search.coordinates import Ground
 from routeviz.search.layers import Layers
+from routeviz.search.offsets import straight_with_offset
 from routeviz.search.solve import Cost, Solution, prepare, solve_on
 from routeviz.search.terms import Terms
+from routeviz.search.trace import Trace
 
 __all__ = ["PLANAR", "Found", "Looker"]
 
@@ -24,10 +26,16 @@ _FULL = 3  # the default closure
 
 @dataclass(frozen=True)
 class Found:
-    """A best cost with the field that has it."""
+    """A best cost with the field that has it, and the route when it did not come from a field."""
 
     cost: Cost
     solution: Solution
+    made: Trace | None = None
+
+    def route(self) -> Trace | None:
+        """Give the route."""
+        start = self.solution.grid.space.start.point
+        return self.made if self.made is not None else self.solution.route(start, self.cost[1])
 
 
 @dataclass
@@ -65,6 +73,14 @@ class Looker:
                 found.append(Found(cost, fields[n]))
         return sorted(found, key=lambda f: f.cost)
 
+    def with_offset(self, *, priced: bool) -> list[Found]:
+        """Give the best straight way out with one offset."""
+        if self.space.limits.elbows < 1 or not self.space.offsets:
+            return []
+        base = self.planar(Terms(priced=priced))[0]
+        found = straight_with_offset(base.grid.space, base.grid.table, priced=priced)
+        return [] if found is None else [Found(found[0], base, found[1])]
+
     def reaches_further(self, *, priced: bool) -> bool:
         """Tell whether a duct can get as far as a second elbow at all, on relaxed terms."""
         for base in self.planar(Terms(priced=priced, relaxed=True)):
@@ -98,6 +114,7 @@ class Looker:
         limit = self.space.limits.elbows
         bound = self.bound(priced=priced, elbows=min(limit, PLANAR))
         found = self.exact(priced=priced, elbows=min(limit, PLANAR), at_least=0, bound=bound)
+        found = sorted(found + self.with_offset(priced=priced), key=lambda f: f.cost)
         if found:  # boxing is a last resort: one more elbow to save some of it is not looked for
             return found, bound if not priced or limit <= PLANAR else None
         deep = range(_FULL, limit + 1) if limit >= _FULL and self.reaches_further(priced=priced) else ()

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import NamedTuple
 
 import numpy as np
@@ -14,14 +16,26 @@ from routeviz.search.lines import NONE, Lines
 from routeviz.search.moves import END, START, State
 from routeviz.search.ways import Way, cost_to_leave
 
-__all__ = ["Trace", "trace"]
+__all__ = ["OFFSET", "Bent", "Trace", "trace"]
+
+OFFSET = -2  # kind of a corner that belongs to an offset
+
+
+@dataclass(frozen=True)
+class Bent:
+    """The two equal bends of an offset: their angle and radius, and the axis along which it shifts."""
+
+    angle_deg: float
+    radius: int
+    axis: int
 
 
 @dataclass(frozen=True)
 class Trace:
-    """A route on the grid.
+    """A route.
 
-    `points` are the collar, every corner and the end [ticks]; `states` belong to the runs, `kinds` to the elbows.
+    `points` are the collar, every corner and the end [ticks]; `states` belong to the straights between them, `kinds`
+    to the corners. The two corners of an offset have the kind `OFFSET`; `offset` says how they bend.
     """
 
     points: tuple[Ticks, ...]
@@ -29,17 +43,17 @@ class Trace:
     kinds: tuple[int, ...]
     exit: Exit
     cost: int
+    offset: Bent | None = None
 
     @property
     def elbows(self) -> int:
-        """Give the number of elbows."""
-        return len(self.kinds)
+        """Give the number of elbows; the two bends of an offset count as one."""
+        return len(self.kinds) - (1 if self.offset is not None else 0)
 
     @property
     def length(self) -> int:
         """Give the length along the centre lines, corners square [ticks]."""
-        pairs = zip(self.points, self.points[1:], strict=False)
-        return sum(abs(b[t] - a[t]) for a, b in pairs for t in range(3))
+        return sum(round(math.dist(a, b)) for a, b in pairwise(self.points))
 
 
 class _Cursor(NamedTuple):

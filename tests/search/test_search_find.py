@@ -107,7 +107,7 @@ def test_a_joist_over_the_hood_turns_the_duct_back_through_the_wall() -> None:
 def test_a_stud_behind_sends_it_round_in_the_attic() -> None:
     joist = box("joist", (69.25, -20, 112), (70.75, 0, 119), Crossing.NEVER, SolidKind.JOIST)
     stud = box("stud", (69.25, 0.5, 0), (70.75, 6, 96), Crossing.NEVER, SolidKind.STUD)
-    found = find(carve(house(joist, stud), plan(), ROUND_8))
+    found = find(carve(house(joist, stud), plan(offset_angles_deg=()), ROUND_8))
     assert found.best is not None
     assert (found.best.face, found.best.elbows) == ("roof", 2)
     # up, sideways or out by two take-offs and 12 in, up: the least side step is 8 + 12 + 8
@@ -115,11 +115,27 @@ def test_a_stud_behind_sends_it_round_in_the_attic() -> None:
     assert found.best.slack_in >= 0
 
 
+def test_two_equal_bends_step_round_a_joist() -> None:
+    joist = box("joist", (69.25, -96, 112), (70.75, 0, 119), Crossing.NEVER, SolidKind.JOIST)
+    found = find(carve(house(joist, faces=(ROOF,)), plan(offset_angles_deg=(45.0,)), ROUND_8))
+    assert found.best is not None
+    assert (found.best.face, found.best.elbows, found.best.boxed_in) == ("roof", 1, 0)
+    assert [b.angle_deg for b in found.best.bends] == [45, 45]
+    assert len({b.offset_id for b in found.best.bends}) == 1
+    # half the duct, half the joist and the gap: 4 + 3/4 + 1/4; two 45s of 8 in radius shift at least 2 x 8 x (1 - cos 45)
+    shift = abs(found.best.points[-1][0] - 70)
+    assert shift == 5.0 > 16 * (1 - 0.5**0.5)
+    below = 128 - 78.5 - 5
+    assert found.best.length_in == pytest.approx(below + 5 * 2**0.5, abs=1e-3)
+    # the second bend ends below the joist less its gap, or the diagonal would run into it
+    assert found.best.points[2][2] < 112
+
+
 def test_the_open_room_needs_boxing_and_says_how_much() -> None:
     scene = plan()
     slab = box("slab", (0, -96, 96.5), (144, 0, 104), Crossing.NEVER, SolidKind.SLAB)
     stud = box("stud", (69.25, 0.5, 0), (70.75, 6, 96), Crossing.NEVER, SolidKind.STUD)
-    found = find(carve(house(slab, stud), scene, ROUND_8))
+    found = find(carve(house(slab, stud), replace(scene, duct=replace(scene.duct, offset_angles_deg=())), ROUND_8))
     assert found.best is not None
     assert (found.best.face, found.best.elbows) == ("face-hood", 2)
     # sideways in the room between two elbows, then straight back: 28 in along the wall and 8.5 in back to it

@@ -1,0 +1,254 @@
+"""A straight way out with one offset: two equal elbows that shift the run sideways on to a line that is free.
+
+For one shift everything is closed form. The offset's body is two stubs and a diagonal; each barrier forbids one open
+interval of places of the offset along the run for each of the three, and the run behind must be free up to the exit.
+Shifts come from a finite list (`FreeSpace.offsets`), nearest first, so the least shift is exact for that list.
+
+Bodies are square and a little too large: the diagonal is grown by half the duct and by what the bend leaves its
+corner, and a slope counts with its extent over the whole width it passes. So an offered offset fits; one that fits
+only by a hair may be missed.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+import numpy as np
+
+from routeviz.model.freespace import BarrierKind, Exit, FreeSpace, Ints
+from routeviz.search.extent import along_range
+from routeviz.search.moves import Moves, State
+from routeviz.search.solve import Cost
+from routeviz.search.trace import OFFSET, Bent, Trace
+
+__all__ = ["Offset", "straight_with_offset"]
+
+
+@dataclass(frozen=True)
+class Offset:
+    """One shift: towards `sign` along `axis` by `distance`; `stub` is the take-off, `forward` the diagonal's advance.
+
+    `half` are the duct's half sizes along the run's two sides (in the shift's plane, across it), `bulge` what the bend
+    leaves its corner towards the inside [ticks].
+    """
+
+    axis: int
+    sign: int
+    distance: int
+    angle_deg: float
+    radius: int
+    stub: int
+    forward: int
+    half: tuple[int, int]
+    bulge: int
+
+    @property
+    def advance(self) -> int:
+        """Give the length along the run from the first stub's start to the second stub's end."""
+        return self.forward + 2 * self.stub
+
+    @property
+    def length(self) -> int:
+        """Give the length along the centre lines, corners square."""
+        return 2 * self.stub + round(math.hypot(self.forward, self.distance))
+
+
+def _offsets(space: FreeSpace, table: Moves, state: State) -> Iterator[Iterator[Offset]]:
+    """Give the shifts of each direction and angle, nearest first."""
+    half = table.half(state)
+    for axis in (t for t in range(3) if t != state.axis):
+        radius = space.section.radius_wide if state.wide == axis else space.section.radius_high
+        across = next(t for t in range(3) if t not in (axis, state.axis))
+        for sign in (1, -1):
+            for choice in space.offsets:
+                angle = math.radians(choice.angle_deg)
+                stub = math.ceil(radius * math.tan(angle / 2))
+                bulge = math.ceil(radius * (1 / math.cos(angle / 2) - 1))
+                least = 2 * radius * (1 - math.cos(angle))
+                yield (
+                    Offset(axis, sign, d, choice.angle_deg, radius, stub, round(d / math.tan(angle)),
+                           (half[axis], half[across]), bulge)
+                    for d in choice.shifts if d >= least
+                )  # fmt: skip
+
+
+class _Column:
+    """What stands along a straight run and beside it, in the run's own measures.
+
+    The run goes up the axis `along` from the collar (a run that goes down its axis is mirrored). For an offset, `low`
+    and `high` are the extents of everything near along the run.
+    """
+
+    def __init__(self, space: FreeSpace, state: State, *, priced: bool) -> None:
+        self.space, self.state, self.priced = space, state, priced
+        self.start = space.start.point
+        barriers = list(space.barriers)
+        self.regions = [b.region for b in barriers] + list(space.boxing)
+        room = len(space.boxing)
+        self.stops_run = np.array([b.runs[state.axis] for b in barriers] + [True] * room)
+        self.outdoors = np.array([b.kind is BarrierKind.OUTDOORS for b in barriers] + [False] * room)
+        self.room = np.array([False] * len(barriers) + [True] * room)
+        self.lo = np.array([r.lo for r in self.regions], np.int64).reshape(-1, 3)
+        self.hi = np.array([r.hi for r in self.regions], np.int64).reshape(-1, 3)
+
+    def extents(self, offset: Offset, first: int, second: int, grow: int) -> tuple[Ints, Ints, np.ndarray]:
+        """Give low and high along the run of what lies beside it between two shifts, and whether it is near at all."""
+        across = next(t for t in range(3) if t not in (offset.axis, self.state.axis))
+        lo, hi = [0, 0, 0], [0, 0, 0]
+        ends = sorted((self.start[offset.axis] + offset.sign * first, self.start[offset.axis] + offset.sign * second))
+        lo[offset.axis], hi[offset.axis] = ends[0] - grow, ends[1] + grow
+        lo[across], hi[across] = self.start[across] - offset.half[1], self.start[across] + offset.half[1]
+        near = np.ones(len(self.regions), bool)
+        for t in (offset.axis, across):
+            near &= (self.lo[:, t] < hi[t]) & (self.hi[:, t] > lo[t])
+        low, high = self.lo[:, self.state.axis].copy(), self.hi[:, self.state.axis].copy()
+        for n in np.flatnonzero(near):
+            if self.regions[n].axis >= 0:
+                low[n], high[n], near[n] = along_range(self.regions[n], self.state.axis, lo, hi)
+        return low, high, near
+
+    def forbidden(self, offset: Offset, hidden: bool) -> list[tuple[int, int]]:
+        """Give the open intervals of places of the offset's start that its body forbids."""
+        found = []
+        d, stub, forward, half = offset.distance, offset.stub, offset.forward, offset.half[0]
+        counts = ~self.room if hidden or self.priced else np.ones(len(self.regions), bool)
+        for at, behind in ((0, 0), (d, offset.advance - stub)):
+            low, high, near = self.extents(offset, at, at, half)
+            stops = near & counts
+            found += [(a - behind - stub, b - behind) for a, b in zip(low[stops].tolist(), high[stops].tolist(), strict=True)]
+        grow = half + offset.bulge
+        low, high, near = self.extents(offset, 0, d, grow)
+        for n in np.flatnonzero(near & counts):
+            a = offset.sign * (int(self.lo[n, offset.axis]) - self.start[offset.axis])
+            b = offset.sign * (int(self.hi[n, offset.axis]) - self.start[offset.axis])
+            first = max((min(a, b) - grow) / d, 0.0)
+            last = min((max(a, b) + grow) / d, 1.0)
+            if first < last:
+                found.append((math.floor(low[n] - grow - stub - last * forward),
+                              math.ceil(high[n] + grow - stub - first * forward)))  # fmt: skip
+        return found
+
+    def free_from(self, offset: Offset, end: int, hidden: bool) -> int | None:
+        """Give the lowest place from which the shifted run is free up to its end; None where it is not at all."""
+        low, high, near = self.extents(offset, offset.distance, offset.distance, offset.half[0])
+        counts = ~self.room if hidden or self.priced else np.ones(len(self.regions), bool)
+        stops = near & counts & self.stops_run & ~self.outdoors & (low < end)
+        if (high[stops] >= end).any():
+            return None
+        return int(high[stops].max()) if stops.any() else -(1 << 62)
+
+    def free_to(self, offset: Offset) -> int:
+        """Give how far the first run is free from the collar."""
+        low, high, near = self.extents(offset, 0, 0, offset.half[0])
+        counts = ~self.room if self.space.start.covered or self.priced else np.ones(len(self.regions), bool)
+        stops = near & counts & self.stops_run & (high > self.start[self.state.axis])
+        return int(low[stops].min()) if stops.any() else 1 << 62
+
+
+def _gaps(lowest: int, highest: int, forbidden: list[tuple[int, int]]) -> Iterator[tuple[int, int]]:
+    """Give the closed intervals of [lowest, highest] outside all open forbidden ones."""
+    at = lowest
+    for low, high in sorted(forbidden):
+        if low >= at and low <= highest:
+            yield at, low
+        at = max(at, high)
+        if at > highest:
+            return
+    if at <= highest:
+        yield at, highest
+
+
+def _slack(space: FreeSpace, offset: Offset) -> int:
+    """Give how far the run may shift this way inside the chimney cover."""
+    left, right, out, back = space.start.cover_slack
+    return ((left, right) if offset.axis == 0 else (out, back))[offset.sign > 0]
+
+
+def _leave(space: FreeSpace, state: State, place: list[int]) -> tuple[Exit, int] | None:
+    """Give the nearest exit straight ahead of a place, and where the duct ends."""
+    u, v = (np.array([place[t]], np.int64) for t in range(3) if t != state.axis)
+    found = [
+        (int(e.end(u, v)[0]), e) for e in space.exits
+        if (e.axis, e.sign) == state[:2] and bool(e.allows(u, v)[0])
+    ]  # fmt: skip
+    return min(((e, end) for end, e in found), key=lambda f: f[1], default=None)
+
+
+def _fit(space: FreeSpace, column: _Column, offset: Offset) -> tuple[Cost, Trace] | None:
+    """Place one offset on the run: as low as it goes, or under the ceiling where it would need boxing."""
+    state, start = column.state, space.start
+    place = list(start.point)
+    place[offset.axis] += offset.sign * offset.distance
+    leave = _leave(space, state, place)
+    if leave is None:
+        return None
+    face, end = leave
+    hidden = start.covered and offset.distance <= _slack(space, offset)
+    free = column.free_from(offset, end, hidden)
+    if free is None:
+        return None
+    begin = start.point[state.axis]
+    lowest = max(begin + space.limits.first, free - offset.advance)
+    highest = min(column.free_to(offset), end - space.limits.last - offset.advance)
+    gaps = list(_gaps(lowest, highest, column.forbidden(offset, hidden)))
+    if not gaps:
+        return None
+    at = gaps[0][0]
+    boxed = 0
+    if column.priced and not hidden and state.axis == 2:
+        top = start.cover_top if start.covered else int(column.hi[column.room, 2].max(initial=begin))
+        at = max((min(high, top - offset.advance) for low, high in gaps if low <= top - offset.advance), default=at)
+        if at < top:
+            boxed = offset.length + max(top - at - offset.advance, 0) + (0 if start.covered else at - begin)
+    bent = _bent(offset, state, start.point, at, end, face)
+    return (boxed, 1, bent.length), bent
+
+
+def _bent(offset: Offset, state: State, start: tuple[int, int, int], at: int, end: int, face: Exit) -> Trace:
+    """Write the run with its offset as a route."""
+    points = [list(start) for _ in range(4)]
+    for n, along in enumerate((start[state.axis], at + offset.stub, at + offset.stub + offset.forward, end)):
+        points[n][state.axis] = along
+        if n >= 2:
+            points[n][offset.axis] += offset.sign * offset.distance
+    return Trace(
+        tuple((p[0], p[1], p[2]) for p in points), (state,) * 3, (OFFSET, OFFSET), face, 0,
+        Bent(offset.angle_deg, offset.radius, offset.axis),
+    )  # fmt: skip
+
+
+def straight_with_offset(space: FreeSpace, table: Moves, *, priced: bool) -> tuple[Cost, Trace] | None:
+    """Find the best straight way out with one offset from the listed shifts, or None.
+
+    Parameters
+    ----------
+    space : FreeSpace
+        The open room below the collar is taken as closed already.
+    table : Moves
+    priced : bool
+        Whether the open room may be used at a price.
+
+    Returns
+    -------
+    tuple of Cost and Trace
+        Boxed length, elbows (two equal bends count as one) and length; and the route.
+    """
+    best: tuple[Cost, Trace] | None = None
+    if space.start.sign < 0:
+        return None
+    for state in table.states:
+        if state[:2] != (space.start.axis, space.start.sign) or (
+            state.wide >= 0 and state.wide not in space.start.wide_axes
+        ):
+            continue
+        column = _Column(space, state, priced=priced)
+        for shifts in _offsets(space, table, state):
+            for offset in shifts:
+                found = _fit(space, column, offset)
+                if found is not None and (best is None or found[0] < best[0]):
+                    best = found
+                if found is not None and found[0][0] == 0:
+                    break  # a longer shift the same way is no shorter
+    return best
