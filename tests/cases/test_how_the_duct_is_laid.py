@@ -15,6 +15,7 @@ from cases.homes import (
     BOARD,
     MM,
     STACK,
+    beyond_hood_wall,
     blind,
     bought,
     built,
@@ -28,6 +29,7 @@ from cases.homes import (
     offset,
     one,
     only_roof,
+    only_wall,
     rear_outlet,
     reducer,
     room_above,
@@ -53,9 +55,13 @@ from routeviz.model.scene import (
     RunDirection,
     Scene,
     SectionSize,
+    Service,
+    ServiceKind,
+    SpaceKind,
     WallFrame,
     WallSide,
 )
+from routeviz.model.study import FixKind
 
 RISE = 78.5  # top of the collar over the floor
 SIX, SEVEN, EIGHT = round_duct(6.0), round_duct(7.0), round_duct(8.0)
@@ -428,12 +434,66 @@ def test_reframe_or_go_over_it_or_move_the_range() -> None:
     assert aside.best.route.elbows == 2.0
     assert len(bought(aside, "transition")) == 1
     assert not found(aside, "MBR-STUD")
+    (space,) = aside.best.takeoff.cabinets
+    assert space.lost_in3 == pytest.approx(6.5 * 6.5 * 42.5)  # 42 1/2 in of duct, boxed in with 1/4 in all round
 
     moved = built(stud_behind(10.0 / 2 + 1.5 / 2 + 0.25), straight(5.1875), cap())
     assert not must_broken(moved)
     assert not bought(moved, "header")
     still = built(stud_behind(10.0 / 2 + 1.5 / 2 - 0.25), straight(5.1875), cap())
     assert must_broken(still)
+
+
+@pytest.mark.slow
+def test_moving_and_framing_are_offered_with_what_they_cost() -> None:
+    """Both planned again: 6 in for hood and range together, or header and sill of 30 1/2 in."""
+    home = only_wall(stud_behind())
+    plan = pipeline.plan(replace(home, duct=replace(home.duct, max_elbows=1)), alternatives=1)
+    assert plan.best is None
+    fixes = {fix.kind: fix for fix in studies.fixes(plan, most=5)}
+    moved = fixes[FixKind.SHIFT_BOTH]
+    assert moved.moved_in == 10.0 / 2 + 1.5 / 2 + 0.25
+    assert (moved.elbows, moved.broken) == (0.0, 0)
+    framed = fixes[FixKind.FRAME]
+    assert framed.members[0] == "stud 5"
+    assert any("header 2x4 30 1/2 in" in m for m in framed.members)
+    assert framed.moved_in == 0.0
+
+
+def cabled_stud_before_a_garage() -> Scene:
+    """A stud behind the outlet with a cable on it; the garage lies behind, the open air at its right."""
+    home = beyond_hood_wall(samples.scene(), SpaceKind.GARAGE, deep_in=120.0, open_side=WallSide.RIGHT)
+    cable = Service("range-cable", ServiceKind.CABLE, 69.0, 0.0, 2.0, 93.0, 0.0, movable=True)
+    studs = samples.studs("2x4", depth=3.5, first=6.0)
+    home = with_wall(home, WallSide.HOOD, studs=studs, core_in=3.5, services=(cable,))
+    return rear_outlet(home, STACK)
+
+
+def test_behind_a_cabled_stud_the_cable_moves_first_and_the_duct_is_never_split() -> None:
+    home = cabled_stud_before_a_garage()
+    through = built(home, straight(20.0), elbow("right"), straight(75.0), cap())
+    cable = one(through, "SVC-CLASH")
+    assert (cable.state, cable.must) == (State.BROKEN, True)
+    assert "moved" in cable.remedy
+    assert one(through, "MBR-STUD").state is State.BROKEN
+    assert bought(through, "header")
+
+
+def test_the_bay_beside_it_is_reached_through_the_cabinet_and_costs_its_space() -> None:
+    """Up 12 in, right 24 in to the next bay's middle, back: 42 1/2 in of 6 1/2 in boxing, 1.0 of 7.7 cubic feet."""
+    cabinet = thing("hood-cabinet", ObstacleKind.CABINET, 50.0, 0.0, 77.0, 54.0, 13.0, 19.0, hides_duct=True)
+    home = replace(cabled_stud_before_a_garage(), obstacles=(cabinet,))
+    home = with_duct(with_hood(home, outlet=Outlet("top", STACK, 0.0, 6.5), cover=None), STACK)
+    in_garage = (straight(12.0), elbow("right"), straight(52.0))
+    plan = built(home, reducer(SIX), elbow("right"), straight(12.0), elbow("back"), *in_garage, cap())
+    assert not must_broken(plan)
+    assert not found(plan, "MBR-STUD")
+    assert "sealed, with no opening there" in one(plan, "FIR-GARAGE").detail
+    assert one(plan, "TRM-OUTDOORS").state is State.FINE
+    assert plan.best is not None
+    (space,) = plan.best.takeoff.cabinets
+    assert space.lost_in3 == pytest.approx(6.5 * 6.5 * (6.0 + 6.0 + 6.0 + 12.0 + 6.0 + 6.0 + 0.5))
+    assert space.of_in3 == 54.0 * 13.0 * 19.0
 
 
 # --- the settling gap of a log wall ---

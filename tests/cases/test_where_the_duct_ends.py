@@ -224,3 +224,4 @@ def test_a_duct_through_a_rated_wall_is_flagged_with_the_shaft_that_people_build
     told = one(built(home, straight(WALL_IN), cap()), "FIR-WALL")
     assert (told.state, told.must) == (State.BROKEN, True)
     assert "furr out a shaft" in told.remedy
+    assert "7 1/8 in deep" in told.remedy  # 6 in duct, 1/4 in on both sides, 5/8 in board
