@@ -17,6 +17,7 @@ app = App(
     ),
     help_format="plaintext",
     version_flags=["--version"],
+    suppress_keyboard_interrupt=False,  # main says that it stopped
 )
 _COMMANDS = {
     "new": "Write a commented starter scene to fill in from a tape measure.",

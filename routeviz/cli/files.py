@@ -28,17 +28,20 @@ def folder_for(scene_file: Path, wanted: Path | None) -> Path:
 def write_bytes(path: Path, data: bytes) -> None:
     """Write a file whole or not at all."""
     try:
+        if path.is_dir():
+            raise IsADirectoryError(0, "a folder has this name")
         with tempfile.NamedTemporaryFile(dir=path.parent, prefix=f".{path.name}.", delete=False) as file:
-            name = file.name
+            unfinished = Path(file.name)
             try:
                 file.write(data)
+                file.close()
+                unfinished.chmod(0o644)
+                os.replace(unfinished, path)
             except BaseException:
-                Path(name).unlink(missing_ok=True)
+                unfinished.unlink(missing_ok=True)
                 raise
-        Path(name).chmod(0o644)
-        os.replace(name, path)
     except OSError as fault:
-        raise OutputError(f"cannot write {path}: {fault.strerror}. Choose another place with --out") from None
+        raise OutputError(f"cannot write {path}: {fault.strerror}. Choose another place") from None
 
 
 def write_text(path: Path, text: str) -> None:

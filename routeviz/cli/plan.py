@@ -6,7 +6,7 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
-from cyclopts import Parameter
+from cyclopts import Parameter, validators
 
 from routeviz.cli.files import OutputError, folder_for, write_text
 from routeviz.cli.scenes import load_scene
@@ -25,7 +25,7 @@ def plan(
     as_json: Annotated[str | None, Parameter(name="--json", allow_leading_hyphen=True)] = None,
     picture: bool = True,
     page: bool = True,
-    ways: int = 3,
+    ways: Annotated[int, Parameter(validator=validators.Number(gte=1))] = 3,
     apply: int | None = None,
 ) -> int:
     """Find the best duct route for a scene; print it and write plan.json, a picture and a 3D page.
