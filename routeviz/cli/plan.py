@@ -12,6 +12,7 @@ from routeviz.cli.files import OutputError, folder_for, write_text
 from routeviz.cli.scenes import load_scene
 
 if TYPE_CHECKING:
+    from routeviz.model.plan import Plan
     from routeviz.model.study import Fix
 
 __all__ = ["plan"]
@@ -67,7 +68,7 @@ def plan(
     write_text(folder / "plan.txt", reports.plan_text(found, fixes=fixes))
     written = ["plan.json", "plan.txt"]
     if page or picture:
-        written += _views(found, folder, page=page, picture=picture)
+        written += _views(found, fixes, folder, page=page, picture=picture)
     print(f"Written to {folder}: {', '.join(written)}", file=sys.stderr)  # noqa: T201
     return 0
 
@@ -101,18 +102,16 @@ def _value(text: str) -> object:
         return text
 
 
-def _views(found: object, folder: Path, *, page: bool, picture: bool) -> list[str]:
+def _views(found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, picture: bool) -> list[str]:
     from routeviz.errors import MissingPartError
-    from routeviz.model.plan import Plan
     from routeviz.views import stage as stages
 
-    assert isinstance(found, Plan)
     written = []
     stage = stages.build(found)
     if page:
         from routeviz.views import page as pages
 
-        write_text(folder / "plan.html", pages.compose(found))
+        write_text(folder / "plan.html", pages.compose(found, fixes=fixes))
         written.append("plan.html")
     if picture:
         from routeviz.views import still
