@@ -26,6 +26,15 @@ def _face(plan: Plan, route: Route) -> ExitFace | None:
     return next((f for f in plan.frame.faces if f.id == route.termination.face), None)
 
 
+def _roof_surface(plan: Plan, route: Route, face: ExitFace | None) -> float:
+    """Give the height [in] at which the duct's centre passes the roof; the duct ends one stub above it."""
+    x, y, z = route.termination.point
+    if face is None:
+        return z - plan.scene.cap.roof_stub_in
+    at, per_x, per_y = face.plane
+    return min(z, at + per_x * x + per_y * y)
+
+
 def _lathe(profile: list[tuple[float, float]], sections: int = 48) -> Mesh:
     """Turn a profile of (radius, height), from the foot up, into a closed body about z."""
     angle = np.arange(sections) * 2 * math.pi / sections
@@ -35,9 +44,10 @@ def _lathe(profile: list[tuple[float, float]], sections: int = 48) -> Mesh:
 
 def _roof_cap(plan: Plan, route: Route, face: ExitFace | None) -> list[Mesh]:
     section = route.section
-    x, y, z = route.termination.point
-    half_wide, half_high = _section_half(section)
     stub = plan.scene.cap.roof_stub_in
+    x, y, _ = route.termination.point
+    z = _roof_surface(plan, route, face)
+    half_wide, half_high = _section_half(section)
     slope_x, slope_y = (face.plane[1], face.plane[2]) if face is not None else (0.0, 0.0)
     reach = max(half_wide, half_high)
     plate = box(-reach - 5, reach + 5, -reach - 5, reach + 5, 0.05, 0.4)
@@ -155,9 +165,6 @@ def cap_pieces(plan: Plan, route: Route) -> list[Piece]:
 
 def cap_top(plan: Plan, route: Route) -> float:
     """Give the height of the cap's top [in]."""
-    z = route.termination.point[2]
-    return (
-        z + plan.scene.cap.roof_stub_in + 4.8
-        if route.termination.kind is FaceKind.ROOF
-        else z + route.section.height_in
-    )
+    if route.termination.kind is FaceKind.ROOF:
+        return _roof_surface(plan, route, _face(plan, route)) + plan.scene.cap.roof_stub_in + 4.8
+    return route.termination.point[2] + route.section.height_in
