@@ -20,10 +20,12 @@ from routeviz.scenefile.document import UNITS, Document
 from routeviz.scenefile.fields import UNREAD
 from routeviz.scenefile.lines import find_lines, line_of
 from routeviz.scenefile.mistakes import Trouble, trouble_from, without_misspelt
+from routeviz.scenefile.notation import notation_words
 from routeviz.scenefile.paths import Path, descend
 
 __all__ = ["load", "loads", "parse_toml"]
 
+_DEEPEST: Final = 20  # far more than any place in a scene
 _LARGEST_BYTES: Final = 4_000_000
 _REPAIRS: Final = 8
 _START: Final = "Write a starter scene and edit it"
@@ -75,9 +77,7 @@ def load(path: str | FilePath, *, profiles: Sequence[str] = (), codes: Sequence[
     return loads(text, name, profiles=profiles, codes=codes)
 
 
-def loads(
-    text: str, name: str = "scene.toml", *, profiles: Sequence[str] = (), codes: Sequence[str] = ()
-) -> Scene:
+def loads(text: str, name: str = "scene.toml", *, profiles: Sequence[str] = (), codes: Sequence[str] = ()) -> Scene:
     """Read a scene from text; `name` stands for the file in messages. See `load` for the rest.
 
     Raises
@@ -91,7 +91,9 @@ def loads(
     document, troubles = _validate(raw)
     if document is not None:
         known = {t.path for t in troubles}
-        troubles += [t for t in cross_checks(document, raw, Known(tuple(profiles), tuple(codes))) if not _hidden(t.path, known)]
+        troubles += [
+            t for t in cross_checks(document, raw, Known(tuple(profiles), tuple(codes))) if not _hidden(t.path, known)
+        ]
     if troubles or document is None:
         raise SceneError(_mistakes(troubles, text, name))
     return build(document, raw, name)
@@ -105,10 +107,11 @@ def parse_toml(text: str, name: str) -> dict[str, Any]:
     SceneError
         If it is not TOML, with the line.
     """
+    deep = _file_mistake(name, "brackets or dotted keys nested too deeply", "No place in a scene is that deep", 1)
     try:
-        return tomllib.loads(text)
+        data = tomllib.loads(text)
     except RecursionError:
-        raise _file_mistake(name, "brackets nested too deeply", "Close the brackets", 1) from None
+        raise deep from None
     except ValueError as fault:
         said = str(fault)
         found = re.search(r"\(at line (\d+), column (\d+)\)", said)
@@ -116,11 +119,25 @@ def parse_toml(text: str, name: str) -> dict[str, Any]:
         what = re.sub(r"\s*\(at .*\)$", "", said)
         column = f" at column {found[2]}" if found else ""
         raise _file_mistake(
-            name, f"not written as TOML{column}: {what[:1].lower()}{what[1:]}",
+            name, f"not written as TOML{column}: {notation_words(what)}",
             'Write key = value on one line, text in quotes ("7 ft 6 in"; inch marks only inside three quotes), { } on one line, '
             "lists in [ ], and tables under a [header]",
             line,
         ) from None  # fmt: skip
+    if _deeper_than(data, _DEEPEST):
+        raise deep
+    return data
+
+
+def _deeper_than(data: object, most: int) -> bool:
+    """Whether tables and lists are nested deeper than `most`; counted layer by layer, so any depth is safe."""
+    layer: list[object] = [data]
+    for _ in range(most + 1):
+        nested = [
+            (each.values() if isinstance(each, dict) else each) for each in layer if isinstance(each, dict | list)
+        ]
+        layer = [inner for values in nested for inner in values]
+    return bool(layer)
 
 
 def _file_mistake(name: str, problem: str, remedy: str, line: int | None = None) -> SceneError:
