@@ -3,15 +3,22 @@
 from __future__ import annotations
 
 import sys
+import tempfile
 from pathlib import Path
-from typing import Annotated, Literal, Self
+from typing import TYPE_CHECKING, Annotated, Literal, Self
 
 from cyclopts import Parameter
 
-from routeviz.cli.files import folder_for
+from routeviz.cli.files import OutputError, folder_for
 from routeviz.cli.scenes import load_scene
 
+if TYPE_CHECKING:
+    from routeviz.model.plan import Plan
+
 __all__ = ["packet"]
+
+_PICTURES = (("room", "The kitchen"), ("ceiling", "Up into the ceiling"))
+_PICTURE_PX = (1640, 1000)
 
 
 def packet(
@@ -19,9 +26,10 @@ def packet(
     /,
     *,
     out: Annotated[Path | None, Parameter(name=["--out", "-o"])] = None,
-    paper: Literal["letter", "a4"] | None = None,
+    paper: Literal["letter", "a4", "tabloid", "a3"] | None = None,
     template: bool = False,
     svg: bool = True,
+    pictures: bool = True,
 ) -> int:
     """Write the install packet: drawings at true scale, marks, holes, cuts, parts, order of work.
 
@@ -32,25 +40,59 @@ def packet(
     out
         Folder for the files; without it, NAME_plan in the present folder.
     paper
-        letter or a4; without it, letter for scenes in inches and a4 for metric ones.
+        letter, a4, tabloid or a3; without it, letter for scenes in inches and a4 for metric ones.
     template
         Add the 1:1 template pages with their check square.
     svg
         Write each sheet as SVG too.
+    pictures
+        Add two pictures of the 3D view; they need OpenGL.
     """
-    from routeviz import drawings, pipeline
+    from routeviz import drawings, pipeline, studies
 
     loaded = load_scene(scene)
-    found = pipeline.plan(loaded)
-    folder = folder_for(scene, out)
     size = paper or ("a4" if loaded.metric else "letter")
-    with _Bar() as bar:
-        target = drawings.packet(found, folder / "packet.pdf", paper=size, template=template, progress=bar)
-        written = [target.name]
-        if svg:
-            written += [p.name for p in drawings.svgs(found, folder, paper=size, template=template)]
+    with _Bar() as bar, tempfile.TemporaryDirectory(prefix="routeviz-") as scratch:
+        bar.say("planning")
+        found = pipeline.plan(loaded)
+        bar.say("looking for fixes")
+        fixes = studies.fixes(found)
+        shown = _pictures(found, Path(scratch), bar) if pictures else ()
+        folder = folder_for(scene, out)
+        try:
+            target = drawings.packet(
+                found, folder / "packet.pdf", paper=size, template=template, pictures=shown, fixes=fixes, progress=bar
+            )
+            written = [target.name]
+            if svg:
+                made = drawings.svgs(found, folder, paper=size, template=template, pictures=shown, fixes=fixes)
+                written.append(f"{len(made)} sheets as SVG" if len(made) > 1 else made[0].name)
+        except OSError as fault:
+            raise OutputError(f"cannot write into {folder}: {fault.strerror}. Choose another with --out") from None
     print(f"Written to {folder}: {', '.join(written)}", file=sys.stderr)  # noqa: T201
     return 0
+
+
+def _pictures(found: Plan, scratch: Path, bar: _Bar) -> tuple[tuple[str, Path], ...]:
+    """Render the pictures into a folder that goes away; without OpenGL there are none, and one line says so.
+
+    They are drawn without soft shade, which differs from run to run: the packet keeps the same bytes.
+    """
+    from routeviz.errors import MissingPartError
+    from routeviz.views import stage as stages
+    from routeviz.views import still
+
+    try:
+        stage = stages.build(found)
+        made = []
+        for viewpoint, title in _PICTURES:
+            bar.say(f"picture: {title.lower()}")
+            file = still.render(stage, scratch / f"{viewpoint}.png", viewpoint, size=_PICTURE_PX, occlusion=False)
+            made.append((title, file))
+    except MissingPartError as fault:
+        print(f"No pictures in the packet: {fault}", file=sys.stderr)  # noqa: T201
+        return ()
+    return tuple(made)
 
 
 class _Bar:
@@ -61,12 +103,17 @@ class _Bar:
         from rich.progress import Progress
 
         self._progress = Progress(console=Console(stderr=True), transient=True, disable=not sys.stderr.isatty())
-        self._task = self._progress.add_task("drawing", total=None)
+        self._task = self._progress.add_task("reading", total=None)
         self._progress.start()
         return self
 
     def __exit__(self, *_: object) -> None:
         self._progress.stop()
 
+    def say(self, name: str) -> None:
+        """Name what is being done while its length is not known."""
+        self._progress.update(self._task, description=name)
+
     def __call__(self, done: int, total: int, name: str) -> None:
+        """Show how many sheets are written."""
         self._progress.update(self._task, description=name, completed=done, total=total)

@@ -5,8 +5,10 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+from routeviz.catalog import source
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flow import Cell, Column, Flow
+from routeviz.drawings.lettering import wrapped
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet
 from routeviz.drawings.sketch import Sketch
@@ -36,10 +38,10 @@ def air_sheets(option: Option, paper: Paper, number: str) -> list[Sheet]:
     if air.losses:
         flow.head("Where the pressure goes")
         columns = (Column("part", 0.30), Column("loss, in wg", 0.10, Face.NARROW_BOLD, right=True), Column("likely range", 0.14, Face.NARROW, right=True),
-                   Column("coefficient", 0.10, Face.NARROW, right=True), Column("source", 0.24), Column("note", 0.25))  # fmt: skip
+                   Column("coefficient", 0.10, Face.NARROW, right=True), Column("source", 0.30), Column("note", 0.19))  # fmt: skip
         rows: list[list[str | Cell]] = [
             [x.label, f"{x.loss_inwg:.3f}", f"{x.low_inwg:.3f} to {x.high_inwg:.3f}", "" if x.coefficient is None else f"{x.coefficient:.2f}",
-             x.source, x.note] for x in air.losses
+             source(x.source).text if x.source else "", x.note] for x in air.losses
         ]  # fmt: skip
         flow.table(columns, rows, ink.SMALL)
     if air.advice:
@@ -94,12 +96,38 @@ def _chart(flow: Flow, air: AirResult) -> None:
         sketch.note(
             (x, y), f"{point.flow_cfm:.0f} cfm at {point.static_inwg:.2f} in wg", places, ink.SMALL, halo=ink.WHITE
         )
-    right = x0 + wide + 6.0
-    sketch.line((right, y0 + high - 3.0), (right + 9.0, y0 + high - 3.0), ink.HEAVY)
-    sketch.text((right + 11.0, y0 + high - 3.9), "fan", ink.SMALL)
-    sketch.line((right, y0 + high - 8.0), (right + 9.0, y0 + high - 8.0), ink.HEAVY, colour=ink.UP, dash=ink.DUCT_DASH)
-    sketch.text((right + 11.0, y0 + high - 8.9), "duct, cap and fittings", ink.SMALL)
+    _bars(sketch, air, (x0 + wide + 12.0, y0, flow.right, y0 + high))
+    low = y0 - 7.2
+    sketch.line((x0, low), (x0 + 9.0, low), ink.HEAVY)
+    sketch.text((x0 + 11.0, low - 0.9), "fan", ink.SMALL)
+    sketch.line((x0 + 22.0, low), (x0 + 31.0, low), ink.HEAVY, colour=ink.UP, dash=ink.DUCT_DASH)
+    sketch.text((x0 + 33.0, low - 0.9), "duct, cap and fittings", ink.SMALL)
     flow.y = y0 - 12.0
+
+
+def _bars(sketch: Sketch, air: AirResult, room: tuple[float, float, float, float]) -> None:
+    """Draw each part's share of the losses as a bar in order from the hood; the costliest is filled dark."""
+    bars = air.bars
+    left, low, right, high = room
+    if not bars or right - left < 60.0:
+        return
+    sketch.text((left, high - 1.0), "Share of the losses, in order from the hood", ink.LEAST, colour=ink.INK2)
+    names, figures = 34.0, 21.0
+    step = min(7.0, (high - 5.0 - low) / len(bars))
+    if step < 3.2:
+        return
+    most = max(b.share for b in bars) or 1.0
+    x0, long = left + names, right - left - names - figures
+    for n, bar in enumerate(bars):
+        y = high - 5.0 - (n + 1) * step
+        name = wrapped(bar.label, ink.SMALL, Face.SANS, names - 2.0)
+        sketch.text((x0 - 2.0, y + 0.35 * step - 0.6), name[0], ink.SMALL, anchor=Anchor.RIGHT)
+        end = x0 + long * bar.share / most
+        sketch.rect((x0, y), (max(end, x0 + 0.2), y + 0.72 * step), ink.FINE, fill=ink.UP if bar.share == most else ink.STEEL,
+                    name=f"loss-{bar.part}")  # fmt: skip
+        words = f"{bar.loss_inwg:.3f}  {100 * bar.share:.0f} in 100"
+        sketch.text((end + 1.6, y + 0.35 * step - 0.6), words, ink.SMALL, Face.NARROW)
+    sketch.line((x0, high - 5.0), (x0, high - 5.0 - len(bars) * step), ink.MEDIUM)
 
 
 def _within(curve: Sequence[tuple[float, float]], most_q: float, most_p: float) -> list[tuple[float, float]]:

@@ -1,23 +1,20 @@
-"""The sheets that are lists: parts and cuts, holes, order of work, measure first, findings, air."""
+"""The sheets that are lists: parts and cuts, holes, order of work, measure first."""
 
 from __future__ import annotations
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flags import flag, numbered
 from routeviz.drawings.flow import Cell, Column, Flow, tick_box
 from routeviz.drawings.hole_sketches import SKETCH, draw_hole_sketch
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet
-from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.words import figure, length, unit_note
-from routeviz.model.finding import Finding, State
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Cut, Hole
 from routeviz.model.takeoff import Sheet as Name
 from routeviz.units import length_text
 
-__all__ = ["findings_sheets", "holes_sheets", "measure_sheets", "order_sheets", "parts_sheets"]
+__all__ = ["holes_sheets", "measure_sheets", "order_sheets", "parts_sheets"]
 
 CAUTION = (
     "Plan only: the local code, the makers' instructions and licensed trades decide. Power off and gas closed before "
@@ -204,56 +201,3 @@ def measure_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> lis
         taken = (Column("", 0.03), Column("what", 0.30), Column("taken", 0.25), Column("why", 0.42))
         flow.table(taken, [[Cell("", tick_box), a.field, a.value, a.reason] for a in plan.assumptions], ink.SMALL)
     return flow.sheets
-
-
-def findings_sheets(plan: Plan, paper: Paper, number: str) -> list[Sheet]:
-    """Every finding with its number, limit, spare and source; waivers with their reasons."""
-    flow = Flow(paper, Name.FINDINGS, "Findings and sources", number, "the same numbers as in the drawings")
-    flow.paragraph(plan.answer, 3.4, face=Face.SERIF)
-    if plan.second:
-        flow.paragraph(plan.second, ink.BODY, colour=ink.INK2)
-    columns = (Column("", 0.055), Column("", 0.07), Column("finding", 0.30), Column("is", 0.08, Face.NARROW, right=True),
-               Column("limit", 0.12, Face.NARROW, right=True), Column("spare", 0.08, Face.NARROW_BOLD, right=True),
-               Column("what helps", 0.23), Column("source", 0.19))  # fmt: skip
-    rows = [_finding_row(n, f, plan.scene) for n, f in numbered(plan)]
-    flow.table(columns, rows, ink.SMALL)
-    waived = [(n, f) for n, f in numbered(plan) if f.waived]
-    if waived:
-        flow.head("Waived")
-        for n, finding in waived:
-            flow.paragraph(f"{n}  {finding.title}: {finding.waived}", ink.SMALL)
-    flow.gap()
-    flow.paragraph(CAUTION, ink.SMALL, colour=ink.INK2)
-    return flow.sheets
-
-
-def _finding_row(number: int, finding: Finding, scene: Scene) -> list[str | Cell]:
-    def mark(sketch: Sketch, x: float, y: float) -> None:
-        flag(sketch, x, y, finding.state, number)
-
-    limit = f"{finding.relation} {_value(finding.limit, finding, scene)}".strip() if finding.limit is not None else ""
-    spare = _value(finding.margin, finding, scene) if finding.margin is not None else ""
-    kind = "" if finding.must else " (advice)"
-    state = f"{finding.state.value}{', waived' if finding.waived else ''}"
-    what = f"{finding.title}{kind}"
-    if finding.detail:
-        what += f". {finding.detail}"
-    helps = finding.remedy if finding.state in (State.BROKEN, State.CLOSE, State.NOT_CHECKED) else ""
-    return [
-        Cell("", mark),
-        state,
-        what,
-        _value(finding.measured, finding, scene),
-        limit,
-        spare,
-        helps,
-        finding.source_text,
-    ]
-
-
-def _value(number: float | None, finding: Finding, scene: Scene) -> str:
-    if number is None:
-        return ""
-    if finding.unit == "in":
-        return length(number, scene)
-    return f"{number:.3g} {finding.unit}".strip() if abs(number) < 1000 else f"{number:.0f} {finding.unit}".strip()

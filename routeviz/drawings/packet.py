@@ -9,8 +9,9 @@ from pathlib import Path
 
 from routeviz.drawings import pdf, svg
 from routeviz.drawings.air_sheet import air_sheets
+from routeviz.drawings.findings_sheet import findings_sheets
 from routeviz.drawings.front_sheet import front_sheet
-from routeviz.drawings.lists import findings_sheets, holes_sheets, measure_sheets, order_sheets, parts_sheets
+from routeviz.drawings.lists import holes_sheets, measure_sheets, order_sheets, parts_sheets
 from routeviz.drawings.marking import marking_sheet
 from routeviz.drawings.outside import outside_face, outside_sheet
 from routeviz.drawings.plan_sheet import plan_sheet, wants_plan_sheet
@@ -19,16 +20,19 @@ from routeviz.drawings.section import section_planes, section_sheet
 from routeviz.drawings.sheet import Paper, Sheet, finish, heading, new_sheet, paper_named
 from routeviz.drawings.template import template_pages
 from routeviz.model.plan import Option, Plan
+from routeviz.model.study import Fix
 from routeviz.model.takeoff import Sheet as Name
 
 __all__ = ["packet", "sheets", "svgs"]
 
 Progress = Callable[[int, int, str], None]
+Pictures = Sequence[tuple[str, Path]]
 
 
 def sheets(
-    plan: Plan, *, paper: str = "", template: bool = False, pictures: Sequence[Path] = (), drawn: str = ""
-) -> tuple[Page, ...]:
+    plan: Plan, *, paper: str = "", template: bool = False, pictures: Pictures = (), fixes: Sequence[Fix] = (),
+    drawn: str = "",
+) -> tuple[Page, ...]:  # fmt: skip
     """Draw every sheet of a plan's best option; without a route the wall, the findings and what blocks.
 
     Parameters
@@ -37,8 +41,10 @@ def sheets(
         letter, A4, tabloid or A3; empty: letter for scenes in inches, A4 for metric ones.
     template : bool
         Add full-size pages of the hood's screw pattern.
-    pictures : sequence of Path
-        PNG files, one to a sheet.
+    pictures : sequence of (str, Path)
+        Titles and PNG files of the 3D view, one to a sheet.
+    fixes : sequence of Fix
+        What would clear a blocked plan, each planned again; printed on the sheet of findings.
     drawn : str
         A date for the title strip; left out when empty, so that the same plan gives the same bytes.
 
@@ -49,8 +55,8 @@ def sheets(
     """
     size = paper_named(paper or ("A4" if plan.scene.metric else "letter"))
     made = _drawings(plan, plan.best, size)
-    made += _lists(plan, plan.best, size, made)
-    made += [_picture(file, size) for file in pictures]
+    shown = [_picture(title, file, size) for title, file in pictures]
+    made += [*shown, *_lists(plan, plan.best, size, [*made, *shown], fixes)]
     extra = template_pages(plan, plan.best, size) if template and plan.best is not None else []
     count = len(made) + len(extra)
     pages = [finish(s, plan, n, count, drawn) for n, s in enumerate(made, start=1)]
@@ -76,14 +82,16 @@ def _drawings(plan: Plan, option: Option | None, paper: Paper) -> list[Sheet]:
     return made
 
 
-def _lists(plan: Plan, option: Option | None, paper: Paper, drawings: Sequence[Sheet]) -> list[Sheet]:
+def _lists(
+    plan: Plan, option: Option | None, paper: Paper, drawings: Sequence[Sheet], fixes: Sequence[Fix]
+) -> list[Sheet]:
     """Make the lists; the order of work refers to sheets by number, so the others are counted first."""
     if option is None:
-        return findings_sheets(plan, paper, "")
+        return findings_sheets(plan, paper, "", fixes)
     before = [*parts_sheets(plan, option, paper, ""), *holes_sheets(plan, option, paper, "")]
     after = [
         *measure_sheets(plan, option, paper, ""),
-        *findings_sheets(plan, paper, ""),
+        *findings_sheets(plan, paper, "", fixes),
         *air_sheets(option, paper, ""),
     ]
     work = order_sheets(plan, option, paper, "", {})
@@ -96,17 +104,17 @@ def _lists(plan: Plan, option: Option | None, paper: Paper, drawings: Sequence[S
     return [*before, *order_sheets(plan, option, paper, "", where), *after]
 
 
-def _picture(file: Path, paper: Paper) -> Sheet:
-    sheet = new_sheet(paper, Name.PICTURE, "Picture")
-    heading(sheet, "", "Picture", "made by the program from the same plan")
+def _picture(title: str, file: Path, paper: Paper) -> Sheet:
+    sheet = new_sheet(paper, "picture", title)
+    heading(sheet, "", title, "the 3D view of the same plan; not to scale")
     left, bottom, right, top = sheet.room
     sheet.sketch.items.append(Image(str(file), (left, bottom + 2.0), right - left, top - 10.0 - bottom - 2.0))
     return sheet
 
 
 def packet(
-    plan: Plan, path: Path, *, paper: str = "", template: bool = False, pictures: Sequence[Path] = (), drawn: str = "",
-    progress: Progress | None = None,
+    plan: Plan, path: Path, *, paper: str = "", template: bool = False, pictures: Pictures = (), fixes: Sequence[Fix] = (),
+    drawn: str = "", progress: Progress | None = None,
 ) -> Path:  # fmt: skip
     """Write the packet as one PDF.
 
@@ -118,7 +126,7 @@ def packet(
     Path
         Where the packet is.
     """
-    pages = sheets(plan, paper=paper, template=template, pictures=pictures, drawn=drawn)
+    pages = sheets(plan, paper=paper, template=template, pictures=pictures, fixes=fixes, drawn=drawn)
     handle, name = tempfile.mkstemp(prefix=".packet-", suffix=".pdf", dir=path.parent)
     begun = Path(name)
     try:
@@ -132,19 +140,30 @@ def packet(
     return path
 
 
-def svgs(plan: Plan, folder: Path, *, paper: str = "", template: bool = False, drawn: str = "") -> tuple[Path, ...]:
-    """Write every sheet as an SVG into an existing folder; give the files in order."""
-    written: list[Path] = []
-    for n, page in enumerate(sheets(plan, paper=paper, template=template, drawn=drawn), start=1):
-        name = str(page.name).replace(" ", "-")
-        file = folder / f"{n:02d}-{name}.svg"
-        text = svg.to_svg(page)
-        begun = file.with_suffix(".svg.part")
-        try:
-            begun.write_text(text, encoding="utf-8")
-            begun.replace(file)
-        except BaseException:
-            begun.unlink(missing_ok=True)
-            raise
-        written.append(file)
-    return tuple(written)
+def svgs(
+    plan: Plan, folder: Path, *, paper: str = "", template: bool = False, pictures: Pictures = (),
+    fixes: Sequence[Fix] = (), drawn: str = "",
+) -> tuple[Path, ...]:  # fmt: skip
+    """Write every sheet as an SVG into an existing folder; give the files in order.
+
+    All sheets are made first and then take their places together, so that an interrupt leaves either the old ones or
+    the new ones; sheets of an earlier packet that no longer exist are taken away.
+    """
+    pages = sheets(plan, paper=paper, template=template, pictures=pictures, fixes=fixes, drawn=drawn)
+    named = [(folder / f"{n:02d}-{str(p.name).replace(' ', '-')}.svg", svg.to_svg(p)) for n, p in enumerate(pages, 1)]
+    with tempfile.TemporaryDirectory(prefix=".sheets-", dir=folder) as scratch:
+        begun = [(Path(scratch) / file.name, file) for file, _ in named]
+        for (part, _), (_, text) in zip(begun, named, strict=True):
+            part.write_text(text, encoding="utf-8")
+        for part, file in begun:
+            part.replace(file)
+    _sweep(folder, {file.name for file, _ in named})
+    return tuple(file for file, _ in named)
+
+
+def _sweep(folder: Path, kept: set[str]) -> None:
+    """Take away the sheets that an earlier packet left under names of ours."""
+    ours = {str(n).replace(" ", "-") for n in Name} | {"template", "picture"}
+    for file in folder.glob("[0-9][0-9]-*.svg"):
+        if file.name not in kept and file.stem[3:] in ours:
+            file.unlink()

@@ -278,7 +278,9 @@ def test_a_picture_gets_its_own_sheet(tmp_path: File) -> None:
     picture = tmp_path / "still.png"
     Image.new("RGB", (80, 50), "#123456").save(picture)
     plain = len(sheets(PLANS["straight up"]))
-    pages = sheets(PLANS["straight up"], pictures=(picture,))
+    pages = sheets(PLANS["straight up"], pictures=(("The kitchen", picture),))
     assert len(pages) == plain + 1
-    file = packet(PLANS["straight up"], tmp_path / "p.pdf", pictures=(picture,))
-    assert len(PdfReader(file).pages[-1].images) == 1
+    file = packet(PLANS["straight up"], tmp_path / "p.pdf", pictures=(("The kitchen", picture),))
+    shown = [page for page in PdfReader(file).pages if page.images]
+    assert len(shown) == 1
+    assert "The kitchen" in shown[0].extract_text()

@@ -1,0 +1,133 @@
+"""The sheet of findings: every check with its number, limit and source; what would clear them; what was waived."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.flags import flag, numbered
+from routeviz.drawings.flow import Cell, Column, Flow, tick_box
+from routeviz.drawings.lists import CAUTION
+from routeviz.drawings.primitives import Face
+from routeviz.drawings.sheet import Paper, Sheet
+from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.words import figure, length
+from routeviz.model.finding import Finding, FramingPiece, MemberRuling, State
+from routeviz.model.plan import Plan
+from routeviz.model.scene import Scene
+from routeviz.model.study import Fix
+from routeviz.model.takeoff import Sheet as Name
+from routeviz.units import length_text
+
+__all__ = ["findings_sheets"]
+
+_TO_MEND = (State.BROKEN, State.CLOSE, State.NOT_CHECKED)
+
+
+def findings_sheets(plan: Plan, paper: Paper, number: str, fixes: Sequence[Fix] = ()) -> list[Sheet]:
+    """Write the answer, what would clear it, what may be cut, every finding, and the waivers with their reasons."""
+    flow = Flow(paper, Name.FINDINGS, "Findings and sources", number, "the same numbers as in the drawings")
+    flow.paragraph(plan.answer, 3.4, face=Face.SERIF)
+    if plan.second:
+        flow.paragraph(plan.second, ink.BODY, colour=ink.INK2)
+    _fixes(flow, fixes, plan.scene)
+    _members(flow, plan)
+    if fixes or plan.members:
+        flow.head("What was checked")
+    columns = (Column("", 0.055), Column("", 0.07), Column("finding", 0.30), Column("is", 0.08, Face.NARROW, right=True),
+               Column("limit", 0.12, Face.NARROW, right=True), Column("spare", 0.08, Face.NARROW_BOLD, right=True),
+               Column("what helps", 0.23), Column("source", 0.19))  # fmt: skip
+    flow.table(columns, [_finding_row(n, f, plan.scene) for n, f in numbered(plan)], ink.SMALL)
+    waived = [(n, f) for n, f in numbered(plan) if f.waived]
+    if waived:
+        flow.head("Waived")
+        for n, finding in waived:
+            flow.paragraph(f"{n}  {finding.title}: {finding.waived}", ink.SMALL)
+    flow.gap()
+    flow.paragraph(CAUTION, ink.SMALL, colour=ink.INK2)
+    return flow.sheets
+
+
+def _fixes(flow: Flow, fixes: Sequence[Fix], scene: Scene) -> None:
+    """List what would clear the plan; each was planned again, and the line says what that found."""
+    if not fixes:
+        return
+    flow.head("What would clear it")
+    columns = (Column("", 0.03), Column("", 0.03, Face.BOLD), Column("change", 0.27), Column("then", 0.33), Column("length", 0.09, Face.NARROW, right=True),
+               Column("air, cfm", 0.07, Face.NARROW, right=True), Column("what that found", 0.21))  # fmt: skip
+    rows: list[list[str | Cell]] = []
+    for n, fix in enumerate(fixes, start=1):
+        change = fix.words + (f". {'; '.join(fix.members)}" if fix.members else "")
+        close = f", {fix.close} close" if fix.close else ""
+        long = length_text(fix.length_in, metric=scene.metric, long=not scene.metric)
+        air = f"{fix.flow_cfm:.0f}" if fix.flow_cfm > 0 else ""
+        rows.append([Cell("", tick_box), str(n), change, fix.answer, long, air, f"{fix.recheck}{close}"])
+    flow.table(columns, rows, ink.SMALL)
+
+
+def _members(flow: Flow, plan: Plan) -> None:
+    """List what may be done to each member that blocks a simpler route."""
+    if not plan.members:
+        return
+    scene = plan.scene
+    flow.head("Members in the way: what may be cut")
+    columns = (Column("member", 0.15, Face.BOLD), Column("may it be cut", 0.14), Column("allowed", 0.10, Face.NARROW, right=True), Column("ours", 0.07, Face.NARROW, right=True),
+               Column("rule, and what it would take", 0.36), Column("source", 0.19))  # fmt: skip
+    rows: list[list[str | Cell]] = []
+    for ruling in plan.members:
+        allowed = "" if ruling.allowed_in is None else f"{ruling.measure} {length(ruling.allowed_in, scene)}".strip()
+        ours = "" if ruling.ours_in is None else length(ruling.ours_in, scene)
+        rows.append([ruling.label, ruling.verdict.value, allowed, ours, _ruling_words(ruling, scene), ruling.source_text])
+    flow.table(columns, rows, ink.SMALL)
+
+
+def _ruling_words(ruling: MemberRuling, scene: Scene) -> str:
+    said = [ruling.rule, *(t for t in (ruling.detail, ruling.remedy) if t and t != ruling.rule)]
+    if ruling.framing:
+        said.append(f"An opening would take: {'; '.join(_piece_words(p, scene) for p in ruling.framing)}")
+    return ". ".join(_sentence(s) for s in said)
+
+
+def _piece_words(piece: FramingPiece, scene: Scene) -> str:
+    cut = f", {figure(piece.length_in, scene)} long" if piece.length_in is not None else ""
+    note = f" ({piece.note})" if piece.note else ""
+    return f"{piece.count} {piece.name} {piece.size}{cut}{note}"
+
+
+def _sentence(words: str) -> str:
+    cut = words.strip().rstrip(".")
+    return f"{cut[:1].upper()}{cut[1:]}"
+
+
+def _finding_row(number: int, finding: Finding, scene: Scene) -> list[str | Cell]:
+    def mark(sketch: Sketch, x: float, y: float) -> None:
+        flag(sketch, x, y, finding.state, number)
+
+    limit = f"{finding.relation} {_value(finding.limit, finding, scene)}".strip() if finding.limit is not None else ""
+    spare = _value(finding.margin, finding, scene) if finding.margin is not None else ""
+    return [
+        Cell("", mark),
+        f"{finding.state.value}{', waived' if finding.waived else ''}",
+        _finding_words(finding),
+        _value(finding.measured, finding, scene),
+        limit,
+        spare,
+        finding.remedy if finding.state in _TO_MEND else "",
+        finding.source_text,
+    ]
+
+
+def _finding_words(finding: Finding) -> str:
+    """Join title and detail: ``Duct material (advice): galvanized steel``."""
+    what = finding.title if finding.must else f"{finding.title} (advice)"
+    if not finding.detail:
+        return what
+    return f"{what}. {finding.detail}" if finding.detail[:1].isupper() else f"{what}: {finding.detail}"
+
+
+def _value(number: float | None, finding: Finding, scene: Scene) -> str:
+    if number is None:
+        return ""
+    if finding.unit == "in":
+        return length(number, scene)
+    return f"{number:.3g} {finding.unit}".strip() if abs(number) < 1000 else f"{number:.0f} {finding.unit}".strip()
