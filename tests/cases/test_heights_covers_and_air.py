@@ -11,6 +11,7 @@ from dataclasses import replace
 import pytest
 import samples
 from cases.homes import (
+    MM,
     blind,
     bought,
     built,
@@ -140,6 +141,21 @@ def test_two_surfaces_two_figures(kind: CooktopKind) -> None:
     assert {f.measured for f in canopy} == {19.0}
     wood = [f for f in found(told, "HGT-CABINET") if f.limit == 30.0]
     assert [(f.measured, f.state) for f in wood] == [(28.0, State.BROKEN)]
+
+
+@pytest.mark.parametrize(("maker_mm", "states"), [(None, []), (100.0, [State.BROKEN]), (40.0, [State.CLOSE])])
+def test_beside_stone_only_the_maker_sets_a_distance(maker_mm: float | None, states: list[State]) -> None:
+    """A gas cooker in an old fireplace, its cheek 50 mm away: stone does not burn, so no code counts it."""
+    right = 70.0 + 15.0 + 50 * MM
+    cheek = thing("stone-cheek", ObstacleKind.OTHER, right, 0.0, 0.0, 20.0, 17.7, 100.0, combustible=False)
+    maker = MakerLimits(side_clearance_in=None if maker_mm is None else maker_mm * MM, document="the cooker's leaflet")
+    home = replace(blind(samples.scene(obstacles=(cheek,))), metric=True, rules=RuleChoice("irc-2021", maker))
+    home = with_hood(home, width_in=30.0)
+    told = found(scene_findings(home), "CLR-SIDE")
+    assert [f.state for f in told] == states
+    for finding in told:
+        assert finding.source_text == "the cooker's leaflet"
+        assert finding.measured == pytest.approx(50 * MM)
 
 
 # --- air that must come back ---

@@ -250,7 +250,7 @@ def truss_over_the_outlet() -> Scene:
     chords = MemberLayout(MemberKind.TRUSS, "2x4", 1.5, 3.5, 24.0, 8.5, RunDirection.ALONG)
     assert home.roof is not None
     roof = replace(
-        home.roof, ridge=RunDirection.OUT, ridge_at_in=72.0, framing=replace(chords, direction=RunDirection.OUT)
+        home.roof, ridge=RunDirection.OUT, ridge_at_in=105.0, framing=replace(chords, direction=RunDirection.OUT)
     )
     return replace(home, ceiling=replace(home.ceiling, joists=chords), roof=roof)
 
