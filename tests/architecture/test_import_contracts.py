@@ -10,7 +10,18 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).resolve().parents[2]
-HEAVY = ("vtk", "vtkmodules", "pyvista", "matplotlib", "pydantic", "pint", "trimesh", "scipy", "networkx", "rich.console")
+HEAVY = (
+    "vtk",
+    "vtkmodules",
+    "pyvista",
+    "matplotlib",
+    "pydantic",
+    "pint",
+    "trimesh",
+    "scipy",
+    "networkx",
+    "rich.console",
+)
 
 
 def loaded_after(code: str) -> set[str]:
