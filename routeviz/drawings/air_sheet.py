@@ -3,78 +3,104 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
-from routeviz.catalog import source
+from routeviz.catalog import sources
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flow import Cell, Column, Flow
 from routeviz.drawings.lettering import wrapped
-from routeviz.drawings.primitives import Anchor, Face
+from routeviz.drawings.primitives import Anchor, Face, Point
 from routeviz.drawings.sheet import Paper, Sheet
 from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.words import pressure, pressure_figure, quantity, speed
 from routeviz.model.airflow import AirResult
 from routeviz.model.plan import Option
+from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Sheet as Name
+from routeviz.units import flow_text
 
 __all__ = ["air_sheets"]
 
 _CHART = (96.0, 62.0)
+_BAND = "#dce9e8"
+_LPS_PER_CFM = 0.471947  # NIST SP 811 appendix B
+_PA_PER_INWG = 249.08891  # water at 4 degC, NIST SP 811 appendix B
 
 
-def air_sheets(option: Option, paper: Paper, number: str) -> list[Sheet]:
+def air_sheets(option: Option, scene: Scene, paper: Paper, number: str) -> list[Sheet]:
     """Draw the air summary."""
     air = option.air
     flow = Flow(paper, Name.AIR, "Air", number, "what the fan moves through this duct")
     full = air.points[0] if air.points else None
     if full is not None and full.flow_cfm > 0:
-        flow.paragraph(
-            f"{full.flow_cfm:.0f} of {air.label_cfm:.0f} cfm, likely between {full.low_cfm:.0f} and {full.high_cfm:.0f}; "
-            f"{full.velocity_fpm:.0f} ft a minute in the duct, {full.static_inwg:.2f} in wg.", 3.4, face=Face.SERIF)  # fmt: skip
-    for words in (air.assumption, _lengths(air), *air.notes):
+        most, low, high = (_flow(q, scene) for q in (full.flow_cfm, full.low_cfm, full.high_cfm))
+        flow.paragraph(f"{most} of {flow_text(air.label_cfm, metric=scene.metric)}, likely between {low} and {high}; "
+                       f"{speed(full.velocity_fpm, scene)} in the duct, {pressure(full.static_inwg, scene)}.", 3.4,
+                       face=Face.SERIF)  # fmt: skip
+    for words in (air.assumption, _lengths(air, scene), *air.notes):
         if words:
             flow.paragraph(words, ink.SMALL, colour=ink.INK2)
     if len(air.system_curve) > 1:
-        _chart(flow, air)
+        _chart(flow, air, scene)
     if air.losses:
-        flow.head("Where the pressure goes")
-        columns = (Column("part", 0.30), Column("loss, in wg", 0.10, Face.NARROW_BOLD, right=True), Column("likely range", 0.14, Face.NARROW, right=True),
-                   Column("coefficient", 0.10, Face.NARROW, right=True), Column("source", 0.30), Column("note", 0.19))  # fmt: skip
-        rows: list[list[str | Cell]] = [
-            [x.label, f"{x.loss_inwg:.3f}", f"{x.low_inwg:.3f} to {x.high_inwg:.3f}", "" if x.coefficient is None else f"{x.coefficient:.2f}",
-             source(x.source).text if x.source else "", x.note] for x in air.losses
-        ]  # fmt: skip
-        flow.table(columns, rows, ink.SMALL)
+        _loss_table(flow, air, scene)
     if air.advice:
         flow.head("Another duct would give")
-        columns2 = (Column("duct", 0.4), Column("flow, cfm", 0.15, Face.NARROW_BOLD, right=True), Column("gain, cfm", 0.15, Face.NARROW, right=True),
-                    Column("speed, ft a minute", 0.2, Face.NARROW, right=True))  # fmt: skip
-        flow.table(
-            columns2,
-            [[a.label, f"{a.flow_cfm:.0f}", f"{a.gain_cfm:+.0f}", f"{a.velocity_fpm:.0f}"] for a in air.advice],
-            ink.SMALL,
-        )
+        columns = (Column("duct", 0.4), Column(f"flow, {_flow_unit(scene)}", 0.15, Face.NARROW_BOLD, right=True),
+                   Column("gain", 0.15, Face.NARROW, right=True), Column("air speed", 0.2, Face.NARROW, right=True))  # fmt: skip
+        rows: list[list[str | Cell]] = [
+            [a.label, _flow(a.flow_cfm, scene), f"+{_flow(a.gain_cfm, scene)}", speed(a.velocity_fpm, scene)] for a in air.advice
+        ]  # fmt: skip
+        flow.table(columns, rows, ink.SMALL)
     return flow.sheets
 
 
-def _lengths(air: AirResult) -> str:
+def _flow_unit(scene: Scene) -> str:
+    return "l/s" if scene.metric else "cfm"
+
+
+def _flow(flow_cfm: float, scene: Scene) -> str:
+    return flow_text(flow_cfm, metric=scene.metric).split(" ")[0]
+
+
+def _loss_table(flow: Flow, air: AirResult, scene: Scene) -> None:
+    flow.head("Where the pressure goes")
+    unit = "Pa" if scene.metric else "in wg"
+    columns = (Column("part", 0.24), Column(f"loss, {unit}", 0.10, Face.NARROW_BOLD, right=True), Column("likely range", 0.14, Face.NARROW, right=True),
+               Column("coefficient", 0.09, Face.NARROW, right=True), Column("source", 0.40), Column("note", 0.16))  # fmt: skip
+    rows: list[list[str | Cell]] = []
+    for loss in air.losses:
+        middle, low, high = (pressure_figure(p, scene) for p in (loss.loss_inwg, loss.low_inwg, loss.high_inwg))
+        known = sources().get(loss.source)
+        rows.append([loss.label, middle, f"{low} to {high}", "" if loss.coefficient is None else f"{loss.coefficient:.2f}",
+                     known.text if known else loss.source, loss.note])  # fmt: skip
+    flow.table(columns, rows, ink.SMALL)
+
+
+def _lengths(air: AirResult, scene: Scene) -> str:
     allowed = air.code_allowed_ft
+    ours, code = (quantity(n, "ft", scene) for n in (air.equivalent_ft, air.code_equivalent_ft))
     if allowed is None:
-        code = "the code's table has no entry for it"
+        says = "the code's table has no entry for it"
     elif math.isinf(allowed):
-        code = "the code's table sets no limit"
+        says = "the code's table sets no limit"
     else:
-        code = f"the code's table allows {allowed:.0f} ft"
-    return f"Equivalent length {air.equivalent_ft:.0f} ft from the losses; {air.code_equivalent_ft:.0f} ft by the code's method, where {code}."
+        says = f"the code's table allows {quantity(allowed, 'ft', scene)}"
+    return f"Equivalent length {ours} from the losses; {code} by the code's method, where {says}."
 
 
-def _chart(flow: Flow, air: AirResult) -> None:
-    """Draw both curves over flow; the meeting point is marked with its number."""
+def _chart(flow: Flow, air: AirResult, scene: Scene) -> None:
+    """Draw both curves over flow, the likely band of the duct's, and the meeting point; the losses as bars beside."""
     wide, high = _CHART
     flow.need(high + 14.0)
     x0, y0 = flow.left + 14.0, flow.y - high - 2.0
     sketch = flow.sheet.sketch
-    flows = [q for q, _ in (*air.fan_curve, *air.system_curve)]
-    most_p = max([p for _, p in air.fan_curve] or [air.points[0].static_inwg * 2 if air.points else 1.0]) * 1.08
+    fan, system, low, above = (
+        _in_units(curve, scene) for curve in (air.fan_curve, air.system_curve, air.system_low, air.system_high)
+    )
+    point = _in_units([(air.points[0].flow_cfm, air.points[0].static_inwg)], scene)[0] if air.points else (0.0, 0.0)
+    flows = [q for q, _ in (*fan, *system)]
+    most_p = max([p for _, p in fan] or [point[1] * 2 or 1.0]) * 1.08
     step_q, step_p = _step(max(flows)), _step(most_p)
     most_q = math.ceil(max(flows) / step_q) * step_q
     most_p = math.ceil(most_p / step_p) * step_p
@@ -82,42 +108,55 @@ def _chart(flow: Flow, air: AirResult) -> None:
     def at(q: float, p: float) -> tuple[float, float]:
         return x0 + wide * q / most_q, y0 + high * p / most_p
 
-    _grid(sketch, at, most_q, step_q, most_p, step_p)
-    for curve, colour, dash in ((air.fan_curve, ink.INK, ()), (air.system_curve, ink.UP, ink.DUCT_DASH)):
+    band = [at(*a) for a in _within(low, most_q, most_p)] + [at(*a) for a in reversed(_within(above, most_q, most_p))]
+    if len(band) > 3:
+        sketch.path(band, 0.0, fill=_BAND, closed=True)
+    _grid(sketch, at, (most_q, step_q), (most_p, step_p), scene)
+    for curve, colour, dash in ((fan, ink.INK, ()), (system, ink.UP, ink.DUCT_DASH)):
         points = [at(q, p) for q, p in _within(curve, most_q, most_p)]
         if len(points) > 1:
             sketch.path(points, ink.HEAVY, colour=colour, dash=dash)
-    for point in air.points[:1]:
-        x, y = at(point.flow_cfm, point.static_inwg)
+    if air.points:
+        x, y = at(*point)
         sketch.disc((x, y), 1.2, ink.FINE, fill=ink.UP, colour=ink.UP)
-        places = [
-            (x + a, y + b) for a, b in ((6.0, 6.0), (6.0, 12.0), (-6.0, 10.0), (6.0, -6.0), (-6.0, -8.0), (12.0, 18.0))
-        ]
-        sketch.note(
-            (x, y), f"{point.flow_cfm:.0f} cfm at {point.static_inwg:.2f} in wg", places, ink.SMALL, halo=ink.WHITE
-        )
-    _bars(sketch, air, (x0 + wide + 12.0, y0, flow.right, y0 + high))
-    low = y0 - 7.2
-    sketch.line((x0, low), (x0 + 9.0, low), ink.HEAVY)
-    sketch.text((x0 + 11.0, low - 0.9), "fan", ink.SMALL)
-    sketch.line((x0 + 22.0, low), (x0 + 31.0, low), ink.HEAVY, colour=ink.UP, dash=ink.DUCT_DASH)
-    sketch.text((x0 + 33.0, low - 0.9), "duct, cap and fittings", ink.SMALL)
+        words = f"{flow_text(air.points[0].flow_cfm, metric=scene.metric)} at {pressure(air.points[0].static_inwg, scene)}"
+        near = ((-8.0, 6.0), (-8.0, -6.0), (6.0, 6.0), (6.0, 12.0), (-6.0, 10.0), (6.0, -6.0), (-6.0, -8.0), (12.0, 18.0))
+        right = x - x0 < 0.5 * wide
+        sketch.note((x, y), words, [(x + a, y + b) for a, b in near if a > 0 or not right], ink.SMALL, halo=ink.WHITE)
+    _key(sketch, x0, y0 - 7.2, band=len(band) > 3)
+    _bars(sketch, air, scene, (x0 + wide + 12.0, y0, flow.right, y0 + high))
     flow.y = y0 - 12.0
 
 
-def _bars(sketch: Sketch, air: AirResult, room: tuple[float, float, float, float]) -> None:
-    """Draw each part's share of the losses as a bar in order from the hood; the costliest is filled dark."""
+def _key(sketch: Sketch, x: float, y: float, *, band: bool) -> None:
+    sketch.line((x, y), (x + 7.0, y), ink.HEAVY)
+    sketch.text((x + 8.5, y - 0.9), "fan", ink.SMALL)
+    sketch.line((x + 17.0, y), (x + 24.0, y), ink.HEAVY, colour=ink.UP, dash=ink.DUCT_DASH)
+    sketch.text((x + 25.5, y - 0.9), "duct and cap", ink.SMALL)
+    if band:
+        sketch.rect((x + 46.0, y - 1.0), (x + 53.0, y + 1.0), ink.HAIR, fill=_BAND)
+        sketch.text((x + 54.5, y - 0.9), "its likely range", ink.SMALL)
+
+
+def _in_units(curve: Sequence[tuple[float, float]], scene: Scene) -> list[tuple[float, float]]:
+    """Give flows and pressures in the units that the sheet shows."""
+    if not scene.metric:
+        return list(curve)
+    return [(q * _LPS_PER_CFM, p * _PA_PER_INWG) for q, p in curve]
+
+
+def _bars(sketch: Sketch, air: AirResult, scene: Scene, room: tuple[float, float, float, float]) -> None:
+    """Draw each part's loss as a bar in order from the hood; the costliest is filled dark."""
     bars = air.bars
     left, low, right, high = room
-    if not bars or right - left < 60.0:
+    names, figures = 34.0, 16.0
+    long = right - left - names - figures
+    step = min(7.0, (high - 5.0 - low) / len(bars)) if bars else 0.0
+    if step < 3.2 or long < 20.0:
         return
-    sketch.text((left, high - 1.0), "Share of the losses, in order from the hood", ink.LEAST, colour=ink.INK2)
-    names, figures = 34.0, 21.0
-    step = min(7.0, (high - 5.0 - low) / len(bars))
-    if step < 3.2:
-        return
+    sketch.text((left, high - 1.0), "Where the pressure goes, in order from the hood", ink.LEAST, colour=ink.INK2)
     most = max(b.share for b in bars) or 1.0
-    x0, long = left + names, right - left - names - figures
+    x0 = left + names
     for n, bar in enumerate(bars):
         y = high - 5.0 - (n + 1) * step
         name = wrapped(bar.label, ink.SMALL, Face.SANS, names - 2.0)
@@ -125,7 +164,7 @@ def _bars(sketch: Sketch, air: AirResult, room: tuple[float, float, float, float
         end = x0 + long * bar.share / most
         sketch.rect((x0, y), (max(end, x0 + 0.2), y + 0.72 * step), ink.FINE, fill=ink.UP if bar.share == most else ink.STEEL,
                     name=f"loss-{bar.part}")  # fmt: skip
-        words = f"{bar.loss_inwg:.3f}  {100 * bar.share:.0f} in 100"
+        words = f"{pressure_figure(bar.loss_inwg, scene)} {'Pa' if scene.metric else 'in wg'}"
         sketch.text((end + 1.6, y + 0.35 * step - 0.6), words, ink.SMALL, Face.NARROW)
     sketch.line((x0, high - 5.0), (x0, high - 5.0 - len(bars) * step), ink.MEDIUM)
 
@@ -144,9 +183,10 @@ def _within(curve: Sequence[tuple[float, float]], most_q: float, most_p: float) 
     return kept
 
 
-def _grid(sketch: Sketch, at: object, most_q: float, step_q: float, most_p: float, step_p: float) -> None:
-    place = at
-    assert callable(place)
+def _grid(
+    sketch: Sketch, place: Callable[[float, float], Point], flows: tuple[float, float], pressures: tuple[float, float], scene: Scene
+) -> None:  # fmt: skip
+    (most_q, step_q), (most_p, step_p) = flows, pressures
     for n in range(round(most_q / step_q) + 1):
         x, y = place(n * step_q, 0.0)
         sketch.line((x, y), place(n * step_q, most_p), ink.HAIR, colour="#b9ad99")
@@ -157,8 +197,8 @@ def _grid(sketch: Sketch, at: object, most_q: float, step_q: float, most_p: floa
         sketch.text((x - 1.2, y - 0.8), f"{n * step_p:g}", ink.LEAST, Face.NARROW, Anchor.RIGHT)
     left, low = place(0.0, 0.0)
     sketch.path((place(0.0, most_p), (left, low), place(most_q, 0.0)), ink.MEDIUM)
-    sketch.text((place(most_q, 0.0)[0], low - 8.0), "flow, cfm", ink.LEAST, anchor=Anchor.RIGHT, colour=ink.INK2)
-    sketch.text((left - 12.0, place(0.0, most_p)[1] + 2.0), "pressure, in wg", ink.LEAST, colour=ink.INK2)
+    sketch.text((place(most_q, 0.0)[0], low - 8.0), f"flow, {_flow_unit(scene)}", ink.LEAST, anchor=Anchor.RIGHT, colour=ink.INK2)
+    sketch.text((left - 12.0, place(0.0, most_p)[1] + 2.0), f"pressure, {'Pa' if scene.metric else 'in wg'}", ink.LEAST, colour=ink.INK2)
 
 
 def _step(most: float) -> float:

@@ -11,13 +11,13 @@ from routeviz.drawings.lists import CAUTION
 from routeviz.drawings.primitives import Face
 from routeviz.drawings.sheet import Paper, Sheet
 from routeviz.drawings.sketch import Sketch
-from routeviz.drawings.words import figure, length
+from routeviz.drawings.words import figure, length, quantity
 from routeviz.model.finding import Finding, FramingPiece, MemberRuling, State
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene
 from routeviz.model.study import Fix
 from routeviz.model.takeoff import Sheet as Name
-from routeviz.units import length_text
+from routeviz.units import flow_text, length_text
 
 __all__ = ["findings_sheets"]
 
@@ -54,13 +54,13 @@ def _fixes(flow: Flow, fixes: Sequence[Fix], scene: Scene) -> None:
         return
     flow.head("What would clear it")
     columns = (Column("", 0.03), Column("", 0.03, Face.BOLD), Column("change", 0.27), Column("then", 0.33), Column("length", 0.09, Face.NARROW, right=True),
-               Column("air, cfm", 0.07, Face.NARROW, right=True), Column("what that found", 0.21))  # fmt: skip
+               Column("air", 0.07, Face.NARROW, right=True), Column("what that found", 0.21))  # fmt: skip
     rows: list[list[str | Cell]] = []
     for n, fix in enumerate(fixes, start=1):
         change = fix.words + (f". {'; '.join(fix.members)}" if fix.members else "")
         close = f", {fix.close} close" if fix.close else ""
         long = length_text(fix.length_in, metric=scene.metric, long=not scene.metric)
-        air = f"{fix.flow_cfm:.0f}" if fix.flow_cfm > 0 else ""
+        air = flow_text(fix.flow_cfm, metric=scene.metric) if fix.flow_cfm > 0 else ""
         rows.append([Cell("", tick_box), str(n), change, fix.answer, long, air, f"{fix.recheck}{close}"])
     flow.table(columns, rows, ink.SMALL)
 
@@ -126,8 +126,4 @@ def _finding_words(finding: Finding) -> str:
 
 
 def _value(number: float | None, finding: Finding, scene: Scene) -> str:
-    if number is None:
-        return ""
-    if finding.unit == "in":
-        return length(number, scene)
-    return f"{number:.3g} {finding.unit}".strip() if abs(number) < 1000 else f"{number:.0f} {finding.unit}".strip()
+    return "" if number is None else quantity(number, finding.unit, scene)

@@ -16,6 +16,7 @@ from routeviz.units import length_text
 
 __all__ = ["holes_sheets", "measure_sheets", "order_sheets", "parts_sheets"]
 
+_CHOICES = ("duct", "cap", "tolerances", "rules")
 CAUTION = (
     "Plan only: the local code, the makers' instructions and licensed trades decide. Power off and gas closed before "
     "anything is cut; wires, pipes and gas may run where the scene shows nothing. Ladders tied, two people for the hood. "
@@ -196,8 +197,22 @@ def measure_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> lis
             ]
         )
     flow.table(columns, rows)
-    if plan.assumptions:
-        flow.head("Taken as usual, not measured")
+    facts = [a for a in plan.assumptions if a.field.split(".")[0] not in _CHOICES]
+    choices = [a for a in plan.assumptions if a.field.split(".")[0] in _CHOICES]
+    if facts:
+        flow.head("Taken as usual, not measured: look before you trust it")
         taken = (Column("", 0.03), Column("what", 0.30), Column("taken", 0.25), Column("why", 0.42))
-        flow.table(taken, [[Cell("", tick_box), a.field, a.value, a.reason] for a in plan.assumptions], ink.SMALL)
+        flow.table(taken, [[Cell("", tick_box), _field_words(a.field), a.value, a.reason] for a in facts], ink.SMALL)
+    if choices:
+        flow.head("Chosen for the plan, where the scene says nothing")
+        flow.paragraph("; ".join(f"{_field_words(a.field)} {a.value} ({a.reason})" for a in choices) + ".", ink.SMALL)
     return flow.sheets
+
+
+def _field_words(name: str) -> str:
+    """Say a scene field's name: ``walls.hood.plates`` is the hood wall's plates."""
+    head, *rest = name.split(".")
+    if head == "walls" and rest:
+        head, rest = f"{rest[0]} wall", rest[1:]
+    words = [head.removesuffix("s") if head == "tolerances" else head, *rest]
+    return " ".join(w.replace("_", " ") for w in words)

@@ -92,7 +92,7 @@ def _lists(
     after = [
         *measure_sheets(plan, option, paper, ""),
         *findings_sheets(plan, paper, "", fixes),
-        *air_sheets(option, paper, ""),
+        *air_sheets(option, plan.scene, paper, ""),
     ]
     work = order_sheets(plan, option, paper, "", {})
     every = [*drawings, *before, *work, *after]

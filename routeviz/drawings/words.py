@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from routeviz.model.scene import Scene
-from routeviz.units import inch_text, length_text, mm_text
+from routeviz.units import flow_text, inch_text, length_text, mm_text
 
-__all__ = ["figure", "length", "unit_note"]
+__all__ = ["figure", "length", "pressure", "quantity", "speed", "unit_note"]
+
+_PA_PER_INWG = 249.08891  # water at 4 degC, NIST SP 811 appendix B
+_MPS_PER_FPM = 0.00508  # exact: 0.3048 / 60
 
 
 def figure(length_in: float, scene: Scene) -> str:
@@ -23,3 +26,35 @@ def length(length_in: float, scene: Scene) -> str:
 def unit_note(scene: Scene) -> str:
     """Say which unit the dimensions have."""
     return "All sizes in millimetres." if scene.metric else "All sizes in inches."
+
+
+def speed(fpm: float, scene: Scene) -> str:
+    """Write an air speed."""
+    return f"{fpm * _MPS_PER_FPM:.1f} m/s" if scene.metric else f"{fpm:.0f} ft a minute"
+
+
+def pressure(inwg: float, scene: Scene) -> str:
+    """Write a pressure."""
+    return f"{inwg * _PA_PER_INWG:.0f} Pa" if scene.metric else f"{inwg:.2f} in wg"
+
+
+def pressure_figure(inwg: float, scene: Scene) -> str:
+    """Write a pressure without its unit, as fine as losses are told."""
+    return f"{inwg * _PA_PER_INWG:.1f}" if scene.metric else f"{inwg:.3f}"
+
+
+def quantity(value: float, unit: str, scene: Scene) -> str:
+    """Write a measured value with its unit as the scene counts."""
+    if unit == "in":
+        return length(value, scene)
+    if unit == "cfm":
+        return flow_text(value, metric=scene.metric)
+    if unit in ("fpm", "ft/min"):
+        return speed(value, scene)
+    if unit == "in wg":
+        return pressure(value, scene)
+    if unit == "ft":
+        return f"{value * 0.3048:.1f} m" if scene.metric else f"{value:.0f} ft"
+    if unit == "lb":
+        return f"{value * 0.45359237:.0f} kg" if scene.metric else f"{value:.0f} lb"
+    return f"{value:.3g} {unit}".strip() if abs(value) < 1000 else f"{value:.0f} {unit}".strip()
