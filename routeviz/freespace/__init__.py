@@ -17,7 +17,7 @@ from routeviz.freespace.zones import Place, passage_regions, places
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Limits, OffsetChoice, Section
 from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import Frame, Passage
-from routeviz.units import ticks
+from routeviz.units import TICKS_PER_IN, ticks
 
 __all__ = ["StartError", "carve"]
 
@@ -53,6 +53,12 @@ def _offsets(scene: Scene) -> tuple[OffsetChoice, ...]:
     count = int(scene.duct.offset_max_in / step + 1e-9)
     shifts = tuple(ticks(step * n) for n in range(1, count + 1))
     return tuple(OffsetChoice(angle, shifts) for angle in scene.duct.offset_angles_deg)
+
+
+def _cover_top_in(frame: Frame, scene: Scene) -> float:
+    """Give how high the chimney cover reaches: to the ceiling over it, flat or sloped."""
+    tops = [region(z.shape).hi[2] / TICKS_PER_IN for z in frame.zones if z.id == _COVER_ZONE]
+    return max(tops, default=scene.kitchen.ceiling_in)
 
 
 def _closed(found: tuple[Place, ...]) -> tuple[Barrier, ...]:
@@ -99,7 +105,7 @@ def carve(frame: Frame, scene: Scene, section: SectionSize) -> FreeSpace:
         lo=limit.lo,
         hi=limit.hi,
         section=_section(scene, section),
-        start=collar(scene, half_in),
+        start=collar(scene, half_in, _cover_top_in(frame, scene)),
         limits=_limits(scene, section),
         barriers=tuple(solids) + _closed(found),
         boxing=passage_regions(found, Passage.BOXING),

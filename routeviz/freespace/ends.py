@@ -60,7 +60,7 @@ def exits(faces: tuple[ExitFace, ...], scene: Scene, section: SectionSize) -> tu
     return tuple(found)
 
 
-def collar(scene: Scene, half_in: float) -> Start:
+def collar(scene: Scene, half_in: float, cover_top_in: float) -> Start:
     """Give where the duct begins.
 
     The cover counts as hiding the riser whether or not the riser fits into it: that is a rule of its own.
@@ -84,6 +84,6 @@ def collar(scene: Scene, half_in: float) -> Start:
                 outlet.out_in - half_in)  # fmt: skip
         slack = (max(0, down(room[0])), max(0, down(room[1])), max(0, down(room[2])), max(0, down(room[3])))
     return Start(
-        (ticks(x), ticks(-outlet.out_in), ticks(z)), 2, 1, hood.cover is not None, ticks(scene.kitchen.ceiling_in),
+        (ticks(x), ticks(-outlet.out_in), ticks(z)), 2, 1, hood.cover is not None, ticks(cover_top_in),
         slack, (0,) if outlet.section.width_in > outlet.section.height_in else (0, 1),
     )  # fmt: skip

@@ -117,7 +117,9 @@ class _Column:
         for at, behind in ((0, 0), (d, offset.advance - stub)):
             low, high, near = self.extents(offset, at, at, half)
             stops = near & counts
-            found += [(a - behind - stub, b - behind) for a, b in zip(low[stops].tolist(), high[stops].tolist(), strict=True)]
+            found += [
+                (a - behind - stub, b - behind) for a, b in zip(low[stops].tolist(), high[stops].tolist(), strict=True)
+            ]
         grow = half + offset.bulge
         low, high, near = self.extents(offset, 0, d, grow)
         for n in np.flatnonzero(near & counts):

@@ -39,7 +39,6 @@ class Block:
         u, v = (t for t in range(3) if t != self.axis)
         return _area(self.outline, lo[u], lo[v], hi[u], hi[v]) > 1e-9
 
-
     def meets_each(self, lo: np.ndarray, hi: np.ndarray) -> np.ndarray:
         """Whether each of many open boxes, of shape (n, 3), overlaps it."""
         hit = ((lo < np.array(self.hi)) & (hi > np.array(self.lo))).all(axis=1)
@@ -277,7 +276,9 @@ def whole_field(world: World, elbows: int) -> tuple[list[list[np.ndarray]], list
 def enumerate_routes(world: World, elbows: int) -> Iterator[tuple[int, int, tuple[tuple[int, int, int], ...]]]:
     """Give (elbows, cost, points) of every route with at most `elbows` elbows, depth first in plain Python."""
 
-    def walk(p: tuple[int, int, int], way: tuple[int, int], last: bool, cover: bool) -> Iterator[tuple[tuple[int, int, int], int]]:
+    def walk(
+        p: tuple[int, int, int], way: tuple[int, int], last: bool, cover: bool
+    ) -> Iterator[tuple[tuple[int, int, int], int]]:
         cost = 0
         while world.step_free(p, *way, last, cover):
             cost += 1 + (HEAVY if world.boxed(p, *way, cover) else 0)
@@ -285,7 +286,12 @@ def enumerate_routes(world: World, elbows: int) -> Iterator[tuple[int, int, tupl
             yield p, cost
 
     def go(
-        p: tuple[int, int, int], way: tuple[int, int], used: int, paid: int, points: tuple[tuple[int, int, int], ...], cover: bool
+        p: tuple[int, int, int],
+        way: tuple[int, int],
+        used: int,
+        paid: int,
+        points: tuple[tuple[int, int, int], ...],
+        cover: bool,
     ) -> Iterator[tuple[int, int, tuple[tuple[int, int, int], ...]]]:
         opens = used == 0
         for q, cost in walk(p, way, True, cover):
@@ -305,8 +311,12 @@ def enumerate_routes(world: World, elbows: int) -> Iterator[tuple[int, int, tupl
                     continue
                 if world.elbow_free(q, way, turn, False):
                     yield from go(q, turn, used + 1, paid + cost, (*points, q), False)
-                if opens and world.covered and turn == (1, 1) and q[2] + world.r <= world.cover_top and (
-                    world.elbow_free(q, way, turn, True)
+                if (
+                    opens
+                    and world.covered
+                    and turn == (1, 1)
+                    and q[2] + world.r <= world.cover_top
+                    and (world.elbow_free(q, way, turn, True))
                 ):
                     yield from go(q, turn, used + 1, paid + cost, (*points, q), True)
 

@@ -108,6 +108,7 @@ def _openings(rng: np.random.Generator, lo: tuple[int, ...], hi: tuple[int, ...]
 
 def as_space(world: World, elbows: int) -> FreeSpace:
     """Write a world as the product's free space."""
+
     def region(block: Block) -> Region:
         return Region(block.lo, block.hi, block.axis, block.outline)
 

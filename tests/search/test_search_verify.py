@@ -1,0 +1,104 @@
+"""Every route that the search returns passes the checker on the exact solids, and the checker does find faults."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+import pytest
+import samples
+
+from routeviz.framing import frame
+from routeviz.freespace import carve
+from routeviz.model.path import Centreline
+from routeviz.model.scene import MemberKind, MemberLayout, RunDirection, Scene, SectionShape, SectionSize
+from routeviz.model.solids import Frame
+from routeviz.scenefile import load
+from routeviz.search import find
+from routeviz.search.verify import verify
+
+SCENES = sorted((Path(__file__).parents[2] / "scenes").glob("*.toml"))
+
+
+def routes(scene: Scene) -> tuple[Frame, list[Centreline]]:
+    framed = frame(scene)
+    found = find(carve(framed, scene, scene.duct.sections[0]))
+    return framed, [line for line in (found.best, *found.alternatives) if line is not None]
+
+
+@pytest.mark.parametrize("file", SCENES, ids=lambda f: f.stem)
+def test_routes_of_the_example_homes_hold(file: Path) -> None:
+    scene = load(file)
+    if scene.hood.mount_in is None:
+        scene = replace(scene, hood=replace(scene.hood, mount_in=30.0))
+    framed, lines = routes(scene)
+    assert [fault for line in lines for fault in verify(line, framed, scene)] == []
+
+
+def varied(rng: np.random.Generator) -> Scene:
+    """Juniper Lane with other members, other duct and another place of the hood."""
+    scene = samples.scene()
+    size = float(rng.choice([5.0, 6.0, 7.0, 8.0]))
+    section = SectionSize(SectionShape.ROUND, size, size)
+    along = bool(rng.random() < 0.4)
+    joists = MemberLayout(
+        MemberKind.SAWN, "2x10", 1.5, 9.25, float(rng.choice([12.0, 16.0, 24.0])), float(rng.integers(2, 60)) / 4,
+        RunDirection.ALONG if along else RunDirection.OUT,
+    )  # fmt: skip
+    assert scene.roof is not None
+    assert scene.roof.framing is not None
+    roof = replace(
+        scene.roof, pitch=float(rng.choice([0.125, 0.25, 0.5])),
+        framing=replace(scene.roof.framing, first_in=float(rng.integers(2, 60)) / 4),
+        ridge=RunDirection(rng.choice(["out", "along"])), ridge_at_in=72.0,
+    )  # fmt: skip
+    hood = replace(
+        scene.hood, centre_in=float(rng.integers(200, 900)) / 8, mount_in=float(rng.integers(26, 33)),
+        outlet=replace(scene.hood.outlet, section=section),
+    )  # fmt: skip
+    duct = replace(
+        scene.duct, sections=(section,), min_straight_in=float(rng.choice([0.0, 6.0, 12.0])),
+        elbow_ratio=float(rng.choice([0.75, 1.0, 1.5])), max_elbows=2,
+    )  # fmt: skip
+    return replace(scene, ceiling=replace(scene.ceiling, joists=joists), roof=roof, hood=hood, duct=duct)
+
+
+def test_routes_of_random_homes_hold() -> None:
+    rng = np.random.default_rng(5)
+    checked = bent = offset = 0
+    for _ in range(10):
+        scene = varied(rng)
+        framed, lines = routes(scene)
+        for line in lines:
+            assert verify(line, framed, scene) == (), (scene, line)
+            checked += 1
+            bent += line.elbows > 0
+            offset += any(b.offset_id for b in line.bends)
+    assert checked >= 20
+    assert bent >= 10
+    assert offset >= 1
+
+
+def test_the_checker_finds_what_is_wrong() -> None:
+    scene = samples.scene()
+    framed, lines = routes(scene)
+    straight, back = lines[0], lines[1]
+
+    def shifted(line: Centreline, dx: float, dz: float = 0.0) -> Centreline:
+        return replace(line, points=tuple((x + dx, y, z + dz) for x, y, z in line.points))
+
+    moved = replace(scene, hood=replace(scene.hood, centre_in=78.0))  # joist 5 stands at 78
+    assert any("joist 5" in fault for fault in verify(shifted(straight, 8.0), framed, moved))
+    assert any("not at the collar" in fault for fault in verify(shifted(straight, 8.0), framed, scene))
+    assert any("says" in fault for fault in verify(replace(straight, length_in=40.0), framed, scene))
+    assert any("elbows" in fault for fault in verify(replace(back, elbows=0.0), framed, scene))
+    assert any("turns by" in fault for fault in verify(replace(back, bends=(replace(back.bends[0], angle_deg=45.0),)),
+                                                       framed, scene))  # fmt: skip
+    assert any("no face" in fault for fault in verify(replace(back, face="nowhere"), framed, scene))
+    short = replace(back, points=(back.points[0], *back.points[1:-1], (70.0, 5.0, back.points[-1][2])))
+    assert any("ends at" in fault for fault in verify(short, framed, scene))
+    strict = replace(scene, duct=replace(scene.duct, clearance_in=3.5))
+    assert any("is wanted" in fault for fault in verify(straight, framed, strict))
+    low = replace(back, points=tuple((x, y, min(z, 80.0)) for x, y, z in back.points))
+    assert any("straight 1" in fault for fault in verify(low, framed, scene))
