@@ -5,7 +5,7 @@ from __future__ import annotations
 from routeviz.drawings import palette as ink
 from routeviz.drawings.caps import cap_foot_in, draw_cap
 from routeviz.drawings.flags import barred, draw_flags, in_the_way
-from routeviz.drawings.flat import clipped, cut, ends_of
+from routeviz.drawings.flat import clipped, cut, ends_of, flat
 from routeviz.drawings.hood import draw_hood_front, draw_marks
 from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, draw_seen
 from routeviz.drawings.primitives import Anchor, Face
@@ -135,7 +135,7 @@ def _name_inside(sketch: Sketch, view: View, solid: Solid, more: str = "") -> No
     x0, x1, z0, z1 = max(x0, left), min(x1, right), max(z0, low), min(z1, high)
     x, y = view.at((x0 + x1) / 2, (z0 + z1) / 2)
     fill = ink.GLASS if solid.kind is SolidKind.GLAZING else ink.CABINET
-    words = f"{solid.label}{more}"
+    words = f"{solid.label.removeprefix('other ')}{more}"
     from routeviz.drawings.lettering import width
 
     room = (x1 - x0) * view.scale - 1.0
@@ -154,7 +154,19 @@ def _duct(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame) 
     draw_duct(sketch, below, route, hidden=True)
     if high > ceiling:
         draw_duct(sketch, View(view.axis, view.frame, (left, ceiling, right, high)), route)
-    draw_cap(sketch, view, route, scene, frame)
+    if abs(route.termination.direction[view.axis]) < 0.5:  # a cap on the hood wall lies behind it
+        draw_cap(sketch, view, route, scene, frame)
+    else:
+        _hole_behind(sketch, view, route)
+
+
+def _hole_behind(sketch: Sketch, view: View, route: Route) -> None:
+    """Mark where the duct goes through the hood wall: dashed, with its centre."""
+    section = route.parts[-1].section
+    u, v = flat(route.termination.point, view.axis)
+    reach = max(section.width_in, section.height_in) / 2 + 2.0
+    sketch.line(view.at(u - reach, v), view.at(u + reach, v), ink.HAIR, colour=ink.UP)
+    sketch.line(view.at(u, v - reach), view.at(u, v + reach), ink.HAIR, colour=ink.UP)
 
 
 def break_line(sketch: Sketch, view: View, level: float) -> None:
@@ -194,11 +206,18 @@ def _dimensions(sketch: Sketch, view: View, plan: Plan, option: Option | None) -
     top_line = high - 0.5
     sketch.line(view.at(x, low + 4.0), view.at(x, top_line), ink.HAIR, colour=ink.UP, dash=ink.CENTRE_DASH)
     px, py = view.at(x, top_line)
+    beside, below = 1.2, 2.0
+    if option is not None and duct_top_in(plan, option) > high:  # the view is broken off through the duct
+        section = option.route.parts[-1].section
+        beside, below = max(section.width_in, section.height_in) / 2 * view.scale + 1.6, 5.0
+        sketch.text((px + beside, py - below - 3.6), "the duct goes on: see the section", ink.LEAST, colour=ink.UP,
+                    halo=ink.WHITE)  # fmt: skip
     sketch.label(
-        [((px + 1.2, py - 2.0), Anchor.LEFT), ((px - 1.2, py - 2.0), Anchor.RIGHT)],
+        [((px + beside, py - below), Anchor.LEFT), ((px - beside, py - below), Anchor.RIGHT)],
         "hood centre",
         ink.LEAST,
         colour=ink.UP,
+        halo=ink.WHITE,
     )
     ceiling = scene.kitchen.ceiling_in
     edge_x = view.at(max(left, 0.0), 0.0)[0]

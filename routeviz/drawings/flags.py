@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flat import flat
+from routeviz.drawings.flat import duct_outlines, flat
 from routeviz.drawings.house import View
 from routeviz.drawings.primitives import Anchor, Face, Point
-from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.sketch import Rect, Sketch, overlaps
 from routeviz.model.finding import Finding, State
 from routeviz.model.plan import Plan
 
@@ -62,6 +62,7 @@ def draw_flags(sketch: Sketch, view: View, plan: Plan, plane: float | None = Non
     With a `plane`, only findings within a foot of it belong to the view.
     """
     planted: dict[tuple[float, float], int] = {}
+    taken = _duct_boxes(view, plan)
     for number, finding in numbered(plan):
         if finding.place is None or finding.state not in (State.BROKEN, State.CLOSE):
             continue
@@ -74,7 +75,7 @@ def draw_flags(sketch: Sketch, view: View, plan: Plan, plane: float | None = Non
         key = (round(tip[0]), round(tip[1]))
         if planted.get(key, 0) >= _MOST_AT_ONE_PLACE:
             continue
-        spot = _free_spot(sketch, tip)
+        spot = _free_spot(sketch, tip, taken) or _free_spot(sketch, tip, [])
         if spot is None:
             continue
         planted[key] = planted.get(key, 0) + 1
@@ -84,7 +85,19 @@ def draw_flags(sketch: Sketch, view: View, plan: Plan, plane: float | None = Non
         sketch.reserve((x, y - 0.8, x + 7.8, y + 3.0))
 
 
-def _free_spot(sketch: Sketch, tip: Point) -> Point | None:
+def _duct_boxes(view: View, plan: Plan) -> list[Rect]:
+    """Give the boxes on the page that the duct's parts cover; marks keep off them where there is room beside."""
+    boxes: list[Rect] = []
+    for part in plan.best.route.parts if plan.best is not None else ():
+        if part.length_in <= 0:
+            continue
+        corners = [view.at(*p) for outline in duct_outlines(part, view.axis) for p in outline]
+        xs, ys = [p[0] for p in corners], [p[1] for p in corners]
+        boxes.append((min(xs), min(ys), max(xs), max(ys)))
+    return boxes
+
+
+def _free_spot(sketch: Sketch, tip: Point, taken: list[Rect]) -> Point | None:
     for reach in (6.0, 10.0, 15.0, 21.0):
         for a, b in (
             (0.7, 0.7),
@@ -97,6 +110,7 @@ def _free_spot(sketch: Sketch, tip: Point) -> Point | None:
             (0.0, -1.3),
         ):
             x, y = tip[0] + a * reach, tip[1] + b * reach
-            if sketch.is_free((x - 0.3, y - 1.0, x + 8.0, y + 3.2)):
+            spot = (x - 0.3, y - 1.0, x + 8.0, y + 3.2)
+            if sketch.is_free(spot) and not any(overlaps(spot, box) for box in taken):
                 return x, y
     return None

@@ -24,6 +24,7 @@ _FRAMING = (
     SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.HEADER, SolidKind.SILL, SolidKind.BLOCKING,
 )  # fmt: skip
 _COLUMN = 104.0
+_SOLID_WALLS = ("masonry wall", "concrete wall")
 
 
 def marking_sheet(plan: Plan, option: Option, paper: Paper, number: str) -> Sheet:
@@ -115,8 +116,8 @@ def _lines(sketch: Sketch, view: View, plan: Plan) -> None:
     sketch.label([((px + 1.0, py - 3.4), Anchor.LEFT)], f"mounting line, {length(bottom, scene)} above the floor", ink.SMALL,
                  colour=ink.UP, halo=ink.WALL)  # fmt: skip
     cx, cy = view.at(x, low)
-    sketch.label([((cx + 1.2, cy + 2.0), Anchor.LEFT)], f"centre, {length(x, scene)} from the left wall", ink.SMALL, colour=ink.UP,
-                 halo=ink.WALL)  # fmt: skip
+    sketch.label([((cx + a, cy + b), Anchor.LEFT if a > 0 else Anchor.RIGHT) for b in (2.0, 5.6, -4.2, 9.0) for a in (1.2, -1.2)],
+                 f"centre, {length(x, scene)} from the left wall", ink.SMALL, colour=ink.UP, halo=ink.WALL)  # fmt: skip
 
 
 def _holes(sketch: Sketch, view: View, option: Option) -> None:
@@ -240,13 +241,14 @@ def _notes(plan: Plan, option: Option) -> list[str]:
         "Filled disc: screw into wood. Open square: anchor. Pilots and sizes are common practice; the fastener's maker decides.",
         "Find every stud again with a magnet or a fine nail before drilling; then mark from both lines.",
     ]
-    if hood:
-        backing = "" if wood >= 2 or all("wall" in m.holds for m in option.takeoff.marks) else (
+    if hood and all(m.holds in _SOLID_WALLS for m in option.takeoff.marks):
+        notes.insert(0, f"The whole {plan.scene.wall(WallSide.HOOD).frame.value} wall holds: drill for the anchors, never into a joint.")
+    elif hood:
+        backing = "" if wood >= 2 else (
             " Let a backing board into the wall first: anchors alone do not carry a hood.")  # fmt: skip
         notes.insert(0, f"{wood} of {hood} hood screws meet wood.{backing}")
     if any(m.row == "bracket" for m in option.takeoff.marks):
         notes.append(
             "Bracket screws stand where brackets of this width usually have them: use the bracket's own holes."
         )
-    del plan
     return notes

@@ -6,7 +6,7 @@ import math
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.caps import cap_size_in, draw_cap
-from routeviz.drawings.flat import Outline, clipped, cut, flat, outlines
+from routeviz.drawings.flat import Outline, clipped, cut, ends_of, flat, outlines
 from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.lettering import width
 from routeviz.drawings.primitives import Anchor
@@ -23,6 +23,8 @@ __all__ = ["outside_face", "outside_sheet"]
 
 _EDGES = ("edge", "eave")
 _ROOFING = (SolidKind.DECK, SolidKind.COVERING)
+_SKINS = (SolidKind.CLADDING, SolidKind.MASONRY)
+_BRICK_IN = 8.0 / 3.0  # three courses in 8 in, joints included; common practice
 _OVER_IN = 48.0  # of the wall above the cap is shown
 _FAR_IN = 150.0  # things further from the cap are not dimensioned
 
@@ -94,9 +96,10 @@ def _wall(sketch: Sketch, view: View, face: ExitFace, frame: Frame) -> None:
     for piece in wall:
         sketch.path([view.at(*p) for p in piece], ink.MEDIUM, fill=ink.CABINET, closed=True)
         low, high = min(p[1] for p in piece), max(p[1] for p in piece)
-        for level in range(8, int(high) + 1, 8):
-            if low < level < high:
-                _course(sketch, view, piece, float(level))
+        step = _course_in(face, frame)
+        for n in range(1, int(high / step) + 1 if step else 0):
+            if low < n * step < high:
+                _course(sketch, view, piece, n * step)
     for ring in rings:
         for part in clipped(ring, view.region):
             sketch.path([view.at(*p) for p in part], ink.HAIR, fill=ink.ROOF, closed=True)
@@ -106,6 +109,19 @@ def _wall(sketch: Sketch, view: View, face: ExitFace, frame: Frame) -> None:
     sketch.hatch(((left, a[1]), (right, a[1]), (right, a[1] - 1.6), (left, a[1] - 1.6)), 1.6)
     place = ((left + 1.0, a[1] - 5.0), Anchor.LEFT)
     sketch.label([place], "level of the kitchen floor; the ground lies lower", ink.LEAST, colour=ink.INK2)
+
+
+def _course_in(face: ExitFace, frame: Frame) -> float:
+    """Give the height of one course of what covers the wall [in]: boards, bricks, or 0 for a smooth skin."""
+    skin = ""
+    for solid in frame.solids:
+        low, high = ends_of(solid.shape, face.axis)
+        if solid.kind in _SKINS and abs((high if face.sign > 0 else low) - face.at_in) < 0.02:
+            skin = solid.label
+            break
+    if "siding" in skin or "log" in skin:
+        return 8.0
+    return _BRICK_IN if "brick" in skin or "masonry" in skin else 0.0
 
 
 def _under_roof(face: ExitFace, rings: list[Outline]) -> list[Outline]:
@@ -281,7 +297,7 @@ def _roof_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float,
     u, v = centre
     left_side = u - face.lo[0] <= face.hi[0] - u
     edge = face.lo[0] if left_side else face.hi[0]
-    y = view.at(0.0, view.region[1])[1] - 2.0
+    y = view.at(0.0, view.region[1])[1] - 4.5
     sketch.dim_across(view.at(edge, 0)[0], view.at(u, 0)[0], y, f"{figure(abs(u - edge), scene)} from the roof's edge",
                       from_y=(y, view.at(0, v - 9.0)[1]))  # fmt: skip
     x = view.at(view.region[0], 0.0)[0] - 3.0

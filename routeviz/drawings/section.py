@@ -25,6 +25,8 @@ from routeviz.model.takeoff import Sheet as Name
 __all__ = ["Cut", "section_planes", "section_sheet"]
 
 _FURNITURE = (SolidKind.COOKTOP, SolidKind.COUNTER)
+_SHORT_IN = 24.0
+_NAMED = (SolidKind.OBSTACLE, SolidKind.SERVICE, SolidKind.CABINET, SolidKind.SOFFIT)
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,6 +166,13 @@ def _part_labels(sketch: Sketch, view: View, option: Option, scene: Scene, plane
         u, v = view.at(*flat(middle, plane.axis))
         reach = max(part.section.width_in, part.section.height_in) / 2 * view.scale
         level = abs(part.direction[2]) < 0.5 and part.kind is PartKind.STRAIGHT
+        if level and part.length_in < _SHORT_IN:  # beside the wall, not across it
+            edge = view.at(view.region[2], 0.0)[0] + 3.0
+            under = (u, v - reach + 0.4)
+            if edge - u < 60.0 and sketch.note(
+                under, words, [(edge, v - reach - k) for k in (7.0, 11.0, 15.0)], ink.SMALL, colour=ink.UP, halo=ink.WHITE
+            ):
+                continue
         aside = [
             (u + s * (reach + a), v + b) for a in (7.0, 12.0, 18.0) for b in (0.0, 4.0, -4.0, 8.0) for s in (-1, 1)
         ]
@@ -226,7 +235,9 @@ def _names(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
         return
     right = view.at(view.region[2], 0.0)[0]
     seen: set[str] = set()
-    for hole in option.takeoff.holes:
+    level = any(abs(_way(h.centre, option.route)[2]) < 0.5 for h in option.takeoff.holes)
+    rightmost = sorted(option.takeoff.holes, key=lambda h: -view.at(*flat(h.centre, plane.axis))[0] if level else 0.0)
+    for hole in rightmost:  # so that leaders that fan to the right do not cross
         solid = plan.frame.solid(hole.solid)
         if hole.layer in seen or (solid.member is not None and solid.crossing is Crossing.NEVER):
             continue
@@ -239,10 +250,32 @@ def _names(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
         reach = max(hole.size_in) / 2 * view.scale + 0.8
         tip = (tip[0] + reach, tip[1]) if abs(_way(hole.centre, option.route)[2]) > 0.5 else (tip[0], tip[1] + reach)
         base = right + 3.0 if right - tip[0] < 45.0 else tip[0] + 6.0  # far from the margin: beside the hole
-        lift = (0.0, 3.6, -3.6, 7.2, -7.2, 10.8, -10.8, 14.4) if base > right else (7.0, 10.6, 14.2, 17.8, -16.0, -19.6)
-        places = [(base + a, tip[1] + b) for b in lift for a in (0.0, -8.0)]
+        places = [(base + a, tip[1] + b) for b in _lifts(base > right, level) for a in (0.0, -8.0)]
         sketch.note(tip, hole.layer, places, ink.LEAST, halo=ink.WHITE)
+    _things(sketch, view, plan, plane)
     label_wall(sketch, view, plan, plane)
+
+
+def _lifts(in_margin: bool, level: bool) -> tuple[float, ...]:
+    """Give how far above a leader's tip a layer's name may stand [mm], best first."""
+    if not in_margin:
+        return (7.0, 10.6, 14.2, 17.8, -16.0, -19.6)
+    return (0.0, 3.6, 7.2, 10.8, 14.4) if level else (0.0, 3.6, -3.6, 7.2, -7.2, 10.8, -10.8, 14.4)
+
+
+def _things(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
+    """Name what stands in the cut besides the house: old holes, pipes, shelves, cabinets."""
+    left, low, right, high = view.region
+    for solid in plan.frame.solids:
+        if solid.kind not in _NAMED or not ends_of(solid.shape, plane.axis)[0] < plane.at < ends_of(solid.shape, plane.axis)[1]:
+            continue
+        (u0, u1), (v0, v1) = (ends_of(solid.shape, k) for k in range(3) if k != plane.axis)
+        u, v = (max(u0, left) + min(u1, right)) / 2, (max(v0, low) + min(v1, high)) / 2
+        if not (left < u < right and low < v < high):
+            continue
+        x, y = view.at(u, v)
+        places = [(x + a, y + b) for a in (12.0, -12.0, 20.0, -20.0) for b in (-9.0, -14.0, 7.0, 12.0)]
+        sketch.note((x, y), solid.label.removeprefix("other "), places, ink.LEAST, halo=ink.WHITE)
 
 
 def _way(at: tuple[float, float, float], route: Route) -> tuple[float, float, float]:

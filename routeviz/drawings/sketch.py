@@ -10,7 +10,7 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.lettering import box, plain, width
 from routeviz.drawings.primitives import Anchor, Disc, Face, Path, Point, Primitive, Text
 
-__all__ = ["Frame2", "Sketch"]
+__all__ = ["Frame2", "Rect", "Sketch", "overlaps"]
 
 Rect = tuple[float, float, float, float]  # left, bottom, right, top
 _AIR = 0.25  # least clear space between two texts [mm]

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-
 from routeviz.catalog import table
 from routeviz.model.finding import Finding, State
 from routeviz.model.overhead import ceiling_over_hood_in
@@ -13,8 +11,8 @@ from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import BuyLine
 from routeviz.takeoff.holes import block_in, main_axis, needs_sleeve, on_block, sleeved_in
 from routeviz.takeoff.lumber import lumber_lines, openings
-from routeviz.takeoff.words import hole_text, size_text
-from routeviz.units import length_text
+from routeviz.takeoff.words import hole_text, running, size_text
+from routeviz.units import flow_text, length_text
 
 __all__ = ["building_lines", "cover_gap_in", "needs_makeup"]
 
@@ -97,9 +95,9 @@ def _wrap(route: Route, scene: Scene) -> list[BuyLine]:
             length += part.length_in * (1.0 if high == low else (high - max(low, floor)) / (high - low))
     if length <= 0.0:
         return []
-    feet = math.ceil(length / 12.0)
+    count, unit = running(length, metric=scene.metric)
     r_value = table("stock")["wrap"]["r_value"]
-    return [BuyLine("duct wrap with vapor jacket", f"R-{r_value}", feet, "ft", "above the ceiling")]
+    return [BuyLine("duct wrap with vapor jacket", f"R-{r_value}", count, unit, "above the ceiling")]
 
 
 def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
@@ -215,9 +213,10 @@ def needs_makeup(scene: Scene, findings: tuple[Finding, ...]) -> bool:
 
 
 def _makeup(scene: Scene) -> list[BuyLine]:
-    flow = f"{scene.hood.fan.rated_cfm:.0f} cfm"
+    flow = flow_text(scene.hood.fan.rated_cfm, metric=scene.metric)
+    away = "3 m" if scene.metric else "10 ft"
     return [
         BuyLine("makeup-air damper, opens when the hood runs", flow, 1, "each", "size by its maker's table"),
-        BuyLine("makeup-air inlet hood with screen", flow, 1, "each", "10 ft from the cap, clear of flues"),
+        BuyLine("makeup-air inlet hood with screen", flow, 1, "each", f"{away} from the cap, clear of flues"),
         BuyLine("interlock for the makeup-air damper", "current or pressure switch", 1, "each"),
     ]

@@ -10,6 +10,7 @@ from routeviz.geometry import bounds
 from routeviz.model.scene import Fastener, Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.model.takeoff import Mark
+from routeviz.units import MM_PER_IN
 
 __all__ = ["hood_marks", "marks_in_wood"]
 
@@ -71,19 +72,29 @@ def _mark(
     # a bracket's screws sit below its top edge; what counts is the wood there
     probe = height_in - 1.0 if kind == "bracket" else height_in
     backing = _backing(left_in, probe, float(row["edge_in"]) if "edge_in" in row else 0.25, scene, frame)
-    fastener = row["plug"] if backing.solid_wall else row["screw"] if backing.wood else row["anchor"]
+    into = "plug" if backing.solid_wall else "screw" if backing.wood else "anchor"
+    fastener, pilot_in = _fastener(row, into, metric=scene.metric)
     return Mark(
         label=label,
         left_in=left_in,
         height_in=height_in,
         holds=backing.words,
         fastener=fastener,
-        pilot_in=float(row["pilot_wood_in"] if backing.wood else row["pilot_anchor_in"]),
+        pilot_in=pilot_in,
         wood=backing.wood,
         stand_off_in=proud_in,
         row=kind,
         edge_in=backing.edge_in,
     )
+
+
+def _fastener(row: dict[str, Any], into: str, *, metric: bool) -> tuple[str, float]:
+    """Give the fastener's words and its drill [in], from the trade's own sizes of the scene's units."""
+    if metric:
+        own = row["metric"]
+        drill = own["pilot_wood_mm"] if into == "screw" else own[f"pilot_{into}_mm"]
+        return str(own[into]), float(drill) / MM_PER_IN
+    return str(row[into]), float(row["pilot_wood_in"] if into == "screw" else row["pilot_anchor_in"])
 
 
 def _backing(x: float, z: float, edge_in: float, scene: Scene, frame: Frame) -> _Backing:

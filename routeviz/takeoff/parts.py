@@ -14,8 +14,8 @@ from routeviz.model.takeoff import BuyLine, Cut, Mark, StockPlan
 from routeviz.takeoff.building import building_lines
 from routeviz.takeoff.duct import joints
 from routeviz.takeoff.hangers import hangers
-from routeviz.takeoff.words import angle_text, section_text
-from routeviz.units import length_text
+from routeviz.takeoff.words import angle_text, running, section_text
+from routeviz.units import length_text, mm_text
 
 __all__ = ["buy_list", "girth_in", "screws_at"]
 
@@ -28,7 +28,7 @@ def buy_list(
     lines = _stock(cuts, plans, scene)
     lines += _fittings(route, scene)
     lines += _joints(route, scene, frame)
-    lines += _hangers(route)
+    lines += _hangers(route, scene)
     lines += building_lines(route, scene, frame, findings)
     lines += _fixings(marks)
     return tuple(lines)
@@ -81,8 +81,8 @@ def _fittings(route: Route, scene: Scene) -> list[BuyLine]:
             length = length_text(part.length_in, metric=scene.metric)
             lines.append(BuyLine("transition", size, 1, "each", f"{length} long", (part.id,)))
         elif part.kind is PartKind.FLEX:
-            feet = math.ceil(part.length_in / 12.0 - 1e-9)
-            lines.append(BuyLine("flexible duct", section_text(part.section, metric=scene.metric), feet, "ft",
+            count, unit = running(part.length_in, metric=scene.metric)
+            lines.append(BuyLine("flexible duct", section_text(part.section, metric=scene.metric), count, unit,
                                  "as found; smooth rigid duct is wanted here", (part.id,)))  # fmt: skip
         elif part.kind is PartKind.DAMPER:
             size = section_text(part.section, metric=scene.metric)
@@ -136,27 +136,30 @@ def _joints(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     if not every:
         return []
     screws = sum(screws_at(j.section) for j in every)
-    feet = math.ceil(math.fsum(girth_in(j.section) for j in every) * float(stock["tape"]["turns"]) / 12.0 - 1e-9)
-    rolls = math.ceil(feet / float(stock["tape"]["roll_ft"]))
+    taped_in = math.fsum(girth_in(j.section) for j in every) * float(stock["tape"]["turns"])
+    needed, unit = running(taped_in, metric=scene.metric)
+    rolls = math.ceil(taped_in / 12.0 / float(stock["tape"]["roll_ft"]) - 1e-9)
+    own = "_metric" if scene.metric else ""
     cartridges = math.ceil(len(every) / int(stock["sealant"]["joints_per_cartridge"]))
     least = stock["joint"]["screws_round"]
     one = "1 joint" if len(every) == 1 else f"{len(every)} joints"
     return [
-        BuyLine("sheet-metal screws", stock["joint"]["screw_size"], screws, "each", f"{one}, at least {least} in each"),
+        BuyLine("sheet-metal screws", stock["joint"][f"screw_size{own}"], screws, "each", f"{one}, at least {least} in each"),
         BuyLine(stock["sealant"]["item"], "for the joints", cartridges, "cartridge", one),
-        BuyLine(stock["tape"]["item"], f"{feet} ft needed", rolls, "roll", "over each joint; wipe the metal first"),
+        BuyLine(stock["tape"][f"item{own}"], f"{needed} {unit} needed", rolls, "roll", "over each joint; wipe the metal first"),
     ]  # fmt: skip
 
 
-def _hangers(route: Route) -> list[BuyLine]:
+def _hangers(route: Route, scene: Scene) -> list[BuyLine]:
     stock = table("stock")
     every = hangers(route)
     if not every:
         return []
-    most = float(stock["hanger"]["spacing_in"]) / 12
-    within = float(stock["hanger_elbow"]["within_in"]) / 12
-    note = f"at most {most:g} ft apart and within {within:g} ft of each elbow"
-    return [BuyLine(stock["hanger"]["item"], "with two screws each", len(every), "each", note,
+    most, within = float(stock["hanger"]["spacing_in"]), float(stock["hanger_elbow"]["within_in"])
+    apart, near = (mm_text(v) if scene.metric else f"{v / 12:g} ft" for v in (most, within))
+    note = f"at most {apart} apart and within {near} of each elbow"
+    item = stock["hanger"]["item_metric" if scene.metric else "item"]
+    return [BuyLine(item, "with two screws each", len(every), "each", note,
                     tuple(dict.fromkeys(h.part for h in every)))]  # fmt: skip
 
 

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from routeviz.model.scene import SectionShape, SectionSize
-from routeviz.units import inch_text, length_text, mm_text
+import math
 
-__all__ = ["angle_text", "hole_text", "section_text", "size_text"]
+from routeviz.model.scene import SectionShape, SectionSize
+from routeviz.units import MM_PER_IN, inch_text, length_text, mm_text
+
+__all__ = ["angle_text", "hole_text", "running", "section_text", "size_text"]
 
 
 def section_text(section: SectionSize, *, metric: bool = False) -> str:
@@ -39,3 +41,18 @@ def hole_text(shape: str, size_in: tuple[float, float], *, metric: bool = False)
 def angle_text(angle_deg: float) -> str:
     """Write an angle without needless decimals: ``45°``, ``22.5°``."""
     return f"{angle_deg:.1f}".removesuffix(".0") + "°"
+
+
+def running(length_in: float, *, metric: bool = False) -> tuple[int, str]:
+    """Give what is sold by length: whole feet, or whole metres, never less than needed.
+
+    Examples
+    --------
+    >>> running(61.0)
+    (6, 'ft')
+    >>> running(61.0, metric=True)
+    (2, 'm')
+    """
+    if metric:
+        return math.ceil(length_in * MM_PER_IN / 1000.0 - 1e-9), "m"
+    return math.ceil(length_in / 12.0 - 1e-9), "ft"
