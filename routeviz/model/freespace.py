@@ -103,17 +103,13 @@ class Exit:
         """Give the coordinate where a duct at (u, v) ends; arrays broadcast."""
         return np.rint(self.rise[0] + self.rise[1] * u + self.rise[2] * v).astype(np.int64)
 
-    def allows(self, u: Ints, v: Ints, *, cut_corners: bool = False) -> npt.NDArray[np.bool_]:
-        """Tell where the opening's centre may be; exact, rounded corners included. Arrays broadcast.
-
-        With `cut_corners` a keep-out reaches only straight out from its four sides: a lower bound whose edges are
-        straight.
-        """
+    def allows(self, u: Ints, v: Ints) -> npt.NDArray[np.bool_]:
+        """Tell where the opening's centre may be; exact, rounded corners included. Arrays broadcast."""
         ok = (u >= self.lo[0]) & (u <= self.hi[0]) & (v >= self.lo[1]) & (v <= self.hi[1])
         for k in self.keep_clear:
             du = np.maximum(np.maximum(k.lo[0] - u, u - k.hi[0]), 0)
             dv = np.maximum(np.maximum(k.lo[1] - v, v - k.hi[1]), 0)
-            away = np.where(np.minimum(du, dv) > 0, k.reach, np.maximum(du, dv)) if cut_corners else np.hypot(du, dv)
+            away = np.hypot(du, dv)
             ok = ok & (away >= k.reach)
             ok = ok & ~((u > k.lo[0] - k.flange) & (u < k.hi[0] + k.flange)
                         & (v > k.lo[1] - k.flange) & (v < k.hi[1] + k.flange))  # fmt: skip

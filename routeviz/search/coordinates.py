@@ -12,13 +12,14 @@ they bind are called best found, not proven.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+import math
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from routeviz.errors import LimitError
-from routeviz.model.freespace import FreeSpace, Ints, Region, Ticks
+from routeviz.model.freespace import Exit, FreeSpace, Ints, Region, Ticks
 from routeviz.search.moves import END, START, Moves
 from routeviz.search.rooms import Room, alive_part, obstacles, room_constants, rooms, run_constants
 from routeviz.search.terms import Terms
@@ -112,8 +113,23 @@ def constants(
                 for grow in {0, keep.reach, keep.flange} if keep.reach else {keep.flange}:
                     edges |= {keep.lo[side] - grow, keep.hi[side] + grow}
             values[axis].update(v for v in edges if face.lo[side] <= v <= face.hi[side])
+        for axis, value in _rounded(face, collars):
+            values[axis].add(value)
     values[2].update(_under_cover(space, table, terms, stops, collars))
     return values
+
+
+def _rounded(face: Exit, collars: Sequence[Ticks]) -> Iterator[tuple[int, int]]:
+    """Give (axis, coordinate) where a keep-out's rounded corner ends straight above or beside a collar."""
+    axes = [t for t in range(3) if t != face.axis]
+    for keep in face.keep_clear:
+        for side, other in ((0, 1), (1, 0)):
+            for at in {c[axes[side]] for c in collars}:
+                beside = max(keep.lo[side] - at, at - keep.hi[side], 0)
+                if 0 < beside < keep.reach:
+                    far = math.isqrt(keep.reach**2 - beside**2) + 1
+                    yield axes[other], keep.lo[other] - far
+                    yield axes[other], keep.hi[other] + far
 
 
 def _under_cover(

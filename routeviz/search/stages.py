@@ -97,7 +97,7 @@ class Looker:
     def exact(self, *, priced: bool, elbows: int, at_least: int, bound: Cost | None) -> list[Found]:
         """Search with boxes round the elbows; where the bound says that more may be had, with true elbows too."""
         found = self.costs(Terms(priced=priced), elbows, at_least)
-        if bound is None or (found and found[0].cost <= bound):
+        if bound is None or at_least > PLANAR or (found and found[0].cost <= bound):
             return found
         return sorted(found + self.costs(Terms(priced=priced, rings=True), elbows, at_least), key=lambda f: f.cost)
 

@@ -12,8 +12,9 @@ class Terms:
     """What counts as in the way, and what is only dear.
 
     `priced`: runs in the open room are allowed at a price that outweighs every length; else they are blocked.
-    `relaxed`: a lower bound: elbows take only the room of their straight halves, sloped prisms stop no level run
-    and no elbow, and keep-outs on faces have their corners cut off.
+    `relaxed`: a lower bound: elbows take only the room of their straight halves, and sloped prisms stop no level run
+    and no elbow. (Rounded corners of keep-outs stay exact: straight above or beside a collar their edge is a grid
+    coordinate, elsewhere a route could gain a fraction of an inch there at most.)
     `rings`: round elbows take the room of their true shape, not of the box round it.
     `ignore`: ids of solids that count as not there.
     """

@@ -51,7 +51,7 @@ def ways(
     for face in space.exits:
         if face.axis != found.axis or face.sign != sign:
             continue
-        allowed = face.allows(u, v, cut_corners=terms.relaxed)
+        allowed = face.allows(u, v)
         if not allowed.any():
             continue
         end = np.broadcast_to(face.end(u, v), allowed.shape)
