@@ -11,7 +11,7 @@ from routeviz.model.solids import Vec3
 from routeviz.views.ducts import SHEET_IN, ring
 from routeviz.views.furnishing import hood_bottom
 from routeviz.views.parts import Group, Layer, Piece
-from routeviz.views.shapes import Mesh, barred, loft
+from routeviz.views.shapes import Mesh, Slab, barred, loft, slab_of
 
 __all__ = ["wanted_line", "wanted_pieces"]
 
@@ -43,6 +43,18 @@ def _moved(point: Vec3, by: float) -> Vec3:
     return point[0] + by, point[1], point[2]
 
 
+def _met(slab: Slab, start: Vec3, section: SectionSize, axis: int) -> tuple[float, float] | None:
+    """Give from where to where a straight run meets a member; None when it passes beside it."""
+    half = max(section.width_in, section.height_in) / 2
+    for across in (a for a in range(3) if a != axis):
+        kept = slab.clip(across, start[across] - half, start[across] + half)
+        if kept is None:
+            return None
+        slab = kept
+    low, high = slab.mesh().bounds[:, axis]
+    return float(low), float(high)
+
+
 def wanted_pieces(plan: Plan) -> list[Piece]:
     """Give the wanted duct, barred where it meets a blocker, and the ghost of the duct after the least shift."""
     section = plan.scene.duct.sections[0]
@@ -58,8 +70,10 @@ def wanted_pieces(plan: Plan) -> list[Piece]:
         solid = plan.frame._index.get(blocker.id)
         if solid is None:
             continue
-        box = bounds(solid.shape)
-        low, high = max(box.lo[axis], start[axis]), min(box.hi[axis], end[axis])
+        met = _met(slab_of(solid.shape), start, section, axis)
+        if met is None:
+            continue
+        low, high = max(met[0], start[axis]), min(met[1], end[axis])
         if high - low < 0.3 or high - low > 40:
             continue
         a, b = list(start), list(end)
@@ -68,7 +82,9 @@ def wanted_pieces(plan: Plan) -> list[Piece]:
         pieces.append(Piece(f"meets-{k}-bars", f"meets {blocker.label}", Layer.DUCT, "bar red", red, Group.ROUTE))
         pieces.append(Piece(f"meets-{k}-gaps", f"meets {blocker.label}", Layer.DUCT, "bar white", white, Group.ROUTE))
     if why.shift_in is not None and why.verified:
-        ghost = _sleeve(_moved(start, why.shift_in), _moved(end, why.shift_in), section, 0.0)
+        ends = (_moved(start, why.shift_in), _moved(end, why.shift_in))
+        direction = np.eye(3)[axis]
+        ghost = loft([ring(np.array(p), direction, np.array([1.0, 0, 0]), section) for p in ends])
         pieces.append(
             Piece("shifted-duct", "duct after the shift", Layer.ZONES, "zone", ghost, Group.ROUTE, smooth=smooth)
         )

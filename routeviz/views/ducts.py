@@ -44,9 +44,13 @@ def section_outline(section: SectionSize, *, grow: float = 0.0) -> Array:
         sides = [corners[k] * (1 - t) + corners[(k + 1) % 4] * t for k in range(4)]
         return np.roll(np.vstack(sides), -(quarter // 2), axis=0)
     if section.shape is SectionShape.OVAL:
-        half_turn = np.linspace(-math.pi / 2, math.pi / 2, SIDES // 2)
-        right = np.c_[np.cos(half_turn) * half_high + half_wide - half_high, np.sin(half_turn) * half_high]
-        return np.roll(np.vstack([right, -right]), -(SIDES // 4), axis=0)
+        # two half circles, each with its end points and its middle, joined by the flats
+        halves = []
+        for sign, count in ((1, SIDES // 2 + 1), (-1, SIDES // 2 - 1)):
+            turn = np.linspace(-math.pi / 2, math.pi / 2, count)
+            arc = np.c_[np.cos(turn) * half_high + half_wide - half_high, np.sin(turn) * half_high]
+            halves.append(sign * arc)
+        return np.roll(np.vstack(halves), -(SIDES // 4), axis=0)
     angle = np.arange(SIDES) * 2 * math.pi / SIDES
     circle: Array = np.c_[np.cos(angle), np.sin(angle)] * half_wide
     return circle

@@ -65,9 +65,12 @@ def _try(backend: str, timeout_s: float) -> Driver | None:
 
 @functools.cache
 def driver(timeout_s: float = 30.0) -> Driver | None:
-    """Find a driver that draws off screen, or None. Asked once per process; takes about half a second."""
+    """Find a driver that draws off screen, or None. Asked once per process; takes about half a second.
+
+    The window class that the environment names is the only one tried; else EGL first, which needs no screen.
+    """
     given = os.environ.get(_BACKEND, "")
-    for backend in dict.fromkeys((given, "vtkEGLRenderWindow", "vtkOSOpenGLRenderWindow")):
+    for backend in (given,) if given else ("vtkEGLRenderWindow", "", "vtkOSOpenGLRenderWindow"):
         found = _try(backend, timeout_s)
         if found is not None:
             return found

@@ -10,6 +10,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from routeviz.geometry import bounds
 from routeviz.model.plan import Plan
 from routeviz.model.scene import SpaceKind, WallSide
 from routeviz.model.solids import Box, FaceKind, Prism, Solid, SolidKind
@@ -40,12 +41,13 @@ _SILENT_ABOVE_IN = 14.0  # of a storey above, this much is drawn over its floor
 class CutAway:
     """Where the picture is cut open.
 
-    `front_in` is the plane y = front_in in the room beyond which nothing is drawn; `roof_in` where deck and covering end already, so that
+    `front_in` is the plane y = front_in in the room beyond which nothing is drawn; `duct_in` the plane in front of which members along the wall would hide the duct; `roof_in` where deck and covering end already, so that
     the cap is seen over them; `top_in` the height above which nothing of the house is drawn; `open_x` the stretch of the hood wall and ceiling whose board is taken off, from
     `open_z` up.
     """
 
     front_in: float
+    duct_in: float
     roof_in: float
     top_in: float
     open_x: tuple[float, float]
@@ -97,7 +99,7 @@ def cut_away(plan: Plan, *, reach: tuple[float, float] | None = None) -> CutAway
     half = scene.hood.width_in / 2 + 18
     lo, hi = _free_stretch(plan, (places[0] - half, places[1] + half))
     depth = max(36.0, scene.hood.depth_in + 12)
-    bounds = _route_bounds(plan)
+    bounds_of = _route_bounds(plan)
     far = scene.kitchen.depth_in
     through: frozenset[str] = frozenset()
     top = scene.kitchen.ceiling_in + 40 if scene.above.kind.value in ("storey", "slab") else 1e6
@@ -105,8 +107,8 @@ def cut_away(plan: Plan, *, reach: tuple[float, float] | None = None) -> CutAway
         floor = max((s.shape.hi[2] for s in plan.frame.solids if s.kind in (SolidKind.SUBFLOOR, SolidKind.SLAB)
                      and isinstance(s.shape, Box)), default=scene.kitchen.ceiling_in)  # fmt: skip
         top = floor + _SILENT_ABOVE_IN
-    if bounds is not None and plan.best is not None:
-        low, high = bounds
+    if bounds_of is not None and plan.best is not None:
+        low, high = bounds_of
         radius = plan.best.route.section.width_in
         depth = max(depth, -low[1] + radius + 6)
         lo, hi = min(lo, max(3.0, low[0] - radius)), max(hi, min(scene.kitchen.width_in - 3, high[0] + radius))
@@ -120,7 +122,10 @@ def cut_away(plan: Plan, *, reach: tuple[float, float] | None = None) -> CutAway
         roof = max(front, plan.best.route.termination.point[1] - plan.best.route.section.width_in - 5)
     elif plan.best is None:
         roof = max(front, -scene.hood.depth_in - 4)
-    return CutAway(front, roof, top, (lo, hi), bottom, WallSide.FRONT in sides, through)
+    near = -scene.hood.outlet.out_in - scene.duct.sections[0].width_in / 2
+    if bounds_of is not None:
+        near = min(near, float(bounds_of[0][1]) - 4)
+    return CutAway(front, near - 1.0, roof, top, (lo, hi), bottom, WallSide.FRONT in sides, through)
 
 
 def _layer(solid: Solid) -> Layer:
@@ -141,7 +146,7 @@ def _wanted(solid: Solid, plan: Plan, cut: CutAway) -> bool:
     """Whether a solid is drawn at all."""
     if solid.kind in _ELSEWHERE:
         return False
-    if solid.side is WallSide.FRONT and solid.space == "kitchen":
+    if _is_front(solid):
         return cut.draw_front
     if solid.space in ("kitchen", "attic"):
         return True
@@ -153,10 +158,14 @@ def _wanted(solid: Solid, plan: Plan, cut: CutAway) -> bool:
 
 def _clip(slab: Slab, solid: Solid, cut: CutAway) -> Slab | None:
     kept: Slab | None = slab
-    if not cut.draw_front and solid.side is not WallSide.FRONT:
+    if not cut.draw_front and not _is_front(solid):
         front = _roof_edge(solid, cut) if solid.kind in (SolidKind.DECK, SolidKind.COVERING) else cut.front_in
         kept = slab.clip(1, max(front, cut.front_in), 1e6)
     return None if kept is None else kept.clip(2, -1e6, cut.top_in)
+
+
+def _is_front(solid: Solid) -> bool:
+    return solid.side is WallSide.FRONT and solid.space in ("kitchen", "attic")
 
 
 def _roof_edge(solid: Solid, cut: CutAway) -> float:
@@ -164,42 +173,41 @@ def _roof_edge(solid: Solid, cut: CutAway) -> float:
     return max(cut.front_in, cut.roof_in - (3.5 if solid.kind is SolidKind.DECK else 0.0))
 
 
-def _roof_front(solid: Solid, slab: Slab, cut: CutAway) -> Iterator[Piece]:
-    """Give what is cut off the covering, for who looks at the roof from outdoors."""
-    if solid.kind is not SolidKind.COVERING or cut.draw_front or slab.axis == 2:
+def _cut_off(solid: Solid, slab: Slab, cut: CutAway) -> Iterator[Piece]:
+    """Give what the cut takes off the outer skin and the roof's covering, for who looks at them from outdoors."""
+    outer = solid.kind in (SolidKind.COVERING, SolidKind.CLADDING, SolidKind.MASONRY)
+    if not outer or cut.draw_front or slab.axis == 2 or solid.space not in ("kitchen", "attic"):
         return
-    rest = slab.clip(1, -1e6, _roof_edge(solid, cut))
-    if rest is not None:
+    covering = solid.kind is SolidKind.COVERING
+    rest = slab.clip(1, -1e6, _roof_edge(solid, cut) if covering else cut.front_in)
+    if rest is None:
+        return
+    if covering:
         for piece in _courses(solid, rest):
-            yield replace(piece, name=f"{piece.name}-front", layer=Layer.ROOF_FRONT)
+            yield replace(piece, name=f"{piece.name}-outer", layer=Layer.OUTER)
+        return
+    yield Piece(f"{solid.id}-outer", solid.label, Layer.OUTER, _sheet_material(solid), rest.mesh(), solid=solid.id,
+                lines=_laps(rest, solid.side) if "siding" in solid.material else ())  # fmt: skip
 
 
-def _opened(slab: Slab, solid: Solid, plan: Plan, cut: CutAway) -> Slab | None:
+def _opened(slab: Slab, solid: Solid, plan: Plan, cut: CutAway) -> list[Slab]:
     """Take the board off where the framing should be seen."""
     if solid.kind is not SolidKind.BOARD or solid.space != "kitchen":
-        return slab
-    ceiling = plan.scene.kitchen.ceiling_in
+        return [slab]
     x0, x1 = cut.open_x
     if solid.side is WallSide.HOOD and slab.axis == 1:
-        return slab.minus(rough_outline(x0, x1, cut.open_z, ceiling + 4, open_top=True))
-    if solid.side is None and slab.axis == 2:
-        return slab.minus(shapely.box(x0 - 9, -1e4, x1 + 9, 1e4))
+        edge = rough_outline(x0, x1, cut.open_z, plan.scene.kitchen.ceiling_in + 4, open_top=True)
+        return [s for s in [slab.minus(edge)] if s is not None]
     if solid.side is None:
-        kept = slab.clip(0, -1e6, x0 - 9), slab.clip(0, x1 + 9, 1e6)
-        outlines = [k for k in kept if k is not None]
-        return outlines[0] if outlines else None
-    best = plan.best
-    holes = [] if best is None else [p for p in best.route.penetrations if p.solid == solid.id]
-    for hole in holes:
+        return [s for s in (slab.clip(0, -1e6, x0 - 9), slab.clip(0, x1 + 9, 1e6)) if s is not None]
+    found: Slab | None = slab
+    for hole in plan.best.route.penetrations if plan.best is not None else ():
         axis = int(np.argmax(np.abs(hole.direction)))
-        if axis == slab.axis:
+        if found is not None and hole.solid == solid.id and axis == slab.axis:
             u, v = (hole.centre[a] for a in (0, 1, 2) if a != axis)
             grow = max(hole.size_in) / 2 + 7
-            left = slab.minus(rough_outline(u - grow, u + grow, v - grow, v + grow, open_top=False))
-            if left is None:
-                return None
-            slab = left
-    return slab
+            found = found.minus(rough_outline(u - grow, u + grow, v - grow, v + grow, open_top=False))
+    return [] if found is None else [found]
 
 
 def _sheet_slab(solid: Solid) -> Slab:
@@ -211,15 +219,11 @@ def _sheet_slab(solid: Solid) -> Slab:
 
 
 def _key(solid: Solid, slab: Slab) -> tuple[str, ...]:
-    return (
-        solid.kind.value,
-        str(solid.side),
-        solid.space,
-        solid.material,
-        str(slab.axis),
-        f"{slab.start:.4f}",
-        f"{slab.end:.4f}",
-    )
+    """Sheets with one key lie in one plane and are drawn as one; roof slopes stay apart."""
+    if solid.kind in (SolidKind.DECK, SolidKind.COVERING):
+        return (solid.id,)
+    place = (str(slab.axis), f"{slab.start:.4f}", f"{slab.end:.4f}")
+    return (solid.kind.value, str(solid.side), solid.space, solid.material, *place)
 
 
 def _sheet_material(solid: Solid) -> str:
@@ -239,25 +243,25 @@ def _sheets(plan: Plan, cut: CutAway) -> Iterator[Piece]:
     for found in planes.values():
         first, slab = found[0]
         outline: BaseGeometry = shapely.union_all([s.outline for _, s in found])
-        whole = replace(slab, outline=outline.simplify(0))
-        yield from _roof_front(first, whole, cut)
-        kept = _clip(whole, first, cut)
-        kept = None if kept is None else _opened(kept, first, plan, cut)
-        if kept is None:
-            continue
-        material, layer = _sheet_material(first), _layer(first)
-        if first.kind is SolidKind.COVERING and kept.axis != 2:
-            yield from _courses(first, kept)
-            continue
-        lines = _laps(kept) if first.kind is SolidKind.CLADDING and "siding" in first.material else ()
-        yield Piece(first.id, first.label, layer, material, kept.mesh(), solid=first.id, lines=lines)
+        whole = replace(slab, outline=shapely.set_precision(outline, 1e-6).simplify(1e-6))
+        yield from _cut_off(first, whole, cut)
+        clipped = _clip(whole, first, cut)
+        for k, kept in enumerate([] if clipped is None else _opened(clipped, first, plan, cut)):
+            name = first.id if k == 0 else f"{first.id}-part-{k + 1}"
+            if first.kind is SolidKind.COVERING and kept.axis != 2:
+                yield from _courses(first, kept)
+                continue
+            siding = first.kind is SolidKind.CLADDING and "siding" in first.material
+            yield Piece(name, first.label, _layer(first), _sheet_material(first), kept.mesh(), solid=first.id,
+                        lines=_laps(kept, first.side) if siding else ())  # fmt: skip
 
 
-def _laps(slab: Slab) -> tuple[Polyline, ...]:
+def _laps(slab: Slab, side: WallSide | None) -> tuple[Polyline, ...]:
     """Give the level lines of lap siding on its outer face."""
     if slab.axis == 2:
         return ()
     other = 0 if slab.axis == 1 else 1
+    outer = slab.start - 0.04 if side in (WallSide.LEFT, WallSide.FRONT) else slab.end + 0.04
     u0, z0, u1, z1 = slab.outline.bounds
     lines = []
     for z in np.arange(z0 + 5, z1, 5.0):
@@ -267,7 +271,7 @@ def _laps(slab: Slab) -> tuple[Polyline, ...]:
                 ends = np.zeros((2, 3))
                 ends[:, other] = [c[0] for c in line.coords]
                 ends[:, 2] = z
-                ends[:, slab.axis] = slab.end + 0.04 if slab.end > 0 else slab.start - 0.04
+                ends[:, slab.axis] = outer
                 lines.append(ends)
     return tuple(lines)
 
@@ -300,7 +304,7 @@ def _lapped(outline: BaseGeometry) -> BaseGeometry:
     return shapely.Polygon(points)
 
 
-def _end_grain(solid: Solid, slab: Slab, cut: CutAway) -> tuple[Polyline, ...]:
+def _end_grain(solid: Solid, slab: Slab) -> tuple[Polyline, ...]:
     """Give the framer's X on the end that faces the room, where a member is seen end-on."""
     member = solid.member
     if member is None or member.axis != 1:
@@ -320,6 +324,26 @@ def _end_grain(solid: Solid, slab: Slab, cut: CutAway) -> tuple[Polyline, ...]:
     return np.array([[u0, y, z0], [u1, y, z1]]), np.array([[u1, y, z0], [u0, y, z1]])
 
 
+def _hides(solid: Solid, cut: CutAway) -> bool:
+    """Whether a ceiling member that runs along the wall stands between the viewer and the duct."""
+    if solid.member is None or solid.member.axis != 0 or solid.space not in ("kitchen", "attic"):
+        return False
+    ceiling = solid.kind in (SolidKind.JOIST, SolidKind.BLOCKING, SolidKind.CHORD, SolidKind.RAFTER, SolidKind.WEB)
+    return ceiling and bounds(solid.shape).hi[1] < cut.duct_in
+
+
+def _stubs(solid: Solid, slab: Slab, cut: CutAway) -> Iterator[tuple[Slab, tuple[Polyline, ...]]]:
+    """Cut a member that hides the duct back to both sides of the opening, with end grain on the cut."""
+    box_of = bounds(solid.shape)
+    for low, high in ((-1e6, cut.open_x[0] - 9), (cut.open_x[1] + 9, 1e6)):
+        part = slab.clip(0, low, high)
+        if part is not None:
+            x = high + 0.06 if low < -1e5 else low - 0.06
+            y0, y1, z0, z1 = box_of.lo[1], box_of.hi[1], box_of.lo[2], box_of.hi[2]
+            cross = (np.array([[x, y0, z0], [x, y1, z1]]), np.array([[x, y1, z0], [x, y0, z1]]))
+            yield part, cross if solid.kind in (SolidKind.JOIST, SolidKind.BLOCKING) else ()
+
+
 def _members(plan: Plan, cut: CutAway) -> Iterator[Piece]:
     for solid in plan.frame.solids:
         if solid.kind not in _MEMBERS or not _wanted(solid, plan, cut):
@@ -328,8 +352,10 @@ def _members(plan: Plan, cut: CutAway) -> Iterator[Piece]:
         if kept is None:
             continue
         material = "steel member" if "steel" in solid.material else _MEMBERS[solid.kind]
-        yield Piece(solid.id, solid.label, _layer(solid), material, kept.mesh(), solid=solid.id,
-                    lines=_end_grain(solid, kept, cut))  # fmt: skip
+        shown = list(_stubs(solid, kept, cut)) if _hides(solid, cut) else [(kept, _end_grain(solid, kept))]
+        for k, (part, lines) in enumerate(shown):
+            name = solid.id if k == 0 else f"{solid.id}-part-{k + 1}"
+            yield Piece(name, solid.label, _layer(solid), material, part.mesh(), solid=solid.id, lines=lines)
 
 
 def _cut_caps(plan: Plan, cut: CutAway) -> Iterator[Piece]:

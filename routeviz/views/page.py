@@ -12,11 +12,13 @@ import hashlib
 import html
 import json
 import os
+from collections.abc import Sequence
 from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
 from routeviz.model.plan import Plan
+from routeviz.model.study import Fix
 from routeviz.views import gltf
 from routeviz.views.pagedata import page_data
 from routeviz.views.parts import Group
@@ -55,13 +57,15 @@ def _script() -> str:
     return _asset("web", "bundle.js").decode().replace("</script", "<\\/script").replace("<!--", "<\\!--")
 
 
-def compose(plan: Plan, *, wall_map: WallMap | None = None) -> str:
+def compose(plan: Plan, *, fixes: Sequence[Fix] = (), wall_map: WallMap | None = None) -> str:
     """Give the page as text.
 
     Parameters
     ----------
     plan : Plan
         The plan to show.
+    fixes : sequence of Fix
+        Changes that were planned again, offered beside what is broken.
     wall_map : WallMap, optional
         Answers for other places and heights of the hood; without it the hood stays where it was planned.
     """
@@ -76,7 +80,7 @@ def compose(plan: Plan, *, wall_map: WallMap | None = None) -> str:
         "@POLICY@": policy,
         "@ANSWER@": html.escape(f"{plan.verdict.value}. {plan.answer} {plan.second}"),
         "@STYLE@": _faces() + _asset("web", "src", "style.css").decode(),
-        "@DATA@": _data_block(page_data(stage, wall_map=wall_map)),
+        "@DATA@": _data_block(page_data(stage, fixes=fixes, wall_map=wall_map)),
         "@MODEL@": model,
         "@SCRIPT@": script,
     }
@@ -85,7 +89,7 @@ def compose(plan: Plan, *, wall_map: WallMap | None = None) -> str:
     return "".join(fill.get(f"@{piece}@", piece) for piece in pieces)
 
 
-def write(plan: Plan, path: Path | str, *, wall_map: WallMap | None = None) -> Path:
+def write(plan: Plan, path: Path | str, *, fixes: Sequence[Fix] = (), wall_map: WallMap | None = None) -> Path:
     """Write the page of a plan.
 
     Parameters
@@ -94,6 +98,8 @@ def write(plan: Plan, path: Path | str, *, wall_map: WallMap | None = None) -> P
         The plan to show.
     path : Path or str
         Where to write; a file that is there is replaced once the page is whole.
+    fixes : sequence of Fix
+        Changes that were planned again, offered beside what is broken.
     wall_map : WallMap, optional
         Answers for other places and heights of the hood.
 
@@ -105,7 +111,7 @@ def write(plan: Plan, path: Path | str, *, wall_map: WallMap | None = None) -> P
     target = Path(path)
     partial = target.with_name(f".{target.name}.{os.getpid()}.part")
     try:
-        partial.write_text(compose(plan, wall_map=wall_map), encoding="utf-8")
+        partial.write_text(compose(plan, fixes=fixes, wall_map=wall_map), encoding="utf-8")
         os.replace(partial, target)
     finally:
         partial.unlink(missing_ok=True)

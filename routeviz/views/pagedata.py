@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from routeviz.geometry import bounds
 from routeviz.model.airflow import AirStatus
-from routeviz.model.finding import Finding, State
+from routeviz.model.finding import Finding, MemberRuling, State
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import ObstacleKind, WallSide
 from routeviz.model.solids import ExitFace, SolidKind
+from routeviz.model.study import Fix
+from routeviz.units import parse_length
 from routeviz.views.blocked import wanted_line
 from routeviz.views.ducts import gore_count, wide_sides
 from routeviz.views.furnishing import hood_bottom
@@ -179,6 +182,57 @@ class _Rules:
         return [self.entry(f) for f in findings if f.state in STATES]
 
 
+def _curve(points: tuple[tuple[float, float], ...]) -> list[list[float]]:
+    return [[round(q, 1), round(p, 4)] for q, p in points]
+
+
+def _air(option: Option) -> dict[str, Any] | None:
+    """Give what the air figure shows: curves, where they meet, and where the pressure goes."""
+    air, need, makeup = option.air, option.need, option.makeup
+    if air.full.status is AirStatus.NO_FAN:
+        return None
+    return {
+        "fan": _curve(air.fan_curve), "system": _curve(air.system_curve), "low": _curve(air.system_low), "high": _curve(air.system_high),
+        "status": air.full.status.value, "at": [round(air.full.flow_cfm, 1), round(air.full.static_inwg, 4)],
+        "band": [round(air.full.low_cfm), round(air.full.high_cfm)], "speed": round(air.full.velocity_fpm),
+        "steps": [[p.speed, round(p.flow_cfm), round(p.velocity_fpm)] for p in air.points],
+        "bars": [[b.label, round(b.loss_inwg, 4), round(b.share, 4)] for b in air.bars],
+        "assumption": air.assumption, "notes": list(air.notes),
+        "advice": [[a.label, round(a.flow_cfm), round(a.gain_cfm)] for a in air.advice],
+        "need": [] if need is None else [[f.label, round(f.at_least_cfm), None if f.up_to_cfm is None else round(f.up_to_cfm), f.met, f.source]
+                                         for f in need.flows],
+        "makeup": None if makeup is None else {"needed": makeup.needed, "supply": round(makeup.supply_cfm), "threshold": round(makeup.threshold_cfm),
+                                               "square": _r(makeup.square_in), "source": makeup.source},
+    }  # fmt: skip
+
+
+def _ruling(ruling: MemberRuling) -> dict[str, Any]:
+    return {
+        "label": ruling.label, "solid": ruling.solid, "verdict": ruling.verdict.value, "rule": ruling.rule, "measure": ruling.measure,
+        "allowed": ruling.allowed_in, "ours": ruling.ours_in, "source": ruling.source_text, "detail": ruling.detail,
+        "remedy": ruling.remedy,
+        "framing": [[f.name, f.size, f.length_in, f.count, f.note] for f in ruling.framing],
+    }  # fmt: skip
+
+
+def _members(plan: Plan) -> list[dict[str, Any]]:
+    """Give what may be done to each member that the way out or a simpler one meets, once each."""
+    found = {f.ruling.solid: f.ruling for f in plan.all_findings if f.ruling is not None}
+    found.update({m.solid: m for m in plan.members if m.solid not in found})
+    return [_ruling(m) for m in found.values()]
+
+
+def _fix(fix: Fix) -> dict[str, Any]:
+    """Give a fix; `x` and `h` are where it puts the hood, when that is all that it does."""
+    fields = dict(fix.changes)
+    place: dict[str, float | None] = {"x": None, "h": None}
+    if set(fields) <= {"hood.centre", "cooktop.centre", "hood.mount"}:
+        place["x"] = parse_length(fields["hood.centre"]) if "hood.centre" in fields else None
+        place["h"] = parse_length(fields["hood.mount"]) if "hood.mount" in fields else None
+    return {"words": fix.words, "recheck": fix.recheck, "answer": fix.answer, "verdict": fix.verdict.value, "elbows": fix.elbows,
+            "members": list(fix.members), "changes": [list(c) for c in fix.changes], **place}  # fmt: skip
+
+
 def _option(option: Option, rules: _Rules) -> dict[str, Any]:
     air, full = option.air, option.air.full
     known = full.status is not AirStatus.NO_FAN
@@ -186,6 +240,7 @@ def _option(option: Option, rules: _Rules) -> dict[str, Any]:
         "route": _route(option.route), "findings": rules.entries(option.findings),
         "air": round(full.flow_cfm) if known else None, "label": round(air.label_cfm),
         "speed": round(full.velocity_fpm) if known else None,
+        "flow": _air(option),
         "broken": sum(f.state is State.BROKEN and not f.waived for f in option.findings),
     }  # fmt: skip
 
@@ -216,13 +271,15 @@ def _face(face: ExitFace) -> dict[str, Any]:
             "lo": list(face.lo), "hi": list(face.hi), "at": face.at_in, "keep": keep}  # fmt: skip
 
 
-def page_data(stage: Stage, *, wall_map: WallMap | None = None) -> dict[str, Any]:
+def page_data(stage: Stage, *, fixes: Sequence[Fix] = (), wall_map: WallMap | None = None) -> dict[str, Any]:
     """Give the data block of the page; lengths in inches in the house frame.
 
     Parameters
     ----------
     stage : Stage
         The stage that the page's glTF is made of.
+    fixes : sequence of Fix
+        Changes that were planned again and clear every must-finding, least intrusive first.
     wall_map : WallMap, optional
         Answers for other places of the hood.
 
@@ -231,6 +288,7 @@ def page_data(stage: Stage, *, wall_map: WallMap | None = None) -> dict[str, Any
     dict
         ``scene`` measures, ``tape`` members and openings along the hood wall, ``band`` the legal heights, ``plan``
         verdict, sentences, ways out and findings (as rows of ``rules`` and numbers), ``work`` what to measure and do,
+        ``fixes`` and ``members`` (what may be done to each member),
         ``pieces`` layer, group and solid of every node of the glTF, ``numbers`` of joists, ``faces`` where ducts may
         leave and what a cap keeps away from there, ``cut`` where the picture is cut open, ``materials`` colour,
         edge, cut face, metal, opacity and whether edges are drawn, ``glazed`` windows and doors, and ``map``.
@@ -249,6 +307,8 @@ def page_data(stage: Stage, *, wall_map: WallMap | None = None) -> dict[str, Any
             "assumptions": [[a.field, a.value, a.reason] for a in plan.assumptions],
         },
         "work": _work(plan),
+        "fixes": [_fix(f) for f in fixes],
+        "members": _members(plan),
         "pieces": {p.name: [p.layer.name, p.group.value, p.solid, p.label, int(p.smooth)]
                    for p in stage.pieces if p.group is not Group.ROUTE},
         "lines": {p.name: [[[_r(float(v)) for v in point] for point in line] for line in p.lines]

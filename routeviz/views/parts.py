@@ -25,7 +25,7 @@ class Layer(StrEnum):
     FRAMING = "framing"
     SKIN = "outer skin"
     ROOF = "roof"
-    ROOF_FRONT = "roof over the room"  # drawn only for who stands outdoors
+    OUTER = "house outside"  # what is cut off for the view inside, drawn only for who stands outdoors
     KITCHEN = "kitchen"
     HOOD = "hood"
     COVER = "chimney cover"

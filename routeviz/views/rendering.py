@@ -4,11 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Self
 
 import numpy as np
 import numpy.typing as npt
 import pyvista as pv
 import trimesh
+from vtkmodules.util.numpy_support import vtk_to_numpy
+from vtkmodules.vtkCommonCore import vtkLogger, vtkObject
+from vtkmodules.vtkRenderingCore import vtkWindowToImageFilter
 
 from routeviz.views.palette import MATERIALS, TEAL, Finish
 from routeviz.views.parts import Layer, Piece
@@ -16,15 +20,18 @@ from routeviz.views.shapes import Mesh
 from routeviz.views.stage import Stage
 from routeviz.views.viewpoints import Camera
 
-__all__ = ["Shot", "shoot"]
+__all__ = ["Shot", "Studio", "shoot"]
+
+# nothing that the library says of its drivers is for the person who asked for a picture
+vtkObject.GlobalWarningDisplayOff()
+vtkLogger.SetStderrVerbosity(vtkLogger.VERBOSITY_OFF)
 
 Pixels = npt.NDArray[np.uint8]
 
-_LIGHTS = (
-    ((210, -260, 240), (70, -20, 70), 0.46, "#fff4e4"), ((-60, -220, 120), (70, -10, 80), 0.34, "#eef3ff"),
-    ((72, -200, 20), (72, -10, 110), 0.25, "#ffffff"), ((260, -60, 90), (0, -10, 70), 0.30, "#fff8ee"),
-    ((-120, -60, 90), (144, -10, 70), 0.30, "#fff8ee"), ((-80, 320, 260), (70, 0, 90), 0.55, "#fff4e4"),
-    ((260, 240, 120), (70, 0, 70), 0.25, "#eef3ff"),
+# position, what it shines at, strength, colour; few, because software drawing pays for each of them at every pixel
+_FROM_ROOM = (
+    ((230, -250, 240), (70, -20, 70), 0.52, "#fff4e4"), ((-90, -220, 110), (80, -10, 80), 0.40, "#eef3ff"),
+    ((110, -190, 10), (72, -10, 110), 0.30, "#ffffff"),
 )  # fmt: skip
 _CREASE_DEG = 28.0
 
@@ -57,6 +64,25 @@ class _Light:
 
 _FLAT, _GLASSY = _Light(0.85, 0.25), _Light(0.9, 0.1)
 _METAL, _MATT = _Light(0.40, 0.58, 0.6, 18), _Light(0.45, 0.56, 0.03)
+
+
+Lamp = tuple[tuple[float, float, float], tuple[float, float, float], float, str]
+
+
+def _lights(camera: Camera) -> tuple[Lamp, ...]:
+    """Give the lamps: fixed ones for who stands in the room, a sun over the left shoulder for who stands outdoors."""
+    if camera.eye[1] <= 0:
+        return _FROM_ROOM
+    eye, target = np.array(camera.eye), np.array(camera.target)
+    right = np.cross(target - eye, [0, 0, 1.0])
+    right /= np.linalg.norm(right)
+    reach = float(np.linalg.norm(target - eye))
+    sun = eye - right * reach * 0.7 + np.array([0, 0, reach * 0.9])
+    sky = eye + right * reach + np.array([0, 0, reach * 0.3])
+    return (
+        ((sun[0], sun[1], sun[2]), camera.target, 0.62, "#fff4e4"),
+        ((sky[0], sky[1], sky[2]), camera.target, 0.36, "#eef3ff"),
+    )
 
 
 def _light(finish: Finish) -> _Light:
@@ -129,22 +155,27 @@ def _depths(stage: Stage, camera: Camera) -> tuple[float, float]:
     return max(0.12 * distance, float(depth.min()) - 2), max(float(depth.max()) + 2, distance)
 
 
-def _far(plotter: pv.Plotter, camera: Camera) -> npt.NDArray[np.float64]:
-    """Turn the depth buffer into distances along the view [in]."""
-    raw = -np.asarray(plotter.get_image_depth(), float)
-    return np.where(np.isfinite(raw), raw, np.inf)
+def _far(plotter: pv.Plotter) -> npt.NDArray[np.float64]:
+    """Read how far off each pixel's surface is [in] from the depth buffer of what was just drawn."""
+    reader = vtkWindowToImageFilter()
+    reader.SetInput(plotter.render_window)
+    reader.ReadFrontBufferOff()
+    reader.ShouldRerenderOff()
+    reader.SetInputBufferTypeToZBuffer()
+    reader.Update()
+    image = reader.GetOutput()
+    width, height, _ = image.GetDimensions()
+    share = vtk_to_numpy(image.GetPointData().GetScalars()).reshape(height, width)[::-1].astype(float)
+    near, far = plotter.camera.clipping_range
+    depth: npt.NDArray[np.float64] = np.where(share >= 1.0, np.inf, near * far / (far - share * (far - near)))
+    return depth
 
 
-def shoot(
-    stage: Stage, camera: Camera, size: tuple[int, int], *, scale: int = 2, occlusion: bool = True, xray: bool = False,
-    without: frozenset[Layer] = frozenset(),
-) -> Shot:  # fmt: skip
-    """Draw a stage.
+class Studio:
+    """A stage set up once before an off-screen camera; close it, or use it in a ``with`` statement.
 
     Parameters
     ----------
-    camera : Camera
-        Where to stand.
     size : tuple of int
         Width and height of the finished picture; it is drawn `scale` times larger.
     occlusion : bool
@@ -154,26 +185,59 @@ def shoot(
     without : frozenset of Layer
         Layers to leave away.
     """
-    plotter = pv.Plotter(off_screen=True, window_size=[size[0] * scale, size[1] * scale], lighting="none")
-    try:
-        pv.Plotter.set_background(plotter, "#ece4d6", top="#f8f4ec")
+
+    def __init__(
+        self, stage: Stage, size: tuple[int, int], *, scale: int = 2, occlusion: bool = True, xray: bool = False,
+        without: frozenset[Layer] = frozenset(),
+    ) -> None:  # fmt: skip
+        self.stage, self._shown = stage, False
+        self._plotter = pv.Plotter(off_screen=True, window_size=[size[0] * scale, size[1] * scale], lighting="none")
+        pv.Plotter.set_background(self._plotter, "#ece4d6", top="#f8f4ec")
         glassy = frozenset({Layer.BOARD, Layer.SKIN, Layer.KITCHEN, Layer.ROOF} if xray else ())
         for key, pieces in _batches(stage, without, glassy).items():
-            _add(plotter, pieces, scale, ghosted=bool(key[2]))
-        for position, focus, intensity, colour in _LIGHTS:
-            plotter.add_light(
-                pv.Light(
-                    position=position, focal_point=focus, intensity=intensity, color=colour, light_type="scene light"
-                )
-            )
-        plotter.camera_position = [camera.eye, camera.target, camera.up]
-        plotter.camera.view_angle = camera.angle_deg
-        plotter.camera.clipping_range = _depths(stage, camera)
-        plotter.renderer.disable_anti_aliasing()
+            _add(self._plotter, pieces, scale, ghosted=bool(key[2]))
+        self._plotter.renderer.disable_anti_aliasing()
+        window = self._plotter.render_window
+        if window is not None:
+            window.SetMultiSamples(0)
         if occlusion:
-            plotter.renderer.enable_ssao(radius=9, bias=0.3, kernel_size=32, blur=True)
-        plotter.render()
-        pixels = np.asarray(pv.Plotter.screenshot(plotter, return_img=True))[..., :3]
-        return Shot(pixels, _far(plotter, camera))
-    finally:
-        plotter.close()
+            self._plotter.renderer.enable_ssao(radius=9, bias=0.3, kernel_size=32, blur=True)
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
+
+    def close(self) -> None:
+        """Give the window back."""
+        self._plotter.close()
+
+    def _light(self, camera: Camera) -> None:
+        self._plotter.renderer.remove_all_lights()
+        for position, focus, intensity, colour in _lights(camera):
+            light = pv.Light(
+                position=position, focal_point=focus, intensity=intensity, color=colour, light_type="scene light"
+            )
+            self._plotter.add_light(light)
+
+    def shoot(self, camera: Camera) -> Shot:
+        """Draw the stage from one place."""
+        self._light(camera)
+        self._plotter.camera_position = [camera.eye, camera.target, camera.up]
+        self._plotter.camera.view_angle = camera.angle_deg
+        self._plotter.camera.clipping_range = _depths(self.stage, camera)
+        if self._shown:
+            self._plotter.render()  # the first picture is drawn by asking for it, later ones are not
+        self._shown = True
+        pixels = np.asarray(pv.Plotter.screenshot(self._plotter, return_img=True))[..., :3]
+        return Shot(pixels, _far(self._plotter))
+
+
+def shoot(
+    stage: Stage, camera: Camera, size: tuple[int, int], *, scale: int = 2, occlusion: bool = True, xray: bool = False,
+    without: frozenset[Layer] = frozenset(),
+) -> Shot:  # fmt: skip
+    """Draw one picture of a stage; the parameters are those of `Studio`."""
+    with Studio(stage, size, scale=scale, occlusion=occlusion, xray=xray, without=without) as studio:
+        return studio.shoot(camera)

@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 
 __all__ = ["Label", "compose", "render"]
 
-BAND_PX, FOOT_PX, MARGIN_PX, GAP_PX = 112, 34, 22, 10
+BAND_PX, FOOT_PX, MARGIN_PX, GAP_PX = 120, 34, 22, 10
 _PAD = 11
 _TITLE_PX, _TEXT_PX = 18, 16
 _CAUTION = "A plan only: local code, the maker's instructions and licensed trades decide."
@@ -128,11 +128,11 @@ def _bars(sheet: _Sheet, outline: Sequence[tuple[float, float]]) -> None:
 
 
 def _pennant(
-    sheet: _Sheet, x: float, y: float, number: int, state: State, *, size: float = 26, pole: bool = True
+    sheet: _Sheet, x: float, y: float, number: int, state: State, *, size: float = 26, pole: float = 0
 ) -> None:
     """Draw a finding's flag whose foot stands at (x, y): barred swallow-tail when broken, plain square when close."""
     k = size / 28
-    top = y - (27 + (14 if pole else 0)) * k
+    top = y - 27 * k - pole
     sheet.line([(x, y), (x, top)], INK, 2)
     if state is State.BROKEN:
         shape = [
@@ -181,7 +181,7 @@ def _draw_label(sheet: _Sheet, label: Label, at: Placed) -> None:
     sheet.box(at.x, at.y, at.tag.width, at.tag.height, PAPER, edge, 1.4 if label.state else 1)
     x = at.x + _PAD
     if label.number and label.state:
-        _pennant(sheet, x, at.y + 36, label.number, label.state, size=25, pole=False)
+        _pennant(sheet, x, at.y + 36, label.number, label.state, size=25, pole=0)
         x += 38
     s, y = sheet.scale, at.y + 7
     for line in label.title:
@@ -225,28 +225,21 @@ def _band(sheet: _Sheet, stage: Stage, width: float) -> None:
     plan = stage.plan
     sheet.box(0, 0, width, BAND_PX, PLASTER)
     sheet.line([(0, BAND_PX), (width, BAND_PX)], LINE, 1)
-    _verdict_mark(sheet, plan.verdict, 62, 47)
+    _verdict_mark(sheet, plan.verdict, 62, 50)
     word_colour = TEAL if plan.verdict in (Verdict.WORKS, Verdict.TIGHT) else BAR_INK
     s = sheet.scale
-    sheet.write(62, 92, plan.verdict.value, fonts.text_bold(14 * s), word_colour, anchor="mm")
+    sheet.write(62, 98, plan.verdict.value, fonts.text_bold(14 * s), word_colour, anchor="mm")
     room = width - 118 - 30
-    lines, size = _fit(sheet, plan.answer, room, (32, 29, 26, 23), 2)
-    y: float = 14 if len(lines) > 1 else 22
-    for line in lines:
-        sheet.write(118, y, line, fonts.heading(size * s, line), INK)
-        y += size * 1.16
-    if plan.second and y < BAND_PX - 22:
-        second = plan.second
-        font = fonts.text(17 * s, second)
-        while sheet.length(second, font) > room and " " in second:
-            second = second.rsplit(" ", 1)[0]
-        sheet.write(
-            119,
-            max(y + 7, 70 if len(lines) == 1 else y + 5),
-            second + ("" if second == plan.second else " …"),
-            font,
-            INK_SOFT,
-        )
+    lines, size = _fit(sheet, plan.answer, room, (32, 29, 27, 24, 21), 2)
+    leading = size * 1.14
+    y = 12 if len(lines) > 1 else 24
+    for k, line in enumerate(lines):
+        sheet.write(118, y + k * leading, line, fonts.heading(size * s, line), INK)
+    second, font = plan.second, fonts.text(17 * s, plan.second)
+    while sheet.length(second, font) > room and " " in second:
+        second = second.rsplit(" ", 1)[0]
+    below = y + leading * len(lines) + (5 if len(lines) > 1 else 10)
+    sheet.write(119, below, second + ("" if second == plan.second else " …"), font, INK_SOFT)
 
 
 def _foot(sheet: _Sheet, stage: Stage, viewpoint: str, width: float, height: float) -> None:
@@ -325,10 +318,16 @@ def compose(
     placed = arrange(tags, width=width, top=BAND_PX + 14, bottom=height - FOOT_PX - 12, margin=MARGIN_PX, gap=GAP_PX)
     for spot in placed:
         _draw_label(sheet, labels[spot.tag.key], spot)
+    stands: list[tuple[float, float]] = []
     for spot in placed:
         label = labels[spot.tag.key]
         if label.number and label.state and spot.tag.anchor:
-            _pennant(sheet, *spot.tag.anchor, label.number, label.state, size=27)
+            x, y = spot.tag.anchor
+            lift = 0.0  # a flag whose place is taken flies from a taller pole
+            while any(abs(x - u) < 36 and abs(y - lift - v) < 24 for u, v in stands):
+                lift += 25
+            stands.append((x, y - lift))
+            _pennant(sheet, x, y, label.number, label.state, size=27, pole=16 + lift)
     _band(sheet, stage, width)
     _foot(sheet, stage, viewpoint, width, height)
     return image.resize(size, Image.Resampling.LANCZOS)
@@ -377,7 +376,7 @@ def render(
 
     without = {Layer.COVER} if viewpoint == "along" else set()
     if viewpoint != "outside":
-        without.add(Layer.ROOF_FRONT)
+        without.add(Layer.OUTER)
     shot = shoot(stage, view, size, scale=2, occlusion=occlusion, xray=xray, without=frozenset(without))
     image = compose(stage, shot, view, viewpoint, size, scale=2)
     target = Path(path)

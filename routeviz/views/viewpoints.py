@@ -148,6 +148,8 @@ def camera(plan: Plan, cut: CutAway, viewpoint: str, *, aspect: float, port: Vie
     scene, best = plan.scene, plan.best
     width, ceiling, x = scene.kitchen.width_in, scene.kitchen.ceiling_in, scene.hood.centre_in
     top = max(ceiling + 16, cap_top(plan, best.route) if best is not None else ceiling + 30)
+    if cut.top_in < 1e5:
+        top = max(top, cut.top_in)
     side = 1.0 if x <= width / 2 + 12 else -1.0
     if viewpoint == "room":
         points = _corners((-6, cut.front_in, 2), (width + 6, 0, ceiling + 8))

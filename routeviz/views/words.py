@@ -24,6 +24,8 @@ def quantity(value: float, unit: str, *, metric: bool) -> str:
     if unit in _PLACES:
         factor, name, places = _METRIC[unit] if metric else (1.0, unit, _PLACES[unit])
         return f"{value * factor:.{places}f} {name}".replace("-", "−")
+    if unit.startswith("of "):
+        return f"{value:.2g} {unit}".replace("-", "−")
     return f"{value:.4g} {unit}".strip().replace("-", "−")
 
 
@@ -31,7 +33,7 @@ def finding_short(finding: Finding, *, metric: bool) -> str:
     """Say what a flag says beside its number: how much is missing or spare."""
     if finding.margin is None:
         return quantity(finding.measured, finding.unit, metric=metric) if finding.measured is not None else ""
-    amount = quantity(abs(finding.margin), finding.unit, metric=metric)
+    amount = quantity(abs(finding.margin), finding.unit, metric=metric).split(" of ")[0]
     if finding.state is State.BROKEN:
         return f"{amount} short" if finding.relation == "at least" else f"{amount} over"
     return f"{amount} spare"

@@ -59,7 +59,7 @@ function number(found) {
 }
 export const short = f => {
   if (f.margin === null) return f.measured === null ? '' : quantity(f.measured, f.unit);
-  const amount = quantity(Math.abs(f.margin), f.unit);
+  const amount = quantity(Math.abs(f.margin), f.unit).replace(/ of .*/, '');
   return f.state === 'broken' ? `${amount} ${f.relation === 'at least' ? 'short' : 'over'}` : `${amount} spare`;
 };
 export const limitText = f => f.limit === null ? '' : `${f.relation} ${quantity(f.limit, f.unit)}`.trim();
@@ -71,7 +71,7 @@ export const wayText = (words, elbows, length, boxed, air) =>
 function blockedText(why, fix) {
   const first = why && why.blockers[0];
   const what = first ? `${first[1]} is ${first[2] > 0 ? `${U(first[2])} into` : 'too close to'} the duct` : 'no way out was found';
-  return `Blocked: ${what}.${fix ? ` Shift ${U(Math.abs(fix.shift))} ${side(fix.shift)} and ${fix.elbows === 0 ? 'it goes straight' : `it works with ${elbowWords(fix.elbows)}`}.` : ''}`;
+  return `Blocked: ${what}.${fix ? ` ${fix.shift && !fix.fix ? `Shift ${U(Math.abs(fix.shift))} ${side(fix.shift)} and ${fix.elbows === 0 ? 'it goes straight' : `it works with ${elbowWords(fix.elbows)}`}` : fix.title}.` : ''}`;
 }
 function secondText(elbows, why) {
   if (elbows === 0) return 'Simpler? There is none: no elbow is the fewest a duct can have.';
@@ -99,7 +99,7 @@ export function fixes(x, h) {
   return found.map(v => {
     const cell = cellAt(v, h);
     const broken = cell.findings.filter(f => f[1] === 0).length;
-    return { x: v, shift: v - x, verdict: cell.verdict, elbows: cell.elbows, broken, title: `Shift ${U(Math.abs(v - x))} ${side(v - x)}`,
+    return { x: v, h, shift: v - x, verdict: cell.verdict, elbows: cell.elbows, broken, title: `Shift ${U(Math.abs(v - x))} ${side(v - x)}`,
       note: `planned again: ${broken} broken, ${elbowWords(cell.elbows)}${cell.verdict === 'Works, tight' ? ', tight' : ''}` };
   }).sort((a, b) => Math.abs(a.shift) - Math.abs(b.shift));
 }
@@ -142,7 +142,7 @@ function planAnswer() {
   let text = plan.answer, why = plan.second;
   if (route && (!first || !ownUnit)) text = wayText(route.words, route.elbows, route.length, route.boxed, option.air);
   if (!first) why = `Way ${route.id}. Way ${plan.options[0].route.id} is the best found here.`;
-  if (!route && !ownUnit) text = verdict === 'No place' ? plan.answer : blockedText(plan.why, fixes(D.scene.hood.x, mount())[0]);
+  if (!route && !ownUnit) text = verdict === 'No place' ? plan.answer : blockedText(plan.why, planFixes(D.scene.hood.x, mount())[0]);
   return {
     x: D.scene.hood.x, h: mount(), verdict, kind: kindOf(verdict, route ? route.elbows : 0, route), words: route ? route.words : '',
     text, second: why, findings: number(every), parts: route ? route.parts : null, end: route ? route.end : null, elbows: route ? route.elbows : null,
@@ -150,12 +150,20 @@ function planAnswer() {
   };
 }
 
+// at the plan's own place: the fixes that were worked out with it; each says what planning again found
+function planFixes(x, h) {
+  if (!D.fixes.length) return fixes(x, h);
+  return D.fixes.map(f => {
+    const to = f.x !== null || f.h !== null;
+    return { x: f.x ?? x, h: f.h ?? h, shift: f.x === null ? 0 : f.x - x, verdict: f.verdict, elbows: f.elbows, title: f.words, note: f.recheck, more: f.answer, fix: f, still: !to || !D.map };
+  });
+}
 // how far the ghost of a better place stands off: the first fix, else the shift that the plan itself has verified
-const ghostShift = (fix, why) => fix.length ? fix[0].shift : why && why.sure && why.shift !== null ? why.shift : null;
+const ghostShift = (fix, why) => fix.length && fix[0].shift ? fix[0].shift : why && why.sure && why.shift !== null ? why.shift : null;
 
 export function answer(x, h) {
   if (!D.map || atPlan(x, h)) {
-    const own = planAnswer(), fix = fixes(x, h);
+    const own = planAnswer(), fix = planFixes(x, h);
     return { ...own, fixes: fix, ghost: ghostShift(fix, own.why) };
   }
   const cell = cellAt(x, h), fix = fixes(cell.x, cell.h);

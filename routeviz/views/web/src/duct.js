@@ -14,9 +14,8 @@ function outline([shape, wide, high], grow) {
     return [...found.slice(quarter / 2), ...found.slice(0, quarter / 2)];
   }
   if (shape === 'oval') {
-    const half = SIDES / 2;
-    for (const sign of [1, -1]) for (let i = 0; i < half; i++) { const t = -Math.PI / 2 + Math.PI * i / (half - 1); found.push([sign * (Math.cos(t) * b + a - b), sign * Math.sin(t) * b]); }
-    return [...found.slice(half / 2), ...found.slice(0, half / 2)];
+    for (const [sign, count] of [[1, SIDES / 2 + 1], [-1, SIDES / 2 - 1]]) for (let i = 0; i < count; i++) { const t = -Math.PI / 2 + Math.PI * i / (count - 1); found.push([sign * (Math.cos(t) * b + a - b), sign * Math.sin(t) * b]); }
+    return [...found.slice(SIDES / 4), ...found.slice(0, SIDES / 4)];
   }
   for (let i = 0; i < SIDES; i++) { const t = i / SIDES * 2 * Math.PI; found.push([Math.cos(t) * a, Math.sin(t) * a]); }
   return found;

@@ -6,7 +6,8 @@ import { PATTERNS, tapeMarkup } from './tape.js';
 import { LAYERS, makePicture } from './picture.js';
 import { VIEWS, topOf } from './cameras.js';
 import { measureText, overlay } from './overlay.js';
-import { listFindings, listWays, listWork, markWay, sayAnswer } from './panels.js';
+import { listFindings, listMembers, listWays, listWork, markWay, noteWork, sayAnswer } from './panels.js';
+import { showAir } from './air.js';
 
 readData();
 startUnit();
@@ -30,6 +31,8 @@ function update() {
   sayAnswer(A, moveTo);
   listFindings(A, pick, moveTo);
   markWay(A);
+  showAir(A);
+  noteWork(A);
   if (picture) picture.set(A);
   over();
 }
@@ -251,7 +254,7 @@ function wire() {
   ['#hang', '#tape', '#loupe'].forEach(id => drag($(id)));
   for (const b of $$('[data-jump]')) b.onclick = () => jump(+b.dataset.jump);
   for (const b of $$('[data-nudge]')) b.onclick = () => nudge(Math.sign(+b.dataset.nudge));
-  $('#unit').onclick = () => { setUnit(getUnit() === 'in' ? 'mm' : 'in'); $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches'; listWays(choose); listWork(); nudgeWords(); update(); };
+  $('#unit').onclick = () => { setUnit(getUnit() === 'in' ? 'mm' : 'in'); $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches'; listWays(choose); listWork(); listMembers(); nudgeWords(); update(); };
   $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches';
   const themeWord = () => { $('#theme').textContent = dark() ? 'Light' : 'Dark'; };
   $('#theme').onclick = () => { document.documentElement.dataset.theme = dark() ? 'light' : 'dark'; themeWord(); if (picture) picture.theme(); update(); };
@@ -272,7 +275,7 @@ function noPicture(fault) {
 function start() {
   $('#job').textContent = D.scene.name;
   $('#invented').hidden = !D.scene.invented;
-  work(); measureGrid(); buttons(); nudgeWords(); cutting(); keys(); ruler(); wire(); listWays(choose); listWork();
+  work(); measureGrid(); buttons(); nudgeWords(); cutting(); keys(); ruler(); wire(); listWays(choose); listWork(); listMembers();
   const bytes = Uint8Array.from(atob($('#model').textContent.trim()), c => c.charCodeAt(0)).buffer;
   try {
     picture = makePicture($('#pic'), bytes, {

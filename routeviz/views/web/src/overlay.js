@@ -84,18 +84,21 @@ export const measureText = points => {
 function pins(ctx, answer, onPick) {
   const box = $('#flags');
   box.replaceChildren();
-  const taken = [];
+  const taken = [], knob = $('#ht');
+  if (!knob.hidden) { const x = parseFloat(knob.style.left), y = parseFloat(knob.style.top); taken.push([x - 12, y - 16, x + 84, y + 16]); }
+  const clear = (x, y, wide, tall) => !taken.some(t => x < t[2] && t[0] < x + wide && y - tall < t[3] && t[1] < y);
   for (const f of answer.findings) {
     const sel = S.picked === f.code + f.n;
     if (!f.place || f.state === 'open' || (f.state === 'fine' && !sel)) continue;
     if (ctx.behind && f.place[1] < D.scene.wall - 1 && f.place[2] < D.scene.ceiling + 6) continue;
     const q = ctx.project(...f.place);
     if (!ctx.inside(q)) continue;
-    const tall = f.state === 'broken' ? 58 : 24;
-    let y = q[1];
-    while (taken.some(t => Math.abs(t[0] - q[0]) < 44 && Math.abs(t[1] - y) < 26)) y -= 27;
-    y = Math.max(y, tall + 4);
-    taken.push([q[0], y]);
+    // the flag stands above its place, broken ones on a pole; with its words, when they are shown
+    const broken = f.state === 'broken', pole = broken ? 26 : 0, tall = broken ? 32 : 22, said = broken || sel ? short(f) || f.title : '', wide = (broken ? 40 : 28) + (said ? said.length * 7 + 12 : 0);
+    let y = Math.max(q[1] - pole, tall + 4);
+    for (let i = 0; i < 12 && !clear(q[0], y, wide, tall); i++) y = i % 2 ? q[1] - pole + 14 * (i + 1) : Math.max(tall + 4, q[1] - pole - 14 * (i + 2));
+    taken.push([q[0], y - tall, q[0] + wide, y]);
+    y += pole;
     const pin = el('button', { class: `pin ${f.state}${sel ? ' sel' : ''}`, 'aria-label': `Flag ${f.n}: ${f.title}`, on: { click: () => onPick(f) } }, HTML(flag(f.state === 'fine' ? 'close' : f.state, f.n, f.state === 'broken' ? 32 : 22)), el('span', {}, short(f) || f.title));
     pin.style.left = `${q[0] / ctx.width * 100}%`; pin.style.top = `${y / ctx.height * 100}%`;
     box.append(pin);

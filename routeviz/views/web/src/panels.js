@@ -4,6 +4,7 @@ import { U, FT, elbowWords, flow, flowUnit, quantity } from './words.js';
 import { limitText, short } from './answers.js';
 import { flag, gauge, sketch, verdictMark } from './marks.js';
 
+const OUTCOME = { 'proven best': 'best, proven', 'best found': 'best found' };
 const WORD = { broken: 'Broken', close: 'Close', fine: 'Fine', open: 'Not checked' };
 
 export function sayAnswer(answer, moveTo) {
@@ -16,17 +17,24 @@ export function sayAnswer(answer, moveTo) {
   $('#where').replaceChildren('Hood centre ', el('b', {}, U(answer.x)), ' from the left wall, ', el('b', {}, U(answer.h)), ' above the cooktop.');
   const act = $('#act'), fix = answer.verdict.startsWith('Works') ? null : answer.fixes[0];
   act.hidden = !fix;
-  if (fix) { act.replaceChildren(el('b', {}, fix.title), el('span', {}, fix.note)); act.onclick = () => moveTo(fix.x); }
+  if (fix) {
+    act.replaceChildren(el('b', {}, fix.title), el('span', {}, fix.note));
+    act.classList.toggle('plain', !!fix.still);
+    act.onclick = () => fix.still ? document.querySelector('#finds').scrollIntoView({ block: 'nearest' }) : moveTo(fix.x, fix.h);
+  }
   clearTimeout(sayAnswer.later);
   sayAnswer.later = setTimeout(() => { $('#live').textContent = `${answer.verdict}. ${answer.text}`; }, 500);
 }
 
 function fixButtons(answer, moveTo) {
   if (!answer.fixes.length) return null;
-  return el('div', { class: 'fixes' }, answer.fixes.slice(0, 4).map((fix, i) => el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => moveTo(fix.x) } }, el('b', {}, fix.title), el('span', {}, fix.note))));
+  // a fix that the page can show is a button; one that only a new plan can show is said in full
+  return el('div', { class: 'fixes' }, answer.fixes.slice(0, 6).map((fix, i) => fix.still
+    ? el('div', { class: 'fix plain' }, el('b', {}, fix.title), el('span', {}, fix.note), fix.more ? el('span', {}, fix.more) : null)
+    : el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => moveTo(fix.x, fix.h) } }, el('b', {}, fix.title), el('span', {}, fix.note))));
 }
 function row(f, answer, pick, moveTo, withFix) {
-  const numbers = [['measured', f.measured === null ? '' : quantity(f.measured, f.unit)], ['limit', limitText(f)], ['spare', f.margin === null ? '' : quantity(f.margin, f.unit)]].filter(([, v]) => v);
+  const numbers = [['measured', f.measured === null ? '' : quantity(f.measured, f.unit)], ['limit', limitText(f)], ['spare', f.margin === null ? '' : quantity(f.margin, f.unit).replace(/ of .*/, '')]].filter(([, v]) => v);
   const meter = gauge(f);
   const head = el('button', { class: 'go', 'aria-label': `${WORD[f.state]} ${f.n}: ${f.title}. ${numbers.map(([k, v]) => `${k} ${v}`).join(', ')}.${f.place ? ' Show the place' : ''}`, on: { click: () => pick(f) } },
     el('span', { class: 'fw' }, svg(flag(f.state, f.n))),
@@ -38,17 +46,18 @@ function row(f, answer, pick, moveTo, withFix) {
 function brief(f, pick) {
   const said = f.measured === null ? f.detail : `${quantity(f.measured, f.unit)}${f.limit === null ? '' : `, needs ${limitText(f)}`}.`;
   return el('li', { class: `brief${S.picked === f.code + f.n ? ' sel' : ''}` }, el('button', { class: 'bgo', on: { click: () => pick(f) } },
-    svg(flag(f.state, f.n, 22)), el('span', {}, el('b', {}, f.title), el('i', {}, [said, f.source].filter(Boolean).join(' '))), f.state === 'fine' ? el('strong', {}, short(f)) : null));
+    svg(flag(f.state, f.n, 22)), el('span', {}, el('b', {}, f.title), el('i', {}, [said, f.source].filter(Boolean).map(t => t.replace(/[.\s]+$/, '')).join('. '))), f.state === 'fine' ? el('strong', {}, short(f)) : null));
 }
 export function listFindings(answer, pick, moveTo) {
   const of = state => answer.findings.filter(f => f.state === state), broken = of('broken'), close = of('close'), fine = of('fine'), open = of('open');
   $('#count').replaceChildren(el('b', {}, String(broken.length)), ' broken ', el('i', {}, '·'), ' ', el('b', {}, String(close.length)), ' close ', el('i', {}, '·'), ' ', el('b', {}, String(fine.length)), ' fine');
   $('#finds').replaceChildren(...[...broken, ...close].map((f, i) => row(f, answer, pick, moveTo, i === 0 && f.state === 'broken')));
-  if (!broken.length && !close.length) $('#finds').append(el('li', { class: 'none' }, answer.findings.length ? 'Nothing is broken and nothing is close.' : 'Nothing has been checked here.'));
+  if (!broken.length && !close.length) $('#finds').append(el('li', { class: 'none' }, !answer.verdict.startsWith('Works') ? 'No duct could be laid, so its own checks were not made.' : answer.findings.length ? 'Nothing is broken and nothing is close.' : 'Nothing has been checked here.'));
   if (!broken.length && answer.fixes.length && !answer.verdict.startsWith('Works')) $('#finds').prepend(el('li', { class: 'find broken' }, fixButtons(answer, moveTo)));
   for (const [id, list, one, many] of [['#fine', fine, 'check is fine', 'checks are fine'], ['#open', open, 'check was not made', 'checks were not made']]) {
     const box = $(id);
     box.hidden = !list.length;
+    if (id === '#fine' && !box.dataset.set) { box.open = list.length <= 7; box.dataset.set = '1'; }
     box.querySelector('summary').textContent = `${list.length} ${list.length === 1 ? one : many}`;
     box.querySelector('ul').replaceChildren(...list.map(f => brief(f, pick)));
   }
@@ -61,19 +70,35 @@ export function listWays(choose) {
   $('#alts').replaceChildren(...options.slice(0, 6).map((o, i) => {
     const { route } = o, air = o.air === null ? 'flow unknown' : `${flow(o.air)} ${flowUnit()}`;
     const facts = [elbowWords(route.elbows), FT(route.length), air];
-    const note = o.broken ? `${o.broken} broken` : i === 0 ? 'best found' : route.boxed > 0 ? `${FT(route.boxed)} boxed in` : '';
+    const note = o.broken ? `${o.broken} broken` : i === 0 ? OUTCOME[D.plan.outcome] || '' : route.boxed > 0 ? `${FT(route.boxed)} boxed in` : '';
     const button = el('button', { class: `alt${o.broken ? ' bad' : ''}`, 'aria-label': `Way ${route.id}: ${route.words}, ${facts.join(', ')}. ${note}`, on: { click: () => choose(i) } },
       el('span', { class: 'al' }, route.id), svg(sketch(route)), el('b', {}, route.end.kind === 'roof' ? 'Through the roof' : route.end.kind ? `Through ${route.end.label}` : 'Ends indoors'), el('span', { class: 'af' }, facts.map((t, k) => [k ? el('br') : null, t])), el('span', { class: 'an' }, note));
     button.dataset.way = i;
     return button;
   }));
 }
+export function noteWork(answer) { // the work is counted for the plan's own place and its first way
+  const own = answer.planned && S.option === 0, note = $('#stepnote'), first = D.plan.options[0];
+  note.hidden = own && answer.verdict.startsWith('Works');
+  note.textContent = own ? 'Nothing to cut yet: clear what is broken first.' : first ? `Shown for way ${first.route.id} with the hood at ${U(D.scene.hood.x)}; plan again for another place.` : '';
+}
 export const markWay = answer => { for (const b of $('#alts').children) b.setAttribute('aria-pressed', String(answer.planned && +b.dataset.way === S.option)); };
+
+const RULING = { allowed: 'May be cut', 'allowed within these numbers': 'May be cut within this', 'not allowed': 'May not be cut', 'engineer or maker decides': 'Engineer or maker decides' };
+export function listMembers() { // may this member be cut: the question asked first
+  $('#members').hidden = !D.members.length;
+  $('#rulings').replaceChildren(...D.members.map(m => el('li', {},
+    el('b', {}, m.label), el('strong', { class: m.verdict === 'not allowed' ? 'no' : '' }, RULING[m.verdict] || m.verdict),
+    m.allowed !== null && m.ours !== null ? el('span', { class: 'num' }, `${m.measure}: ours ${U(m.ours)}, at most ${U(m.allowed)}`) : null,
+    el('span', {}, m.rule), m.detail && m.detail !== m.rule ? el('span', {}, m.detail) : null, m.remedy ? el('span', {}, m.remedy) : null,
+    m.framing.length ? el('span', {}, `An opening would need: ${m.framing.map(([name, size, long, count]) => `${count > 1 ? `${count} × ` : ''}${name}${size ? ` ${size}` : ''}${long === null ? '' : `, ${U(long)}`}`).join('; ')}.`) : null,
+    el('em', {}, m.source))));
+}
 
 export function listWork() {
   const { measure, steps } = D.work;
   $('#measures').hidden = !measure.length;
-  $('#measure').replaceChildren(...measure.map(([what, assumed, slack, changes]) => el('li', {}, el('label', {}, el('input', { type: 'checkbox' }), el('span', {}, el('b', {}, what), el('span', {}, assumed), el('em', {}, `${U(slack)} to spare; ${changes}`))))));
+  $('#measure').replaceChildren(...measure.map(([what, assumed, slack, changes]) => el('li', {}, el('label', {}, el('input', { type: 'checkbox' }), el('span', {}, el('b', {}, what[0].toUpperCase() + what.slice(1)), el('span', {}, assumed), el('em', {}, `${U(slack)} to spare; the plan changes at ${changes}`))))));
   $('#work').hidden = !steps.length;
   $('#steps').replaceChildren(...steps.map(([text, hold, caution]) => el('li', {}, el('label', {}, el('input', { type: 'checkbox' }), el('span', {}, text, hold ? el('em', {}, ` First: ${hold}`) : null, caution ? el('em', { class: 'mind' }, ` ${caution}`) : null)))));
   $('#taken').hidden = !D.plan.assumptions.length;

@@ -44,7 +44,7 @@ export function makePicture(host, bytes, on) {
     node.geometry.scale(PER_M, PER_M, PER_M);
     node.material = paint.material;
     node.userData = { label, solid, layer, paint: paint.material };
-    node.castShadow = !paint.glass && !timber && layer !== 'ZONES' && layer !== 'SKIN' && layer !== 'ROOF' && layer !== 'ROOF_FRONT';
+    node.castShadow = !paint.glass && !timber && layer !== 'ZONES' && layer !== 'SKIN' && layer !== 'ROOF' && layer !== 'OUTER';
     node.receiveShadow = layer !== 'ZONES' && paint.material !== M.steel;
     if (paint.line && !smooth) {
       const lines = new THREE.LineSegments(new THREE.EdgesGeometry(node.geometry, 28), paint.line);
@@ -86,15 +86,29 @@ export function makePicture(host, bytes, on) {
   function unbar() {
     for (const node of solidMeshes) if (node.userData.barred) { node.material = node.userData.paint; if (node.userData.lines) node.userData.lines.material = M.paint[Object.keys(M.paint).find(k => M.paint[k].material === node.userData.paint)].line || M.edge; node.userData.barred = false; }
   }
+  // from where to where a run meets a member: rays along it, over its whole width
+  const probe = new THREE.Raycaster();
+  function meets(nodes, a, b, radius) {
+    const d = b.clone().sub(a), long = d.length(), axis = D.scene.hood.outlet === 'rear' ? 'z' : 'y';
+    d.normalize();
+    const u = new THREE.Vector3(1, 0, 0), v = d.clone().cross(u), found = [];
+    groups.fixed.updateMatrixWorld(true);
+    for (let i = -4; i <= 4; i++) for (let j = -4; j <= 4; j++) {
+      if (i * i + j * j > 16) continue;
+      const at = a.clone().addScaledVector(u, i / 4 * radius).addScaledVector(v, j / 4 * radius);
+      probe.set(at, d); probe.far = long;
+      for (const hit of probe.intersectObjects(nodes, false)) found.push(hit.point[axis]);
+    }
+    return found.length > 1 ? [Math.min(...found), Math.max(...found)] : null;
+  }
   function clash(answer) { // the duct that was wanted, barred where it meets something, and its ghost after the fix
     const [a, b] = answer.wanted.map(V3), section = D.scene.duct.section, axis = D.scene.hood.outlet === 'rear' ? 'z' : 'y';
     groups.run.add(sleeve(a, b, section, 0, M.duct));
     for (const [id] of answer.why ? answer.why.blockers : []) {
-      const box = new THREE.Box3();
-      for (const node of bySolid[id] || []) box.expandByObject(node);
-      if (box.isEmpty()) continue;
+      const met = meets(bySolid[id] || [], a, b, section[1] / 2);
+      if (!met) continue;
       const lo = a.clone(), hi = b.clone(), ends = [Math.min(a[axis], b[axis]), Math.max(a[axis], b[axis])];
-      lo[axis] = Math.max(box.min[axis], ends[0]); hi[axis] = Math.min(box.max[axis], ends[1]);
+      lo[axis] = Math.max(met[0], ends[0]); hi[axis] = Math.min(met[1], ends[1]);
       if (hi[axis] - lo[axis] > 0.3 && hi[axis] - lo[axis] < 40) { const bars = sleeve(lo, hi, section, 0.16, M.bars); bars.add(new THREE.LineSegments(new THREE.EdgesGeometry(bars.geometry, 40), M.barLine)); groups.clash.add(bars); }
     }
     if (answer.ghost !== null) { const move = V(answer.ghost, 0, 0), ghost = sleeve(a.clone().add(move), b.clone().add(move), section, 0, M.ghost); ghost.castShadow = false; groups.clash.add(ghost); }
@@ -131,7 +145,7 @@ export function makePicture(host, bytes, on) {
   }
   function layer(change) {
     if (change) Object.assign(shown, change);
-    for (const [name, nodes] of Object.entries(layers)) for (const node of nodes) node.visible = name === 'ROOF_FRONT' ? shown.ROOF && view === 'outside' : shown[name] !== false;
+    for (const [name, nodes] of Object.entries(layers)) for (const node of nodes) node.visible = name === 'OUTER' ? shown.ROOF && view === 'outside' : shown[name] !== false;
     groups.run.visible = groups.clash.visible = shown.DUCT;
     groups.cover.visible = shown.COVER && view !== 'along';
     groups.keep.visible = shown.ZONES && view === 'outside';

@@ -27,6 +27,7 @@ const METRIC = { cfm: [0.4719474432, 'l/s', 0], 'ft/min': [0.00508, 'm/s', 1], f
 const PLACES = { cfm: 0, 'ft/min': 0, fpm: 0, 'in wg': 2, ft: 0, lb: 0 };
 export const quantity = (value, of) => {
   if (of === 'in') return U(value);
+  if (/^of /.test(of)) return `${+value.toPrecision(2)} ${of}`.replace('-', '−');
   const [factor, name, places] = of in METRIC ? (unit === 'mm' ? METRIC[of] : [1, of, PLACES[of]]) : [1, of, null];
   const text = places === null ? String(+value.toPrecision(4)) : (value * factor).toFixed(places);
   return `${text.replace('-', '−')} ${name}`.trim();

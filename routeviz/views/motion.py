@@ -1,0 +1,184 @@
+"""Moving pictures: walking round the room, and following the air from the hood to the cap."""
+
+from __future__ import annotations
+
+import math
+import os
+from collections.abc import Iterator
+from importlib.util import find_spec
+from pathlib import Path
+
+import numpy as np
+import numpy.typing as npt
+from PIL import Image
+
+from routeviz.errors import MissingPartError
+from routeviz.model.plan import Plan
+from routeviz.model.route import PartKind
+from routeviz.model.solids import Vec3
+from routeviz.views import gl
+from routeviz.views.parts import Layer
+from routeviz.views.stage import Stage
+from routeviz.views.viewpoints import Camera, Viewport, camera
+
+__all__ = ["air_path", "flight_cameras", "follow_air", "turn_cameras", "turntable"]
+
+Array = npt.NDArray[np.float64]
+_STEP_IN = 1.5
+
+
+def _vec(v: Array) -> Vec3:
+    return float(v[0]), float(v[1]), float(v[2])
+
+
+def turn_cameras(stage: Stage, frames: int, *, aspect: float, swing_deg: float = 70.0) -> list[Camera]:
+    """Give cameras that swing from one side of the room to the other and back, at an even, soft pace."""
+    rest = camera(stage.plan, stage.cut, "room", aspect=aspect, port=Viewport(0.04, 0.04, 0.96, 0.96))
+    target = np.array(rest.target)
+    off = np.array(rest.eye) - target
+    away = float(np.hypot(off[0], off[1]))
+    found = []
+    for k in range(frames):
+        turn = math.radians(swing_deg / 2) * math.sin(2 * math.pi * k / frames)
+        eye = target + np.array([away * math.sin(turn), -away * math.cos(turn), off[2]])
+        found.append(Camera(_vec(eye), rest.target, rest.angle_deg))
+    return found
+
+
+def air_path(plan: Plan) -> Array:
+    """Give the centre line of the best route as closely spaced points, arcs included; shape (n, 3) [in].
+
+    Raises
+    ------
+    ValueError
+        If the plan has no route.
+    """
+    if plan.best is None:
+        raise ValueError("a plan without a route has no air to follow")
+    points: list[Array] = []
+    for part in plan.best.route.parts:
+        if part.length_in < 1e-6:
+            continue
+        a, d, t = np.array(part.start), np.array(part.direction), np.array(part.turn_to)
+        count = max(1, math.ceil(part.length_in / _STEP_IN))
+        if part.kind is PartKind.ELBOW:
+            axis = np.cross(d, t) / np.linalg.norm(np.cross(d, t))
+            inwards = np.cross(axis, d)
+            for k in range(count):
+                turn = math.radians(part.angle_deg) * k / count
+                points.append(a + inwards * part.radius_in * (1 - math.cos(turn)) + d * part.radius_in * math.sin(turn))
+        else:
+            points += [a + (np.array(part.end) - a) * k / count for k in range(count)]
+    return np.vstack([*points, np.array(plan.best.route.parts[-1].end)])
+
+
+def flight_cameras(plan: Plan, frames: int) -> list[Camera]:
+    """Give cameras that move with the air: beside the duct, a little below, looking ahead along it."""
+    path = air_path(plan)
+    lean = -1.0 if plan.scene.hood.centre_in <= plan.scene.kitchen.width_in / 2 + 12 else 1.0
+    reach = 34 + plan.scene.duct.sections[0].width_in
+    found = []
+    for k in range(frames):
+        share = k / max(1, frames - 1)
+        soft = share * share * (3 - 2 * share)
+        at = soft * (len(path) - 1)
+        here = path[int(at)]
+        ahead = path[min(len(path) - 1, int(at) + round(10 / _STEP_IN))]
+        eye = here + np.array([-lean * reach * 0.55, -reach, reach * (0.35 - 0.2 * soft)])
+        found.append(Camera(_vec(eye), _vec(here * 0.4 + ahead * 0.6), 52.0))
+    return found
+
+
+def _frames(
+    stage: Stage, cameras: list[Camera], size: tuple[int, int], *, without: frozenset[Layer]
+) -> Iterator[Image.Image]:
+    from routeviz.views.rendering import Studio
+
+    with Studio(stage, size, scale=2, occlusion=False, without=without) as studio:
+        for view in cameras:
+            yield Image.fromarray(studio.shoot(view).pixels).resize(size, Image.Resampling.LANCZOS)
+
+
+def _write_gif(frames: Iterator[Image.Image], path: Path, per_second: int) -> None:
+    first, *rest = (f.quantize(128, method=Image.Quantize.MEDIANCUT, dither=Image.Dither.NONE) for f in frames)
+    first.save(
+        path, format="GIF", save_all=True, append_images=rest, duration=round(1000 / per_second), loop=0, optimize=True
+    )
+
+
+def _write_mp4(frames: Iterator[Image.Image], path: Path, size: tuple[int, int], per_second: int) -> None:
+    if find_spec("imageio_ffmpeg") is None:
+        raise MissingPartError(
+            "MP4 needs the extra part 'motion': pip install 'routeviz[motion]'. GIF works without it."
+        )
+    import imageio_ffmpeg
+
+    writer = imageio_ffmpeg.write_frames(
+        str(path), size, fps=per_second, codec="libx264", quality=7, macro_block_size=2
+    )
+    writer.send(None)
+    try:
+        for frame in frames:
+            writer.send(np.ascontiguousarray(frame))
+    finally:
+        writer.close()
+
+
+def _film(
+    stage: Stage,
+    cameras: list[Camera],
+    path: Path | str,
+    size: tuple[int, int],
+    per_second: int,
+    without: frozenset[Layer],
+) -> Path:
+    target = Path(path)
+    suffix = target.suffix.lower()
+    if suffix not in (".gif", ".mp4"):
+        raise ValueError(f"{target.name}: a moving picture is a .gif or an .mp4 file")
+    size = (size[0] // 2 * 2, size[1] // 2 * 2)
+    gl.require()
+    partial = target.with_name(f".{target.stem}.{os.getpid()}.part{suffix}")
+    frames = _frames(stage, cameras, size, without=without)
+    try:
+        if suffix == ".gif":
+            _write_gif(frames, partial, per_second)
+        else:
+            _write_mp4(frames, partial, size, per_second)
+        os.replace(partial, target)
+    finally:
+        partial.unlink(missing_ok=True)
+    return target
+
+
+def turntable(
+    stage: Stage, path: Path | str, *, size: tuple[int, int] = (800, 500), frames: int = 60, per_second: int = 15
+) -> Path:
+    """Film a swing round the room into a GIF or MP4 file.
+
+    Raises
+    ------
+    MissingPartError
+        If there is no OpenGL driver, or MP4 is asked for and its part is not installed.
+    ValueError
+        If the file is neither .gif nor .mp4.
+    """
+    cameras = turn_cameras(stage, frames, aspect=size[0] / size[1])
+    return _film(stage, cameras, path, size, per_second, frozenset({Layer.OUTER}))
+
+
+def follow_air(
+    stage: Stage, path: Path | str, *, size: tuple[int, int] = (800, 500), frames: int = 75, per_second: int = 15
+) -> Path:
+    """Film the way of the air, from the hood to the cap, into a GIF or MP4 file.
+
+    Raises
+    ------
+    MissingPartError
+        If there is no OpenGL driver, or MP4 is asked for and its part is not installed.
+    ValueError
+        If the file is neither .gif nor .mp4, or the plan has no route.
+    """
+    return _film(
+        stage, flight_cameras(stage.plan, frames), path, size, per_second, frozenset({Layer.COVER, Layer.OUTER})
+    )
