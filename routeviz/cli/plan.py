@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING, Annotated
 
 from cyclopts import Parameter, validators
 
-from routeviz.cli.files import OutputError, folder_for, write_text
+from routeviz.cli.apply import apply_fix, target_for
+from routeviz.cli.files import folder_for, write_text
 from routeviz.cli.scenes import load_scene
 
 if TYPE_CHECKING:
@@ -50,10 +51,13 @@ def plan(
     """
     from routeviz import pipeline, reports, studies
 
+    if apply is not None:
+        target_for(scene, apply)
     found = pipeline.plan(load_scene(scene), alternatives=ways)
     fixes = studies.fixes(found)
     if apply is not None:
-        return _apply(scene, apply, fixes)
+        apply_fix(scene, apply, fixes)
+        return 0
     if as_json is not None:
         text = reports.plan_json(found, fixes)
         if as_json == "-":
@@ -71,35 +75,6 @@ def plan(
         written += _views(found, fixes, folder, page=page, picture=picture)
     print(f"Written to {folder}: {', '.join(written)}", file=sys.stderr)  # noqa: T201
     return 0
-
-
-def _apply(scene: Path, number: int, fixes: tuple[Fix, ...]) -> int:
-    from routeviz import scenefile
-
-    if not 1 <= number <= len(fixes):
-        offered = f"{len(fixes)} on offer" if fixes else "this scene needs none, or none was found"
-        raise OutputError(f"no fix {number}: {offered}; nothing was written")
-    target = Path(f"{scene.stem}_fix_{number}.toml")
-    if target.exists():
-        raise OutputError(f"{target} is there already; nothing was written. Move it away first")
-    written = scenefile.edit(
-        scene.read_text(encoding="utf-8"), {field: _value(text) for field, text in fixes[number - 1].changes}
-    )
-    write_text(target, written)
-    print(f"{target}: {fixes[number - 1].words} ({fixes[number - 1].recheck})", file=sys.stderr)  # noqa: T201
-    return 0
-
-
-def _value(text: str) -> object:
-    """Read a fix's new value: a list, a number or true as TOML has it; a length stays text; nothing takes the field out."""
-    import tomllib
-
-    if not text:
-        return None
-    try:
-        return tomllib.loads(f"value = {text}")["value"]
-    except tomllib.TOMLDecodeError:
-        return text
 
 
 def _views(found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, picture: bool) -> list[str]:

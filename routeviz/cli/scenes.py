@@ -6,7 +6,7 @@ from pathlib import Path
 
 from routeviz.model.scene import Scene
 
-__all__ = ["load_scene"]
+__all__ = ["load_scene", "load_text"]
 
 
 def load_scene(path: Path) -> Scene:
@@ -20,3 +20,16 @@ def load_scene(path: Path) -> Scene:
     from routeviz import rules, scenefile
 
     return scenefile.load(path, profiles=rules.profiles(), codes=rules.codes())
+
+
+def load_text(text: str, path: Path) -> Scene:
+    """Read the text of a scene file that is not on the disk yet; `path` stands for it in messages.
+
+    Raises
+    ------
+    SceneError
+        With every mistake in the text.
+    """
+    from routeviz import rules, scenefile
+
+    return scenefile.loads(text, path.name, profiles=rules.profiles(), codes=rules.codes())

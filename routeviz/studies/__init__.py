@@ -1,6 +1,6 @@
 """Many plans of one scene: fixes that are proven, and ways out side by side."""
 
 from routeviz.studies.compare import compare
-from routeviz.studies.fixes import fixes
+from routeviz.studies.fixes import fixes, must_broken
 
-__all__ = ["compare", "fixes"]
+__all__ = ["compare", "fixes", "must_broken"]

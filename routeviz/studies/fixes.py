@@ -12,7 +12,7 @@ from routeviz.model.plan import Plan
 from routeviz.model.scene import Obstacle, Scene, SectionShape, SectionSize
 from routeviz.model.solids import Solid, SolidKind
 from routeviz.model.study import Fix, FixKind
-from routeviz.units import length_text
+from routeviz.units import MM_PER_IN, length_text, parse_length
 
 __all__ = ["fixes", "must_broken"]
 
@@ -67,17 +67,26 @@ def fixes(plan: Plan, *, most: int = 3, progress: Callable[[str], None] | None =
         if len(found) >= most or searches >= _SEARCHES:
             break
         key = (attempt.kind, attempt.moved_in < 0)
-        if key in seen or not _worth_a_search(attempt.scene):
+        changed = _as_filed(plan, attempt)
+        if key in seen or not _worth_a_search(changed):
             continue
         if progress:
             progress(attempt.words)
         searches += 1
-        again = pipeline.plan(attempt.scene, alternatives=1)
+        again = pipeline.plan(changed, alternatives=1)
         if again.best is None or must_broken(again):
             continue
         seen.add(key)
         found.append(_fix(attempt, again))
     return tuple(found)
+
+
+def _as_filed(plan: Plan, attempt: _Try) -> Scene:
+    """Give the changed scene as its file would be read: a mounting height that was chosen is chosen again."""
+    chosen = any(a.field == "hood.mount" for a in plan.assumptions)
+    if not chosen or attempt.kind is FixKind.HEIGHT:
+        return attempt.scene
+    return replace(attempt.scene, hood=replace(attempt.scene.hood, mount_in=None))
 
 
 def _worth_a_search(scene: Scene) -> bool:
@@ -167,8 +176,10 @@ def _things_raised(plan: Plan) -> Iterator[_Try]:
     things = [o for o in scene.obstacles if o.id in lack]
     if not things:
         return
-    raised = {o.id: _raise(o, lack[o.id]) for o in things}
-    words = " and ".join(f"the {o.id.replace('-', ' ')} by {_text(lack[o.id], scene)}" for o in things)
+    raised = {o.id: _raise(o, lack[o.id], scene) for o in things}
+    words = " and ".join(
+        f"the {o.id.replace('-', ' ')} by {_text(raised[o.id].bottom_in - o.bottom_in, scene)}" for o in things
+    )
     fields = [
         pair
         for o in raised.values()
@@ -184,10 +195,10 @@ def _things_raised(plan: Plan) -> Iterator[_Try]:
     yield _Try(FixKind.CABINET, f"Take away {names}", left, tuple((f"obstacles.{o.id}", "") for o in things), 0.0)
 
 
-def _raise(thing: Obstacle, lack_in: float) -> Obstacle:
+def _raise(thing: Obstacle, lack_in: float, scene: Scene) -> Obstacle:
     """Lift a thing's underside: a tall one is shortened, one that is not tall enough for that moves up whole."""
     height = thing.height_in - lack_in if thing.height_in > 2 * lack_in else thing.height_in
-    return replace(thing, bottom_in=thing.bottom_in + lack_in, height_in=height)
+    return replace(thing, bottom_in=_up(thing.bottom_in + lack_in, scene), height_in=_down(height, scene))
 
 
 def _heights(plan: Plan) -> Iterator[float]:
@@ -196,7 +207,8 @@ def _heights(plan: Plan) -> Iterator[float]:
     lows = [f.limit for f in plan.findings if f.code.startswith("HGT") and f.relation == "at least" and f.limit]
     highs = [f.limit for f in plan.findings if f.code.startswith("HGT") and f.relation == "at most" and f.limit]
     low, high = max(lows, default=mount), min(highs, default=mount + 6)
-    for height in sorted({low, high, (low + high) / 2}, key=lambda h: abs(h - mount)):
+    heights = {_up(low, scene), _down(high, scene), _written((low + high) / 2, scene)}
+    for height in sorted(heights, key=lambda h: abs(h - mount)):
         if abs(height - mount) > 1e-6 and height > 0:
             yield height
 
@@ -209,13 +221,35 @@ def _text(value: float, scene: Scene) -> str:
     return length_text(value, metric=scene.metric).replace("−", "-")
 
 
+def _written(value: float, scene: Scene) -> float:
+    """Round a length to what a scene file says of it, so that what is planned again is what is written."""
+    return parse_length(_text(value, scene))
+
+
+def _step(scene: Scene) -> float:
+    """Give the smallest step [in] that a written length shows."""
+    return 1 / MM_PER_IN if scene.metric else 1 / 16
+
+
+def _up(value: float, scene: Scene) -> float:
+    """Round a length up to what a scene file can say."""
+    step = _step(scene)
+    return _written(math.ceil(value / step - 1e-6) * step, scene)
+
+
+def _down(value: float, scene: Scene) -> float:
+    """Round a length down to what a scene file can say."""
+    step = _step(scene)
+    return _written(math.floor(value / step + 1e-6) * step, scene)
+
+
 def _shifted(scene: Scene, shift: float, *, both: bool) -> _Try:
-    hood = replace(scene.hood, centre_in=scene.hood.centre_in + shift)
+    hood = replace(scene.hood, centre_in=_written(scene.hood.centre_in + shift, scene))
     changed = replace(scene, hood=hood)
     fields = [("hood.centre", _text(hood.centre_in, scene))]
     kind, what = FixKind.SHIFT, f"Shift {_text(abs(shift), scene)} {_side(shift)}"
     if both:
-        cooktop = replace(scene.cooktop, centre_in=scene.cooktop.centre_in + shift)
+        cooktop = replace(scene.cooktop, centre_in=_written(scene.cooktop.centre_in + shift, scene))
         changed = replace(changed, cooktop=cooktop)
         fields.append(("cooktop.centre", _text(cooktop.centre_in, scene)))
         kind, what = FixKind.SHIFT_BOTH, f"Shift hood and cooktop {_text(abs(shift), scene)} {_side(shift)}"

@@ -30,7 +30,7 @@ QUICK = SCENES / "juniper_straight_up.toml"
         (("plan", "x.toml", "--apply"), "--apply is missing its value"),
         (("plan", "x.toml", "--picture=maybe"), "it takes yes or no"),
         (("plan", "x.toml", "--out", "a", "--out", "b"), "--out is given more than once"),
-        (("packet", "x.toml", "--paper", "a3"), "it takes letter or a4"),
+        (("packet", "x.toml", "--paper", "poster"), "it takes letter or"),
         (("schema", "wall"), "it takes scene or plan"),
         (("check", "-q", "x.toml"), "-q"),
         (("explain", "FIT-ROOM", "FIT-COVER"), "'FIT-COVER' is more"),
