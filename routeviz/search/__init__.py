@@ -1,5 +1,7 @@
 """SEARCH: free space to centre lines with a named outcome. It knows no rooms."""
 
 from routeviz.search.answer import find
+from routeviz.search.field import Cell, Field, field
+from routeviz.search.verify import verify
 
-__all__ = ["find"]
+__all__ = ["Cell", "Field", "field", "find", "verify"]

@@ -26,6 +26,7 @@ from routeviz.search.masks import Bools
 __all__ = ["NONE", "Lines", "lines"]
 
 NONE = np.int64(1 << 61)  # no way; sums of two stay below 2^63
+Small = npt.NDArray[np.int32]
 _ROOM = 1 << 60  # segment offsets stay below
 
 
@@ -35,15 +36,15 @@ class Lines:
 
     Attributes
     ----------
-    order : int64 array
+    order : int32 array
         Each event's number in the caller's numbering.
-    line : int64 array
+    line : int32 array
         Each event's line: flat index over the two other axes.
-    index, place : int64 arrays
+    index, place : int32 and int64 arrays
         Grid index and coordinate along the axis [ticks].
     cost : int64 array
         Cost coordinate: the cost between two events of a segment is the difference.
-    segment : int64 array
+    segment : int32 array
         Number of the free interval, ascending.
     first_at : int32 array
         For each grid point, flat in line order, the first event at or after it.
@@ -53,12 +54,12 @@ class Lines:
         Larger than any cost.
     """
 
-    order: Ints
-    line: Ints
-    index: Ints
+    order: Small
+    line: Small
+    index: Small
     place: Ints
     cost: Ints
-    segment: Ints
+    segment: Small
     first_at: npt.NDArray[np.int32]
     axis_place: Ints
     limit: int
@@ -78,14 +79,14 @@ class Lines:
         """Give the cost coordinate with its segment's offset."""
         key = self.cost.copy()
         for block in self._blocks:
-            key[block] += (self.segment[block] - self.segment[block.start]) * (2 * self.limit)
+            key[block] += (self.segment[block] - self.segment[block.start]).astype(np.int64) * (2 * self.limit)
         return key
 
     @cached_property
-    def _ahead(self) -> dict[tuple[int, int], Ints]:
+    def _ahead(self) -> dict[tuple[int, int], Small]:
         return {}
 
-    def ahead(self, sign: int, lag: int) -> Ints:
+    def ahead(self, sign: int, lag: int) -> Small:
         """Give, per event, the first event at least `lag` ahead in its segment; the event count where there is none."""
         found = self._ahead.get((sign, lag))
         if found is None:
@@ -94,7 +95,7 @@ class Lines:
             step = np.searchsorted(x, x + lag) if sign > 0 else np.searchsorted(x, x - lag, "right")
             at = self.line * width
             at += step[self.index]
-            found = np.append(self.first_at, np.int32(count))[at].astype(np.int64)
+            found = np.append(self.first_at, np.int32(count))[at]
             if sign < 0:
                 found -= 1
             inside = (found >= 0) & (found < count)
@@ -191,13 +192,13 @@ def lines(
     ends = np.ones((len(flat) // width, width), bool)  # whether the free interval ends behind a grid point
     ends.reshape(*(events.shape[t] for t in turn))[:, :, :-1] = blocked.transpose(turn)
     behind = np.cumsum(ends.ravel(), dtype=np.int32)
-    line, index = np.divmod(here, width)
+    line, index = (part.astype(np.int32) for part in np.divmod(here, width))
     key = behind[here] - ends.ravel()[here]
-    segment = np.zeros(len(here), np.int64)
+    segment = np.zeros(len(here), np.int32)
     if len(here):
         np.cumsum(key[1:] != key[:-1], out=segment[1:])
     along = cost[index] if cost.ndim == 1 else np.ascontiguousarray(cost.transpose(turn)).ravel()[here]
     named = np.ascontiguousarray(number.transpose(turn)).ravel()[here]
     return Lines(
-        named.astype(np.int64), line, index, place[index], along.astype(np.int64), segment, first_at, place, limit
+        named.astype(np.int32), line, index, place[index], along.astype(np.int64), segment, first_at, place, limit
     )

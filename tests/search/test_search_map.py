@@ -1,0 +1,59 @@
+"""The map of hood places against one place searched at a time, and against arithmetic on a hand-made house."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+import samples
+from search.test_search_find import ROOF, WALL, box, house, plan
+
+from routeviz.freespace import carve
+from routeviz.model.solids import Crossing, SolidKind
+from routeviz.search import field, find
+from routeviz.search.solve import solve
+from routeviz.search.terms import Terms
+from routeviz.units import TICKS_PER_IN
+
+
+def test_each_cell_is_what_one_place_gives() -> None:
+    joist = box("joist", (69.25, -96, 96.5), (70.75, 0, 104), Crossing.NEVER, SolidKind.JOIST)
+    stud = box("stud", (80.25, 0.5, 0), (81.75, 6, 96), Crossing.NEVER, SolidKind.STUD)
+    framed = house(joist, stud)
+    scene = plan(max_elbows=2)
+    shifts, lifts = [-20.0, -5.0, -4.75, 0.0, 4.0, 5.0, 11.0, 14.5], [-2.0, 0.0, 1.0]
+    found = field(carve(framed, scene, samples.ROUND_8), shifts, lifts)
+    for i, lift in enumerate(lifts):
+        for j, shift in enumerate(shifts):
+            hood = replace(scene.hood, centre_in=70.0 + shift, mount_in=30.0 + lift)
+            space = carve(framed, replace(scene, hood=hood), samples.ROUND_8)
+            alone = solve(space, Terms(), 2, [space.start.point])
+            best = min((c for k in range(3) if (c := alone.cost(space.start.point, k)) is not None), default=None)
+            cell = found.cell(i, j)
+            assert best is not None
+            assert (cell.boxed_in, cell.elbows, cell.length_in) == (0, best[1], best[2] / TICKS_PER_IN)
+            line = found.route(i, j)
+            assert line is not None
+            assert line.points[0][0] == 70.0 + shift
+            assert line.length_in == pytest.approx(cell.length_in)
+
+
+def test_straight_up_is_free_just_clear_of_a_joist() -> None:
+    """Half the duct, the gap and half the joist: 4 + 1/4 + 3/4 = 5 in to either side."""
+    joist = box("joist", (69.25, -96, 96.5), (70.75, 0, 119), Crossing.NEVER, SolidKind.JOIST)
+    shifts = [s / 4 for s in range(-28, 29)]
+    found = field(carve(house(joist, faces=(ROOF, WALL)), plan(max_elbows=1), samples.ROUND_8), shifts)
+    straight = [s for n, s in enumerate(shifts) if found.cell(0, n).elbows == 0]
+    assert straight == [s for s in shifts if abs(s) >= 5]
+    assert all(found.cell(0, n).elbows == 1 for n, s in enumerate(shifts) if abs(s) < 5)
+    assert [k for k, _ in found.front(0, 0)] == [0, 1]
+
+
+def test_a_place_without_hidden_way_tells_its_boxing() -> None:
+    slab = box("slab", (0, -96, 96.5), (144, 0, 104), Crossing.NEVER, SolidKind.SLAB)
+    stud = box("stud", (69.25, 0.5, 0), (70.75, 6, 96), Crossing.NEVER, SolidKind.STUD)
+    space = carve(house(slab, stud), plan(max_elbows=2, offset_angles_deg=()), samples.ROUND_8)
+    cell = field(space, [0.0]).cell(0, 0)
+    best = find(space).best
+    assert best is not None
+    assert (cell.elbows, cell.boxed_in) == (2, best.boxed_in) == (2, 28 + 8.5)
