@@ -9,6 +9,7 @@ from routeviz.errors import LimitError
 from routeviz.model.freespace import FreeSpace
 from routeviz.model.path import Outcome, Paths, SearchFacts
 from routeviz.search.alternatives import alternatives
+from routeviz.search.centring import centred
 from routeviz.search.measure import centreline, touches_itself
 from routeviz.search.moves import moves
 from routeviz.search.simpler import why_not_straight
@@ -121,9 +122,13 @@ def _answer(
         note = "fewer elbows are not ruled out" if fewer else (
             f"elbows proven; at most {(length - bound[2]) / TICKS_PER_IN:.2f} in longer than the shortest")  # fmt: skip
     table = found.solution.grid.table
-    line = centreline(space, table, route, boxed)
+    settled = centred(space, table, route) if boxed == 0 else route
+    if settled.length != route.length:
+        apart = (settled.length - route.length) / TICKS_PER_IN
+        note = "; ".join(filter(None, (note, f"centred in its bay, {apart:+.2f} in")))
+    line = centreline(space, table, settled, boxed)
     others = tuple(
-        centreline(space, table, other, option.cost[0])
+        centreline(space, table, centred(space, table, other) if boxed == 0 else other, option.cost[0])
         for option, other in alternatives(space, looker, route, MOST_ALTERNATIVES, boxed=boxed > 0)
     )
     simpler = why_not_straight(space, below=line.elbows)

@@ -1,0 +1,257 @@
+"""A duct belongs in the middle of its bay: one small linear programme per route.
+
+The kind of route, its exit and the side on which it passes every solid stay as they are; then every wish is linear.
+The programme moves the corners so that the clear gaps beside the duct grow (up to a cap, beyond which more gap is
+worth nothing), while the route grows by at most a stated length. The result is rounded to ticks and accepted only if
+it keeps clear of everything again; otherwise the route stays as the search left it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from itertools import pairwise
+
+import numpy as np
+from scipy.optimize import linprog
+
+from routeviz.model.freespace import BarrierKind, FreeSpace, Region, Ticks
+from routeviz.search.measure import bodies, gap, touches_itself
+from routeviz.search.moves import END, START, Moves
+from routeviz.search.trace import Trace
+from routeviz.units import TICKS_PER_IN
+
+__all__ = ["centred"]
+
+LONGER_IN = 3.0  # how much longer a centred route may be
+_CAP_IN = 3.0  # more gap than this is worth nothing
+_REACH_IN = 24.0  # solids farther away do not matter
+_OTHERS_WEIGHT = 0.01  # of the other gaps against the least one
+_LENGTH_WEIGHT = 1e-4  # of an inch of length against an inch of the least gap
+
+
+@dataclass
+class _Programme:
+    """Rows of a linear programme over the corners' free coordinates and one gap per body."""
+
+    space: FreeSpace
+    table: Moves
+    route: Trace
+    variable: dict[tuple[int, int], int] = field(default_factory=dict)  # (point, axis) to its variable
+    upper: list[tuple[dict[int, float], float]] = field(default_factory=list)
+    equal: list[tuple[dict[int, float], float]] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        """Give a variable to every coordinate that a run may change; the others follow it."""
+        count = 0
+        for n, state in enumerate(self.route.states):
+            for axis in range(3):
+                before = self.variable.get((n, axis), -1)
+                if axis == state.axis:
+                    self.variable[n + 1, axis], count = count, count + 1
+                else:
+                    self.variable[n + 1, axis] = before
+        self.moving = count
+        self.count = count
+
+    def gap_variable(self) -> int:
+        """Add a variable for a gap."""
+        self.count += 1
+        return self.count - 1
+
+    def term(self, point: int, axis: int, sign: float) -> tuple[dict[int, float], float]:
+        """Give a coordinate as coefficients and a constant [in]."""
+        at = self.variable.get((point, axis), -1)
+        return ({at: sign}, 0.0) if at >= 0 else ({}, sign * self.route.points[point][axis] / TICKS_PER_IN)
+
+    def at_most(self, parts: list[tuple[dict[int, float], float]], limit: float) -> None:
+        """Add: the sum of the parts is at most the limit."""
+        row: dict[int, float] = {}
+        for coefficients, constant in parts:
+            limit -= constant
+            for at, value in coefficients.items():
+                row[at] = row.get(at, 0.0) + value
+        if row:
+            self.upper.append((row, limit))
+
+
+def _runs(programme: _Programme) -> list[tuple[dict[int, float], float]]:
+    """Keep every run's direction and least length; give the parts of the whole length."""
+    route, table = programme.route, programme.table
+    entries, leaves = (START, *route.kinds), (*route.kinds, END)
+    total = []
+    for n, state in enumerate(route.states):
+        run = [programme.term(n + 1, state.axis, -state.sign), programme.term(n, state.axis, state.sign)]
+        programme.at_most(run, -table.lag(entries[n], leaves[n]) / TICKS_PER_IN)
+        total += [programme.term(n + 1, state.axis, state.sign), programme.term(n, state.axis, -state.sign)]
+    return total
+
+
+def _exit(programme: _Programme) -> None:
+    """Keep the end on its face and inside the face's usable part."""
+    leave, last = programme.route.exit, len(programme.route.points) - 1
+    axes = [t for t in range(3) if t != leave.axis]
+    row, limit = programme.term(last, leave.axis, 1.0)[0].copy(), leave.rise[0] / TICKS_PER_IN
+    for side, axis in enumerate(axes):
+        coefficients, constant = programme.term(last, axis, -leave.rise[side + 1])
+        limit -= constant
+        for at, value in coefficients.items():
+            row[at] = row.get(at, 0.0) + value
+        programme.at_most([programme.term(last, axis, 1.0)], leave.hi[side] / TICKS_PER_IN)
+        programme.at_most([programme.term(last, axis, -1.0)], -leave.lo[side] / TICKS_PER_IN)
+    programme.equal.append((row, limit))
+
+
+def _ends(route: Trace, table: Moves) -> Iterator[tuple[tuple[int, int], tuple[Ticks, Ticks], int]]:
+    """Give each body: the points that span it, its reach from them (low, high), and its run axis (-1: an elbow)."""
+    for n, state in enumerate(route.states):
+        half = table.half(state)
+        yield (n, n + 1), ((-half[0], -half[1], -half[2]), half), state.axis
+    for n, (s1, s2) in enumerate(pairwise(route.states)):
+        source, target = table.states.index(s1), table.states.index(s2)
+        body = table.bodies[next(t.body for t in table.turns if t[:2] == (source, target))]
+        (a, b), (c, d), (e, f) = body
+        yield (n + 1, n + 1), ((a, c, e), (b, d, f)), -1
+
+
+def _sides(programme: _Programme) -> list[int]:
+    """Keep every body on its side of everything, with a gap to solids that counts; give the gap variables."""
+    route, space = programme.route, programme.space
+    things = [(b.region, b.runs, b.kind) for b in space.barriers]
+    things += [(r, (True, True, True), BarrierKind.CLOSED) for r in space.boxing]
+    gaps = []
+    for (first, second), (low, high), axis in _ends(route, programme.table):
+        own = programme.gap_variable()
+        gaps.append(own)
+        spread = [sorted((route.points[first][t], route.points[second][t])) for t in range(3)]
+        lo, hi = [s[0] + low[t] for t, s in enumerate(spread)], [s[1] + high[t] for t, s in enumerate(spread)]
+        for region, runs, kind in things:
+            if axis >= 0 and not runs[axis] and kind is not BarrierKind.MEMBER:
+                continue
+            far = [max(region.lo[t] - hi[t], lo[t] - region.hi[t]) for t in range(3)]
+            if max(far) > _REACH_IN * TICKS_PER_IN:
+                continue
+            points = (first, second)
+            if max(far) >= 0 and region.axis < 0 and (axis < 0 or runs[axis]):
+                t = max(range(3), key=lambda t: far[t])
+                _keep_apart(programme, points, (low[t], high[t]), t, region, own if kind is BarrierKind.SOLID else -1)
+            elif axis >= 0 and not runs[axis]:
+                _keep_inside(programme, points, low, high, axis, region, own)
+    return gaps
+
+
+def _keep_apart(
+    programme: _Programme, points: tuple[int, int], reach: tuple[int, int], axis: int, region: Region, own: int
+) -> None:
+    low, high = reach[0] / TICKS_PER_IN, reach[1] / TICKS_PER_IN
+    extra: tuple[dict[int, float], float] = ({own: 1.0}, 0.0) if own >= 0 else ({}, 0.0)
+    below = all(programme.route.points[p][axis] + reach[1] <= region.lo[axis] for p in points)
+    for p in set(points):
+        if below:
+            programme.at_most([programme.term(p, axis, 1.0), extra], region.lo[axis] / TICKS_PER_IN - high)
+        else:
+            programme.at_most([programme.term(p, axis, -1.0), extra], low - region.hi[axis] / TICKS_PER_IN)
+
+
+def _keep_inside(
+    programme: _Programme, points: tuple[int, int], low: Ticks, high: Ticks, axis: int, region: Region, own: int
+) -> None:
+    """Leave wood on both sides where a run crosses a member that is larger than the duct."""
+    for t in (t for t in range(3) if t != axis):
+        at = programme.route.points[points[0]][t]
+        if region.axis < 0 and region.lo[t] <= at + low[t] and at + high[t] <= region.hi[t]:
+            extra = ({own: 1.0}, 0.0)
+            programme.at_most([programme.term(points[0], t, 1.0), extra], (region.hi[t] - high[t]) / TICKS_PER_IN)
+            programme.at_most([programme.term(points[0], t, -1.0), extra], (low[t] - region.lo[t]) / TICKS_PER_IN)
+
+
+def _solved(programme: _Programme, longer_in: float) -> Trace | None:
+    """Solve, and give the route with its corners moved."""
+    route = programme.route
+    total = _runs(programme)
+    _exit(programme)
+    gaps = _sides(programme)
+    programme.at_most(total, route.length / TICKS_PER_IN + longer_in)
+    least = programme.gap_variable()
+    for own in gaps:
+        programme.at_most([({least: 1.0}, 0.0), ({own: -1.0}, 0.0)], 0.0)
+    cost = np.zeros(programme.count)
+    cost[least], cost[gaps] = -1.0, -_OTHERS_WEIGHT
+    for coefficients, _ in total:
+        for at, value in coefficients.items():
+            cost[at] += _LENGTH_WEIGHT * value
+    matrices = []
+    for rows in (programme.upper, programme.equal):
+        matrix = np.zeros((len(rows), programme.count))
+        for n, (row, _) in enumerate(rows):
+            for at, value in row.items():
+                matrix[n, at] = value
+        matrices.append(matrix)
+    bounds = [(None, None)] * programme.moving + [(0.0, _CAP_IN)] * (programme.count - programme.moving)
+    found = linprog(
+        cost, A_ub=matrices[0], b_ub=[b for _, b in programme.upper], A_eq=matrices[1],
+        b_eq=[b for _, b in programme.equal], bounds=bounds, method="highs",
+    )  # fmt: skip
+    if found.status != 0 or found.x is None:
+        return None
+    points: list[Ticks] = []
+    for n, point in enumerate(route.points):
+        which = [programme.variable.get((n, t), -1) for t in range(3)]
+        moved = [round(found.x[k] * TICKS_PER_IN) if k >= 0 else point[t] for t, k in enumerate(which)]
+        points.append((moved[0], moved[1], moved[2]))
+    leave, last = route.exit, list(points[-1])
+    u, v = (np.array([last[t]], np.int64) for t in range(3) if t != leave.axis)
+    last[leave.axis] = int(leave.end(u, v)[0])
+    return replace(route, points=(*points[:-1], (last[0], last[1], last[2])))
+
+
+def _holds(space: FreeSpace, table: Moves, before: Trace, after: Trace) -> bool:
+    """Tell whether a moved route keeps clear of everything that the route before kept clear of."""
+    u, v = (np.array([after.points[-1][t]], np.int64) for t in range(3) if t != after.exit.axis)
+    if not bool(after.exit.allows(u, v)[0]):
+        return False
+    entries, leaves = (START, *after.kinds), (*after.kinds, END)
+    for n, state in enumerate(after.states):
+        length = (after.points[n + 1][state.axis] - after.points[n][state.axis]) * state.sign
+        if length < table.lag(entries[n], leaves[n]):
+            return False
+    if touches_itself(after.points, [table.half(s) for s in after.states], space.limits.contact):
+        return False
+    (old_runs, old_elbows), (new_runs, new_elbows) = bodies(before, table), bodies(after, table)
+    solid, room = [b.region for b in space.barriers], list(space.boxing)
+    if any(gap(elbow, r) < 0 for elbow in (*old_elbows, *new_elbows) for r in solid):
+        return False  # an elbow that only its true shape lets through stays where it is
+    pairs = [*zip(old_runs, new_runs, strict=True), *zip(old_elbows, new_elbows, strict=True)]
+    return all(gap(new, r) >= 0 or gap(old, r) < 0 for old, new in pairs for r in (*solid, *room))
+
+
+def _least(space: FreeSpace, table: Moves, route: Trace) -> float:
+    """Give the least gap of the route to any solid, capped [ticks]."""
+    solid = [b.region for b in space.barriers if b.kind is BarrierKind.SOLID]
+    runs, elbows = bodies(route, table)
+    return min([_CAP_IN * TICKS_PER_IN, *(gap(body, r) for body in (*runs, *elbows) for r in solid)])
+
+
+def centred(space: FreeSpace, table: Moves, route: Trace, *, longer_in: float = LONGER_IN) -> Trace:
+    """Move a route's corners to the middle of what it runs in.
+
+    Parameters
+    ----------
+    space : FreeSpace
+    table : Moves
+    route : Trace
+        A hidden route of 90-degree elbows; one with an offset is given back as it is.
+    longer_in : float
+        How much longer it may become [in].
+
+    Returns
+    -------
+    Trace
+        Of the same kind; the route itself where nothing is gained.
+    """
+    if route.offset is not None or not route.kinds:
+        return route
+    found = _solved(_Programme(space, table, route), longer_in)
+    if found is None or not _holds(space, table, route, found):
+        return route
+    return found if _least(space, table, found) >= _least(space, table, route) - 1 else route
