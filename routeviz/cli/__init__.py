@@ -27,6 +27,9 @@ def main(argv: list[str] | None = None) -> int:
         _drop_output()
         return 0
     except Exception as fault:
+        if _was_stopped(fault):
+            _say("Stopped; nothing half done was left.")
+            return 130
         if os.environ.get("ROUTEVIZ_TRACEBACK"):
             raise
         _say(
@@ -34,6 +37,15 @@ def main(argv: list[str] | None = None) -> int:
             "Run again with ROUTEVIZ_TRACEBACK=1 set to see where, and report it with the scene file."
         )
         return 1
+
+
+def _was_stopped(fault: BaseException | None) -> bool:
+    """Whether a fault came of Ctrl-C: a library that is interrupted while it loads says only that it could not load."""
+    while fault is not None:
+        if isinstance(fault, KeyboardInterrupt):
+            return True
+        fault = fault.__cause__ or fault.__context__
+    return False
 
 
 def _run(argv: list[str]) -> int:

@@ -292,13 +292,21 @@ def _wall_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float,
                   right=x > view.at(u, 0)[0])  # fmt: skip
 
 
+def _edge_name(face: ExitFace, at: float) -> str:
+    """Say which edge of the roof lies at a place along the first axis."""
+    for edge in face.keep_outs:
+        if edge.label == "ridge" and edge.lo[0] == edge.hi[0] and abs(edge.lo[0] - at) < 0.01:
+            return "the ridge, level"
+    return "the roof's edge"
+
+
 def _roof_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float, float], scene: Scene) -> None:
     """Dimension the cap's centre from the roof's edges, level; the way down the slope from the ridge in words."""
     u, v = centre
     left_side = u - face.lo[0] <= face.hi[0] - u
     edge = face.lo[0] if left_side else face.hi[0]
     y = view.at(0.0, view.region[1])[1] - 4.5
-    sketch.dim_across(view.at(edge, 0)[0], view.at(u, 0)[0], y, f"{figure(abs(u - edge), scene)} from the roof's edge",
+    sketch.dim_across(view.at(edge, 0)[0], view.at(u, 0)[0], y, f"{figure(abs(u - edge), scene)} from {_edge_name(face, edge)}",
                       from_y=(y, view.at(0, v - 9.0)[1]))  # fmt: skip
     x = view.at(view.region[0], 0.0)[0] - 3.0
     sketch.dim_up(

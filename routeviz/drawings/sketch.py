@@ -13,6 +13,7 @@ from routeviz.drawings.primitives import Anchor, Disc, Face, Path, Point, Primit
 __all__ = ["Frame2", "Rect", "Sketch", "overlaps"]
 
 Rect = tuple[float, float, float, float]  # left, bottom, right, top
+_LONG_OVER = 8.0  # a text that stands out of its dimension by more goes beside it [mm]
 _AIR = 0.25  # least clear space between two texts [mm]
 
 
@@ -148,13 +149,11 @@ class Sketch:
         over, under = y + 1.0, y - 0.85 * size - 0.3
         first, second = (under, over) if below else (over, under)
         middle = (a + b) / 2
-        fits = width(plain(words), size, Face.NARROW_BOLD) <= b - a + 1.0
-        places = (
-            [((middle, first), Anchor.MIDDLE), ((middle, second), Anchor.MIDDLE)]
-            if fits
-            else [((middle, first), Anchor.MIDDLE)]
-        )
-        places += [((b + 1.4, y - 0.3 * size), Anchor.LEFT), ((a - 1.4, y - 0.3 * size), Anchor.RIGHT)]
+        over_by = width(plain(words), size, Face.NARROW_BOLD) - (b - a)
+        beside = [((b + 1.4, y - 0.3 * size), Anchor.LEFT), ((a - 1.4, y - 0.3 * size), Anchor.RIGHT)]
+        places = [((middle, first), Anchor.MIDDLE)]
+        places += [((middle, second), Anchor.MIDDLE)] if over_by <= 1.0 else []
+        places = [*beside, *places] if over_by > _LONG_OVER else [*places, *beside]
         places += [((middle, first + k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (1.1, 2.2, 3.3)]
         places += [((middle, second - k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (0, 1.1, 2.2)]
         self.label(places, words, size, Face.NARROW_BOLD, halo=halo)
