@@ -20,7 +20,7 @@ from routeviz.pipeline.answer import answer, second_line, verdict
 from routeviz.rules import Profile
 from routeviz.units import length_text
 
-__all__ = ["plan", "scene_findings", "settle"]
+__all__ = ["conclude", "plan", "scene_findings", "settle"]
 
 Progress = Callable[[str], None]
 
@@ -95,7 +95,7 @@ def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = Non
         findings = rules.check_scene(scene, frame, profile)
         options = tuple(_option(scene, frame, profile, route, findings) for route in routes)
         members = rules.blocker_rulings(scene, frame, profile, _open_ways(paths))
-    return _close(scene, frame, paths, options, findings, members, clock)
+    return conclude(scene, frame, paths, options, findings, members, tuple(clock.times))
 
 
 def scene_findings(scene: Scene) -> tuple[Finding, ...]:
@@ -147,15 +147,16 @@ def _open_ways(paths: Paths) -> tuple[WhyNot, ...]:
     return tuple(w for w in paths.why_not if not any(b.kind == "zone" for b in w.blockers))
 
 
-def _close(
+def conclude(
     scene: Scene,
     frame: Frame,
     paths: Paths,
     options: tuple[Option, ...],
     findings: tuple[Finding, ...],
-    members: tuple[MemberRuling, ...],
-    clock: _Clock,
+    members: tuple[MemberRuling, ...] = (),
+    seconds: tuple[tuple[str, float], ...] = (),
 ) -> Plan:
+    """Put an answer together: the verdict, the sentence and the line beneath it follow from what was found."""
     word = verdict(options, findings)
     return Plan(
         scene=scene,
@@ -167,6 +168,6 @@ def _close(
         answer=answer(scene, paths, options, findings, word),
         second=second_line(scene, paths, options),
         assumptions=scene.assumptions,
-        seconds=tuple(clock.times),
+        seconds=seconds,
         members=members,
     )

@@ -5,10 +5,10 @@ from __future__ import annotations
 import math
 from itertools import pairwise
 
-from routeviz.geometry import Elbow, Piece, Straight, bounds, clip, contains, gap
+from routeviz.geometry import Elbow, Piece, Straight, bounds, clip, contains, gap, piece_bounds
 from routeviz.model.route import Near, Part, PartKind, Penetration
 from routeviz.model.scene import SectionShape
-from routeviz.model.solids import Crossing, Frame, Prism, Solid, Vec3
+from routeviz.model.solids import Box, Crossing, Frame, Prism, Solid, Vec3
 from routeviz.routing.vectors import along, distance, dot, scale, sub, unit
 
 __all__ = ["NEAR_IN", "near", "penetrations"]
@@ -29,8 +29,14 @@ def penetrations(parts: tuple[Part, ...], frame: Frame, clearance_in: float) -> 
     for part in parts:
         if part.kind not in _LAID or part.length_in == 0:
             continue
-        lines = _lines(part)
-        hits = [hit for solid in frame.solids if (hit := _hit(solid, part, lines, frame, clearance_in))]
+        lines, around = _lines(part), piece_bounds(_piece(part))
+        hits = [
+            hit
+            for solid in frame.solids
+            if solid.crossing is not Crossing.GHOST
+            and _apart(around, bounds(solid.shape)) == 0.0
+            and (hit := _hit(solid, part, lines, frame, clearance_in))
+        ]
         found += [hole for _, hole in sorted(hits, key=lambda h: h[0])]
     return _once(found)
 
@@ -61,8 +67,6 @@ def _lines(part: Part, steps: int = 24) -> list[tuple[Vec3, Vec3]]:
 def _hit(
     solid: Solid, part: Part, lines: list[tuple[Vec3, Vec3]], frame: Frame, clearance_in: float
 ) -> tuple[float, Penetration] | None:
-    if solid.crossing is Crossing.GHOST or not _reaches(solid, part, _half_diagonal(part)):
-        return None
     inside = [(i, t) for i, (a, b) in enumerate(lines) if (t := clip(solid.shape, a, b))]
     if inside:
         (i, t), (j, s) = inside[0], inside[-1]
@@ -73,19 +77,6 @@ def _hit(
     enter, leave = _beside(solid, lines)
     return distance(part.start, enter) / max(part.length_in, 1e-9), _hole(
         solid, part, enter, leave, frame, clearance_in
-    )
-
-
-def _half_diagonal(part: Part) -> float:
-    return max(math.hypot(s.width_in, s.height_in) for s in (part.section, part.section_out)) / 2
-
-
-def _reaches(solid: Solid, part: Part, reach: float) -> bool:
-    box = bounds(solid.shape)
-    reach += part.radius_in
-    return all(
-        min(a, b) - reach <= high and max(a, b) + reach >= low
-        for a, b, low, high in zip(part.start, part.end, box.lo, box.hi, strict=True)
     )
 
 
@@ -172,12 +163,15 @@ def _level(direction: Vec3) -> Vec3:
 def near(parts: tuple[Part, ...], frame: Frame) -> tuple[Near, ...]:
     """Give the solids that may not be cut within `NEAR_IN` of the duct's skin, nearest first."""
     best: dict[str, Near] = {}
-    for part in parts:
-        if part.kind not in _LAID or part.length_in == 0:
-            continue
+    laid = [part for part in parts if part.kind in _LAID and part.length_in > 0]
+    for part in sorted(laid, key=lambda p: p.kind is PartKind.ELBOW):  # straights are quick and often settle it
         piece = _piece(part)
+        around = piece_bounds(piece)
         for solid in frame.solids:
-            if solid.crossing is not Crossing.NEVER or not _reaches(solid, part, NEAR_IN + _half_diagonal(part)):
+            if solid.crossing is not Crossing.NEVER:
+                continue
+            limit = best[solid.id].gap_in if solid.id in best else NEAR_IN
+            if _apart(around, bounds(solid.shape)) > limit:
                 continue
             found = gap(piece, solid.shape)
             if found.gap_in <= NEAR_IN and (solid.id not in best or found.gap_in < best[solid.id].gap_in):
@@ -185,3 +179,8 @@ def near(parts: tuple[Part, ...], frame: Frame) -> tuple[Near, ...]:
                 toward = unit(away) if dot(away, away) > 1e-18 else (0.0, 0.0, 1.0)
                 best[solid.id] = Near(solid.id, solid.label, found.gap_in, toward, found.on_solid, part.id)
     return tuple(sorted(best.values(), key=lambda n: (round(n.gap_in, 6), n.solid)))
+
+
+def _apart(a: Box, b: Box) -> float:
+    """Give the distance of two boxes; never more than that of what is in them."""
+    return math.hypot(*(max(bl - ah, al - bh, 0.0) for al, ah, bl, bh in zip(a.lo, a.hi, b.lo, b.hi, strict=True)))

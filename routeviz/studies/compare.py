@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz import pipeline
+from routeviz.model.airflow import AirStatus
 from routeviz.model.finding import State
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene
@@ -28,11 +29,10 @@ def compare(scene: Scene) -> tuple[Way, ...]:
 
 
 def _variants(scene: Scene) -> Iterator[tuple[str, Scene]]:
-    first = scene.duct.sections[0]
-    yield f"any way, {section_text(first, metric=scene.metric)}", scene
     if scene.as_built is not None:
-        yield "searched instead", replace(scene, as_built=None)
+        yield "as built", scene
         scene = replace(scene, as_built=None)
+    yield f"any way, {section_text(scene.duct.sections[0], metric=scene.metric)}", scene
     yield "roof only", replace(scene, cap=replace(scene.cap, roof=True, wall=False))
     yield "wall only", replace(scene, cap=replace(scene.cap, roof=False, wall=True))
     for section in scene.duct.sections[1:]:
@@ -55,7 +55,7 @@ def _row(label: str, plan: Plan) -> Way:
         elbows=route.elbows,
         length_in=route.length_in,
         boxed_in=route.boxed_in,
-        flow_cfm=best.air.full.flow_cfm,
+        flow_cfm=None if best.air.full.status is AirStatus.NO_FAN else best.air.full.flow_cfm,
         holes=len(best.takeoff.holes),
         members=members,
         broken=states.count(State.BROKEN),

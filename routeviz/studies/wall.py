@@ -1,0 +1,121 @@
+"""The whole wall: a plan for every place and height of the hood, from one search."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+
+from routeviz import airflow, framing, freespace, pipeline, routing, rules, search
+from routeviz.model.finding import State
+from routeviz.model.freespace import FreeSpace
+from routeviz.model.path import Outcome, Paths, SearchFacts
+from routeviz.model.plan import Option, Plan
+from routeviz.model.scene import Scene
+from routeviz.model.takeoff import TakeOff
+from routeviz.units import ticks
+
+__all__ = ["places", "wall_plans"]
+
+_NOTHING_COUNTED = TakeOff((), (), (), (), (), (), ())
+Rows = tuple[tuple[Plan, ...], ...]
+
+
+def places(scene: Scene, *, step_in: float = 1.0) -> tuple[float, ...]:
+    """Give hood centres along the wall, a step apart and through the scene's own place [in].
+
+    Places where the hood would stand in a side wall by more than its half are left out.
+    """
+    half = scene.hood.width_in / 2
+    first = math.ceil((half - scene.hood.centre_in) / step_in)
+    last = math.floor((scene.kitchen.width_in - half - scene.hood.centre_in) / step_in)
+    return tuple(scene.hood.centre_in + step_in * n for n in range(first, last + 1))
+
+
+def wall_plans(
+    scene: Scene,
+    positions_in: Sequence[float],
+    heights_in: Sequence[float],
+    *,
+    progress: Callable[[int, int], None] | None = None,
+) -> Rows:
+    """Plan the hood at every place and height with one search; the cooktop moves along with the hood.
+
+    Parameters
+    ----------
+    scene : Scene
+        The kitchen; without a mounting height the best one is taken as the field's own.
+    positions_in : sequence of float
+        Hood centres from the left wall [in], rising.
+    heights_in : sequence of float
+        Mounting heights above the cooking surface [in], rising.
+    progress : callable
+        Told how many places are done, and of how many.
+
+    Returns
+    -------
+    tuple of tuples of Plan
+        By height, then by place. Parts are not counted: their take-off is empty.
+
+    Raises
+    ------
+    LimitError
+        If the field for so many places would be too large.
+    """
+    profile = rules.profile(scene.rules.profile, file=scene.file)
+    scene = pipeline.settle(replace(scene, as_built=None), profile)
+    mount = scene.hood.mount_in or 0.0
+    keep_away = rules.keep_away(profile)
+    space = freespace.carve(framing.frame(scene, keep_away), scene, scene.duct.sections[0])
+    shifts = [x - scene.hood.centre_in for x in positions_in]
+    lifts = [h - mount for h in heights_in]
+    found = search.field(space, shifts, lifts)
+    rows = []
+    total = len(shifts) * len(lifts)
+    for j, lift in enumerate(lifts):
+        row = []
+        for i, shift in enumerate(shifts):
+            here = _moved(scene, shift, mount + lift)
+            row.append(_plan_here(here, profile, keep_away, found, _space_at(space, shift, lift), (j, i)))
+            if progress:
+                progress(j * len(shifts) + i + 1, total)
+        rows.append(tuple(row))
+    return tuple(rows)
+
+
+def _moved(scene: Scene, shift_in: float, mount_in: float) -> Scene:
+    hood = replace(scene.hood, centre_in=scene.hood.centre_in + shift_in, mount_in=mount_in)
+    return replace(scene, hood=hood, cooktop=replace(scene.cooktop, centre_in=scene.cooktop.centre_in + shift_in))
+
+
+def _space_at(space: FreeSpace, shift_in: float, lift_in: float) -> FreeSpace:
+    x, y, z = space.start.point
+    start = replace(space.start, point=(x + ticks(shift_in), y, z + ticks(lift_in)))
+    return replace(space, start=start)
+
+
+def _plan_here(
+    scene: Scene,
+    profile: rules.Profile,
+    keep_away: dict[str, float],
+    found: search.Field,
+    space: FreeSpace,
+    at: tuple[int, int],
+) -> Plan:
+    frame = framing.frame(scene, keep_away)
+    findings = rules.check_scene(scene, frame, profile)
+    facts = SearchFacts((0, 0, 0), 0, found.elbows, 0.0, "one field for the whole wall")
+    if any(f.code == "FIT-ROOM" and f.state is State.BROKEN and not f.waived for f in findings):
+        return pipeline.conclude(scene, frame, Paths(Outcome.BAD_START, None, (), (), (), facts), (), findings)
+    cell = found.cell(*at)
+    line = found.route(*at)
+    below = math.inf if line is None or cell.elbows is None else float(cell.elbows)
+    why_not = search.why_not_straight(space, below=below)
+    front = () if line is None else ((line.elbows, line.boxed_in, line.length_in),)
+    paths = Paths(cell.outcome if line is not None else Outcome.NONE_EXISTS, line, (), front, why_not, facts)
+    if line is None:
+        return pipeline.conclude(scene, frame, paths, (), findings)
+    route = routing.realise(line, scene, frame)
+    air = airflow.solve(route, scene)
+    option = Option(route, rules.check_route(scene, frame, profile, route, air), air, _NOTHING_COUNTED)
+    return pipeline.conclude(scene, frame, paths, (option,), findings)
