@@ -259,24 +259,28 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
 
 
 def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
-    """Set ways out side by side, one block of two lines each, readable at 80 columns."""
-    head = f"  {'way':<26}{'verdict':<14}{'elbows':>7}{'length':>9}{'air':>9}{'holes':>6}{'broken':>7}{'close':>6}"
-    lines = [head, "  " + "─" * (len(head) - 2)]
+    """Set ways out side by side, a row of numbers each with its answer below, readable at 80 columns."""
+    head = f"{'way':<20}{'verdict':<13}{'elbows':>7}{'length':>12}{'air':>9}{'holes':>6}{'broken':>7}{'close':>6}"
+    lines = [head, "─" * len(head)]
     for way in ways:
-        if way.elbows is None or way.length_in is None or way.flow_cfm is None:
-            numbers = f"{'–':>7}{'–':>9}{'–':>9}{'–':>6}"
+        if way.elbows is None or way.length_in is None:
+            numbers = f"{'–':>7}{'–':>12}{'–':>9}{'–':>6}"
         else:
-            flow = quantity(way.flow_cfm, "cfm", metric=metric)
+            flow = "–" if way.flow_cfm is None else quantity(way.flow_cfm, "cfm", metric=metric)
             length = length_text(way.length_in, metric=metric, long=True)
-            numbers = f"{way.elbows:>7g}{length:>9}{flow:>9}{way.holes:>6}"
-        lines.append(f"  {way.label[:25]:<26}{way.verdict:<14}{numbers}{way.broken:>7}{way.close:>6}")
-        lines.append(wrap(way.answer, width, "      "))
+            numbers = f"{way.elbows:>7.3g}{length:>12}{flow:>9}{way.holes:>6}"
+        label = way.label
+        if len(label) >= 20:  # a long name has a line of its own
+            lines.append(label)
+            label = ""
+        lines.append(f"{label:<20}{way.verdict:<13}{numbers}{way.broken:>7}{way.close:>6}")
+        lines.append(wrap(way.answer, width, "    "))
         if way.members:
-            lines.append(wrap(f"passes through {', '.join(way.members)}", width, "      "))
+            lines.append(wrap(f"passes through {', '.join(way.members)}", width, "    "))
         if way.boxed_in:
-            lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "      "))
+            lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "    "))
         if way.cabinet_in3:
             lines.append(
-                wrap(f"takes {quantity(way.cabinet_in3, 'in3', metric=metric)} of the cabinets", width, "      ")
+                wrap(f"takes {quantity(way.cabinet_in3, 'in3', metric=metric)} of the cabinets", width, "    ")
             )
     return "\n".join(lines)
