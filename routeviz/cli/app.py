@@ -23,6 +23,7 @@ _COMMANDS = {
     "new": "Write a commented starter scene to fill in from a tape measure.",
     "plan": "Find the best duct route; print it, write plan.json, a picture and a 3D page.",
     "check": "Judge a scene: its route as built, or the best one found.",
+    "tape": "Show what every inch of the hood wall gives, from one search.",
     "compare": "Set the ways out side by side: roof, wall, other sections.",
     "packet": "Write the install packet: drawings, marks, holes, cuts, parts, order of work.",
     "explain": "Say what a rule checks, why, and where it comes from.",

@@ -15,6 +15,7 @@ from routeviz.cli.scenes import load_scene
 if TYPE_CHECKING:
     from routeviz.model.plan import Plan
     from routeviz.model.study import Fix
+    from routeviz.views.wallmap import WallMap
 
 __all__ = ["plan"]
 
@@ -27,6 +28,7 @@ def plan(
     as_json: Annotated[str | None, Parameter(name="--json", allow_leading_hyphen=True)] = None,
     picture: bool = True,
     page: bool = True,
+    wall: bool = True,
     ways: Annotated[int, Parameter(validator=validators.Number(gte=1))] = 3,
     apply: int | None = None,
 ) -> int:
@@ -44,6 +46,8 @@ def plan(
         Render the still picture.
     page
         Write the one-file 3D page.
+    wall
+        Carry the whole wall in the page: the hood can be moved along the tape.
     ways
         Most ways out to work through.
     apply
@@ -72,12 +76,12 @@ def plan(
     write_text(folder / "plan.txt", reports.plan_text(found, fixes=fixes))
     written = ["plan.json", "plan.txt"]
     if page or picture:
-        written += _views(found, fixes, folder, page=page, picture=picture)
+        written += _views(found, fixes, folder, page=page, wall=wall, picture=picture)
     print(f"Written to {folder}: {', '.join(written)}", file=sys.stderr)  # noqa: T201
     return 0
 
 
-def _views(found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, picture: bool) -> list[str]:
+def _views(found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, wall: bool, picture: bool) -> list[str]:
     from routeviz.errors import MissingPartError
     from routeviz.views import stage as stages
 
@@ -86,7 +90,7 @@ def _views(found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, pic
     if page:
         from routeviz.views import page as pages
 
-        write_text(folder / "plan.html", pages.compose(found, fixes=fixes))
+        write_text(folder / "plan.html", pages.compose(found, fixes=fixes, wall_map=_wall_map(found) if wall else None))
         written.append("plan.html")
     if picture:
         from routeviz.views import still
@@ -97,3 +101,23 @@ def _views(found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, pic
         except MissingPartError as fault:
             print(f"No picture: {fault}", file=sys.stderr)  # noqa: T201
     return written
+
+
+def _wall_map(found: Plan) -> WallMap | None:
+    """Answer for every inch of the wall at the planned height; a route as built stays where it is."""
+    from routeviz import studies
+    from routeviz.errors import LimitError
+    from routeviz.views.wallmap import WallMap, cell_of
+
+    scene = found.scene
+    positions, heights = studies.places(scene), studies.heights(scene)
+    if scene.as_built is not None or not positions:
+        return None
+    try:
+        rows = studies.wall_plans(scene, positions, heights)
+    except LimitError as fault:
+        print(f"No map of the wall: {fault}", file=sys.stderr)  # noqa: T201
+        return None
+    here = scene.hood.centre_in
+    cells = tuple(tuple(cell_of(found if plan.scene.hood.centre_in == here else plan) for plan in row) for row in rows)
+    return WallMap(positions, heights, cells)

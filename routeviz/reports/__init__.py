@@ -1,6 +1,7 @@
 """TELL: a plan as text for the terminal and as JSON for machines."""
 
 from routeviz.reports.as_json import plain, plan_dict, plan_json, plan_schema
+from routeviz.reports.tape import tape_text
 from routeviz.reports.text import CAUTION, compare_text, findings_text, plan_text
 from routeviz.reports.words import wrap
 
@@ -13,5 +14,6 @@ __all__ = [
     "plan_json",
     "plan_schema",
     "plan_text",
+    "tape_text",
     "wrap",
 ]

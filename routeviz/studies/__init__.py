@@ -2,6 +2,6 @@
 
 from routeviz.studies.compare import compare
 from routeviz.studies.fixes import fixes, must_broken
-from routeviz.studies.wall import places, wall_plans
+from routeviz.studies.wall import heights, places, wall_plans
 
-__all__ = ["compare", "fixes", "must_broken", "places", "wall_plans"]
+__all__ = ["compare", "fixes", "heights", "must_broken", "places", "wall_plans"]

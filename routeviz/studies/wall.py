@@ -15,7 +15,7 @@ from routeviz.model.scene import Scene
 from routeviz.model.takeoff import TakeOff
 from routeviz.units import ticks
 
-__all__ = ["places", "wall_plans"]
+__all__ = ["heights", "places", "wall_plans"]
 
 _NOTHING_COUNTED = TakeOff((), (), (), (), (), (), ())
 Rows = tuple[tuple[Plan, ...], ...]
@@ -30,6 +30,12 @@ def places(scene: Scene, *, step_in: float = 1.0) -> tuple[float, ...]:
     first = math.ceil((half - scene.hood.centre_in) / step_in)
     last = math.floor((scene.kitchen.width_in - half - scene.hood.centre_in) / step_in)
     return tuple(scene.hood.centre_in + step_in * n for n in range(first, last + 1))
+
+
+def heights(scene: Scene) -> tuple[float, ...]:
+    """Give the scene's own mounting height, or the one that would be chosen [in above the cooking surface]."""
+    settled = pipeline.settle(scene, rules.profile(scene.rules.profile, file=scene.file))
+    return (settled.hood.mount_in or 0.0,)
 
 
 def wall_plans(

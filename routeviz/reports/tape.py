@@ -1,0 +1,121 @@
+"""The tape in the terminal: the hood wall from left to right, and what each inch of it gives."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from routeviz.geometry import bounds
+from routeviz.model.finding import Verdict
+from routeviz.model.plan import Plan
+from routeviz.model.solids import Frame, SolidKind
+from routeviz.reports.words import elbows_text, wrap
+from routeviz.units import length_text
+
+__all__ = ["LEGEND", "tape_text"]
+
+LEGEND = "↑ straight up  → straight back  1 2 3 elbows  □ boxed in the room  ▨ blocked  · no place for the hood"
+
+
+def tape_text(plans: Sequence[Plan], *, width: int = 80) -> str:
+    """Draw one row of plans along the wall, and list its stretches in words.
+
+    Parameters
+    ----------
+    plans : sequence of Plan
+        The same scene with the hood at rising places along the wall.
+    width : int
+        Columns of the terminal.
+    """
+    scene, frame = plans[0].scene, plans[0].frame
+    wall = scene.kitchen.width_in
+    columns = width - 10
+    step = wall / columns
+    places = [plan.scene.hood.centre_in for plan in plans]
+
+    def nearest(x: float) -> Plan | None:
+        i = min(range(len(places)), key=lambda n: abs(places[n] - x))
+        return plans[i] if abs(places[i] - x) <= max(step, 1.0) else None
+
+    marks = "".join(_mark(nearest((c + 0.5) * step)) for c in range(columns))
+    rows = [
+        _row("joists", _members(frame, SolidKind.JOIST, columns, step)),
+        _row("route", marks),
+        _row("tape", _ruler(columns, step, metric=scene.metric)),
+        _row("studs", _members(frame, SolidKind.STUD, columns, step)),
+    ]
+    return "\n".join([*rows, "", wrap(LEGEND, width, "  "), "", *_stretches(plans, width)])
+
+
+def _row(name: str, text: str) -> str:
+    return f"{name:>8}  {text}".rstrip()
+
+
+def _mark(plan: Plan | None) -> str:
+    if plan is None or plan.verdict is Verdict.NO_PLACE:
+        return "·"
+    if plan.best is None or plan.verdict is Verdict.BLOCKED:
+        return "▨"
+    route = plan.best.route
+    if route.boxed_in > 0:
+        return "□"
+    if route.elbows == 0:
+        return "↑" if route.parts[0].direction[2] > 0.5 else "→"
+    return f"{min(round(route.elbows), 9)}"
+
+
+def _members(frame: Frame, kind: SolidKind, columns: int, step: float) -> str:
+    """Mark members of the hood wall or ceiling that the tape meets end on, by the last digit of their number."""
+    cells = [" "] * columns
+    for solid in frame.solids:
+        if solid.kind is not kind or solid.member is None or solid.member.axis == 0:
+            continue
+        if kind is SolidKind.STUD and solid.label.startswith(("left", "right", "front")):
+            continue
+        box = bounds(solid.shape)
+        column = int((box.lo[0] + box.hi[0]) / 2 / step)
+        if 0 <= column < columns and solid.space == "kitchen":
+            cells[column] = str(solid.member.number % 10)
+    return "".join(cells)
+
+
+def _ruler(columns: int, step: float, *, metric: bool) -> str:
+    every = 500 / 25.4 if metric else 12.0
+    cells = ["─"] * columns
+    n = 0
+    while n * every < columns * step:
+        text = f"{n * 500}" if metric else f"{n * 12}"
+        at = int(n * every / step)
+        for k, char in enumerate(text):
+            if at + k < columns:
+                cells[at + k] = char
+        n += 1
+    return "".join(cells)
+
+
+def _stretches(plans: Sequence[Plan], width: int) -> list[str]:
+    """Say in words what each stretch of the wall gives, one line a stretch."""
+    lines: list[str] = []
+    begun = 0
+    for i in range(1, len(plans) + 1):
+        if i == len(plans) or _same(plans[i]) != _same(plans[begun]):
+            first, last = plans[begun], plans[i - 1]
+            metric = first.scene.metric
+            low, high = (length_text(p.scene.hood.centre_in, metric=metric) for p in (first, last))
+            span = low if low == high else f"{low} to {high}"
+            lines.append(wrap(f"{_mark(first)} {span}: {_words(first)}", width, "  "))
+            begun = i
+    return lines
+
+
+def _same(plan: Plan) -> tuple[str, str, str]:
+    return _mark(plan), plan.verdict, _words(plan)
+
+
+def _words(plan: Plan) -> str:
+    if plan.verdict is Verdict.NO_PLACE:
+        return "no place for the hood"
+    if plan.best is None:
+        blockers = [b.label for w in plan.paths.why_not for b in w.blockers if b.kind != "zone"]
+        return f"blocked by {blockers[0]}" if blockers else "blocked"
+    route = plan.best.route
+    return f"{plan.verdict}. {route.words}, {elbows_text(route.elbows)}"
