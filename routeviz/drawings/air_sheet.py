@@ -22,6 +22,8 @@ from routeviz.units import flow_text
 __all__ = ["air_sheets"]
 
 _CHART = (96.0, 62.0)
+_LEAST_CHART = 36.0  # a chart shrinks to this so that the tables stay on its sheet [mm]
+_TABLE, _ROW = 20.0, 7.5  # about what a table and a row of it take
 _BAND = "#dce9e8"
 _LPS_PER_CFM = 0.471947  # NIST SP 811 appendix B
 _PA_PER_INWG = 249.08891  # water at 4 degC, NIST SP 811 appendix B
@@ -91,7 +93,9 @@ def _lengths(air: AirResult, scene: Scene) -> str:
 
 def _chart(flow: Flow, air: AirResult, scene: Scene) -> None:
     """Draw both curves over flow, the likely band of the duct's, and the meeting point; the losses as bars beside."""
-    wide, high = _CHART
+    wide, most = _CHART
+    below = sum(_TABLE + _ROW * len(rows) for rows in (air.losses, air.advice) if rows)
+    high = min(most, max(_LEAST_CHART, flow.y - flow.sheet.room[1] - below - 16.0))
     flow.need(high + 14.0)
     x0, y0 = flow.left + 14.0, flow.y - high - 2.0
     sketch = flow.sheet.sketch

@@ -78,13 +78,16 @@ def _stock_bars(flow: Flow, option: Option, scene: Scene) -> None:
     """Draw each stock section as a bar with its pieces."""
     cuts = option.takeoff.cuts
     flow.gap(2.0)
+    column = (flow.right - flow.left) / 2
     for plan in option.takeoff.stock:
         used = sorted({c.stock for c in cuts if c.section == plan.section})
-        for stock in used:
-            flow.need(9.0)
-            wide = min(170.0, flow.right - flow.left - 40.0)
-            x0, y, sketch = flow.left + 34.0, flow.y, flow.sheet.sketch
-            sketch.text((flow.left, y - 2.2), f"section {stock}, {plan.section}", ink.LEAST)
+        for n, stock in enumerate(used):
+            if n % 2 == 0:
+                flow.need(5.0)
+            wide = column - 40.0
+            left = flow.left + column * (n % 2)
+            x0, y, sketch = left + 34.0, flow.y, flow.sheet.sketch
+            sketch.text((left, y - 2.8), f"section {stock}, {plan.section}", ink.LEAST)
             scale = wide / plan.stock_in
             sketch.rect((x0, y - 4.0), (x0 + wide, y), ink.FINE, fill=ink.WHITE)
             at = 0.0
@@ -94,7 +97,8 @@ def _stock_bars(flow: Flow, option: Option, scene: Scene) -> None:
                 sketch.label([((a + 1.0, y - 2.9), Anchor.LEFT)], f"{cut.id}  {figure(cut.cut_in, scene)}" if b - a > 14 else cut.id, ink.LEAST,
                              Face.NARROW_BOLD)  # fmt: skip
                 at += cut.cut_in + plan.kerf_in
-            flow.y -= 6.0
+            if n % 2 or stock == used[-1]:
+                flow.y -= 6.0
 
 
 def holes_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[Sheet]:
@@ -108,7 +112,13 @@ def holes_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[
                    "and feel inside, then the full hole.", ink.SMALL, colour=ink.INK2)  # fmt: skip
     columns = (Column("", 0.03), Column("", 0.03, Face.BOLD), Column("layer", 0.16), Column("hole", 0.15, Face.NARROW_BOLD),
                Column("duct there", 0.11), Column("centre", 0.19), Column("and", 0.19), Column("notes", 0.30))  # fmt: skip
-    flow.table(columns, [_hole_row(h, scene) for h in option.takeoff.holes])
+    rows = []
+    seen: set[tuple[int, str]] = set()
+    for hole in option.takeoff.holes:
+        again = (hole.group, hole.layer) in seen  # the same board on both faces of a wall
+        seen.add((hole.group, hole.layer))
+        rows.append(_hole_row(hole, scene, ", far side" if again else ""))
+    flow.table(columns, rows)
     _hole_sketches(flow, option, scene)
     return flow.sheets
 
@@ -132,7 +142,7 @@ def _letter(group: int) -> str:
     return chr(ord("A") + (group - 1) % 26)
 
 
-def _hole_row(hole: Hole, scene: Scene) -> list[str | Cell]:
+def _hole_row(hole: Hole, scene: Scene, side_words: str = "") -> list[str | Cell]:
     notes = [n for n in (hole.note, hole.member, hole.outside) if n]
     if hole.from_centre_in is not None and abs(hole.from_centre_in) > 1 / 64:
         side = "right" if hole.from_centre_in > 0 else "left"
@@ -140,7 +150,7 @@ def _hole_row(hole: Hole, scene: Scene) -> list[str | Cell]:
     elif hole.from_centre_in is not None:
         notes.insert(0, "on the hood's centre line")
     return [
-        Cell("", tick_box), _letter(hole.group), hole.layer, _size(hole.shape, hole.size_in, scene),
+        Cell("", tick_box), _letter(hole.group), f"{hole.layer}{side_words}", _size(hole.shape, hole.size_in, scene),
         _size("", hole.duct_in, scene), f"{length(hole.from_left_in, scene)} {hole.from_left_name}",
         f"{length(hole.from_other_in, scene)} {hole.from_other_name}", ". ".join(notes),
     ]  # fmt: skip

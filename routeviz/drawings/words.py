@@ -50,7 +50,7 @@ def quantity(value: float, unit: str, scene: Scene) -> str:
     if unit == "cfm":
         return flow_text(value, metric=scene.metric)
     if unit in ("fpm", "ft/min"):
-        return speed(value, scene)
+        return speed(value, scene) if scene.metric else f"{value:.0f} ft/min"
     if unit == "in wg":
         return pressure(value, scene)
     if unit == "ft":

@@ -11,6 +11,7 @@ from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Sheet, Step
 from routeviz.takeoff.building import cover_gap_in, needs_makeup
 from routeviz.takeoff.hangers import hangers
+from routeviz.takeoff.holes import main_axis
 from routeviz.takeoff.lumber import openings
 from routeviz.takeoff.marks import marks_in_wood
 from routeviz.units import length_text
@@ -173,9 +174,12 @@ def _duct(route: Route, scene: Scene, frame: Frame) -> list[Step]:
 
 def _closing(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...]) -> list[Step]:
     steps: list[Step] = []
-    kinds = {frame.solid(p.solid).kind for p in route.penetrations}
-    if kinds & {SolidKind.BOARD, SolidKind.SUBFLOOR, SolidKind.SLAB}:
-        steps.append(Step("fireblock", "Close the gaps round the duct at ceiling and floor level with fireblocking.",
+    sheets = (SolidKind.BOARD, SolidKind.SUBFLOOR, SolidKind.SLAB)
+    passed = [p for p in route.penetrations if frame.solid(p.solid).kind in sheets]
+    if passed:
+        level = any(main_axis(p.direction) == 2 for p in passed)
+        where = "at ceiling and floor level with fireblocking" if level else "where it passes a wall's board"
+        steps.append(Step("fireblock", f"Close the gaps round the duct {where}.",
                           ("seal",), "", "", Sheet.PARTS))  # fmt: skip
     if scene.site.cold_climate and scene.above.kind is AboveKind.ATTIC:
         steps.append(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from pathlib import Path
+from typing import Any
 
 import pytest
 from pypdf import PdfReader
@@ -23,7 +24,9 @@ FIXES: dict[str, tuple[Fix, ...]] = {}
 def _each_scene_is_planned_once(monkeypatch: pytest.MonkeyPatch) -> None:
     plan, fixes = pipeline.plan, studies.fixes
 
-    def planned(scene: Scene) -> Plan:
+    def planned(scene: Scene, **more: Any) -> Plan:
+        if more:
+            return plan(scene, **more)
         if scene.name not in PLANS:
             PLANS[scene.name] = plan(scene)
         return PLANS[scene.name]
