@@ -103,8 +103,8 @@ def find(space: FreeSpace) -> Paths:
     except LimitError as limit:
         simpler = why_not_straight(space, below=math.inf)
         return Paths(Outcome.LIMIT_REACHED, None, (), (), simpler, _facts(space, looker, began, str(limit)))
-    outcome = Outcome.NONE_EXISTS if bound is None else Outcome.LIMIT_REACHED
-    note = "" if bound is None else "none found; a route along slopes or rounded corners is not ruled out"
+    outcome = Outcome.LIMIT_REACHED if looker.limit or bound is not None else Outcome.NONE_EXISTS
+    note = looker.limit or ("" if bound is None else "none found; a route along slopes is not ruled out")
     simpler = why_not_straight(space, below=math.inf)
     return Paths(outcome, None, (), (), simpler, _facts(space, looker, began, note))
 
@@ -118,9 +118,12 @@ def _answer(
     proven = (elbows == 0 and boxed == 0) or bound == found.cost
     note = "a third elbow with less boxing is not ruled out" if boxed and bound is None else ""
     if not proven and bound is not None:
-        fewer = bound[:2] < found.cost[:2]
-        note = "fewer elbows are not ruled out" if fewer else (
-            f"elbows proven; at most {(length - bound[2]) / TICKS_PER_IN:.2f} in longer than the shortest")  # fmt: skip
+        if bound[:2] < found.cost[:2]:
+            note = "fewer elbows are not ruled out"
+        elif bound[:2] == found.cost[:2] and length > bound[2]:
+            note = f"elbows proven; at most {(length - bound[2]) / TICKS_PER_IN:.2f} in longer than the shortest"
+        else:
+            note = "elbows proven"
     table = found.solution.grid.table
     settled = centred(space, table, route) if boxed == 0 else route
     if settled.length != route.length:

@@ -163,10 +163,12 @@ class Lattice:
 def lattice(
     space: FreeSpace, table: Moves, coordinates: tuple[Ints, Ints, Ints], terms: Terms,
     plane: tuple[int, Ints] | None = None,
+    most: int = MOST_EVENTS,
 ) -> Lattice:  # fmt: skip
     """Mark the grid for one section and one set of terms.
 
-    With `plane`, elbows may sit only at these coordinates along that axis.
+    With `plane`, elbows may sit only at these coordinates along that axis. More than `most` places where an elbow
+    could sit raise a LimitError.
     """
     nothing = np.uint32((1 << len(table.bodies)) - 1)
     if plane is None:
@@ -179,9 +181,9 @@ def lattice(
         bits[tuple(here)] = corners(space, part, table, terms)
     events = bits != nothing
     alive = np.flatnonzero(events)
-    if len(alive) > MOST_EVENTS:
+    if len(alive) > most:
         raise LimitError(
-            f"An elbow could sit at {len(alive) / 1e6:.1f} million places, more than {MOST_EVENTS / 1e6:.1f} million. "
+            f"An elbow could sit at {len(alive) / 1e6:.1f} million places, more than {most / 1e6:.1f} million. "
             "Allow fewer elbows, or take out solids that are far from any route"
         )
     number = np.full(bits.shape, -1, np.int32)

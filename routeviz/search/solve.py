@@ -9,7 +9,7 @@ import numpy as np
 
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Ticks
 from routeviz.search.coordinates import Ground, ground
-from routeviz.search.lattice import Lattice, lattice
+from routeviz.search.lattice import MOST_EVENTS, Lattice, lattice
 from routeviz.search.launch import Launch, launches
 from routeviz.search.layers import Layers
 from routeviz.search.moves import moves
@@ -95,8 +95,8 @@ def prepare(space: FreeSpace, terms: Terms, collars: Sequence[Ticks]) -> Ground:
     return ground(cut, moves(space.section, space.limits), terms, collars)
 
 
-def solve_on(base: Ground, elbows: int, *, plane: int = -1) -> Solution:
+def solve_on(base: Ground, elbows: int, *, plane: int = -1, most: int = MOST_EVENTS) -> Solution:
     """Do the rest of `solve`."""
     only = None if plane < 0 else (plane, np.array(sorted({c[plane] for c in base.collars}), np.int64))
-    grid = lattice(base.space, base.table, base.grid(elbows, plane=plane), base.terms, only)
+    grid = lattice(base.space, base.table, base.grid(elbows, plane=plane), base.terms, only, most)
     return Solution(grid, Layers(grid), launches(grid, base.collars))

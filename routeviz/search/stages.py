@@ -10,8 +10,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from routeviz.errors import LimitError
 from routeviz.model.freespace import FreeSpace
 from routeviz.search.coordinates import Ground
+from routeviz.search.lattice import MOST_EVENTS
 from routeviz.search.layers import Layers
 from routeviz.search.offsets import straight_with_offset
 from routeviz.search.solve import Cost, Solution, prepare, solve_on
@@ -22,6 +24,7 @@ __all__ = ["PLANAR", "Found", "Looker"]
 
 PLANAR = 2  # routes with so many elbows lie in a plane through the collar
 _FULL = 3  # the default closure
+_MOST_WHOLE = 900_000  # elbow places of one hood's whole space; more would take longer than anyone waits
 
 
 @dataclass(frozen=True)
@@ -45,13 +48,15 @@ class Looker:
     space: FreeSpace
     grounds: dict[Terms, Ground] = field(default_factory=dict)
     fields: dict[tuple[Terms, int, int], Solution] = field(default_factory=dict)
+    limit: str = ""  # what was not searched for want of room
 
     def _field(self, terms: Terms, elbows: int, plane: int) -> Solution:
         key = terms, elbows, plane
         if key not in self.fields:
             if terms not in self.grounds:
                 self.grounds[terms] = prepare(self.space, terms, [self.space.start.point])
-            self.fields[key] = solve_on(self.grounds[terms], elbows, plane=plane)
+            most = MOST_EVENTS if plane >= 0 else _MOST_WHOLE
+            self.fields[key] = solve_on(self.grounds[terms], elbows, plane=plane, most=most)
         return self.fields[key]
 
     def planar(self, terms: Terms) -> list[Solution]:
@@ -119,10 +124,13 @@ class Looker:
             return found, bound if not priced or limit <= PLANAR else None
         deep = range(_FULL, limit + 1) if limit >= _FULL and self.reaches_further(priced=priced) else ()
         for depth in deep:
-            bound = self.bound(priced=priced, elbows=depth)
-            if bound is not None and (not found or bound < found[0].cost):
-                deeper = self.exact(priced=priced, elbows=depth, at_least=depth, bound=bound)
-                found = sorted(found + deeper, key=lambda f: f.cost)
+            try:
+                bound = self.bound(priced=priced, elbows=depth)
+                if bound is not None:
+                    found = self.exact(priced=priced, elbows=depth, at_least=depth, bound=bound)
+            except LimitError as limit:
+                self.limit = str(limit)
+                break
             if found:
                 break
         return found, bound
