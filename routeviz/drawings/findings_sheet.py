@@ -21,6 +21,7 @@ from routeviz.units import flow_text, length_text
 
 __all__ = ["findings_sheets"]
 
+_PHYSICAL = ("in", "cfm", "fpm", "ft/min", "in wg", "ft", "lb", "V", "Hz", "A")
 _TO_MEND = (State.BROKEN, State.CLOSE, State.NOT_CHECKED)
 
 
@@ -103,15 +104,15 @@ def _finding_row(number: int, finding: Finding, scene: Scene) -> list[str | Cell
     def mark(sketch: Sketch, x: float, y: float) -> None:
         flag(sketch, x, y, finding.state, number)
 
-    limit = f"{finding.relation} {_value(finding.limit, finding, scene)}".strip() if finding.limit is not None else ""
-    spare = _value(finding.margin, finding, scene) if finding.margin is not None else ""
+    bare = finding.unit if finding.unit in _PHYSICAL else ""  # a count names what it counts once
+    limit = f"{finding.relation} {_value(finding.limit, bare, scene)}".strip() if finding.limit is not None else ""
     return [
         Cell("", mark),
         f"{finding.state.value}{', waived' if finding.waived else ''}",
         _finding_words(finding),
-        _value(finding.measured, finding, scene),
+        _value(finding.measured, finding.unit, scene),
         limit,
-        spare,
+        _value(finding.margin, bare, scene),
         finding.remedy if finding.state in _TO_MEND else "",
         finding.source_text,
     ]
@@ -125,5 +126,5 @@ def _finding_words(finding: Finding) -> str:
     return f"{what}. {finding.detail}" if finding.detail[:1].isupper() else f"{what}: {finding.detail}"
 
 
-def _value(number: float | None, finding: Finding, scene: Scene) -> str:
-    return "" if number is None else quantity(number, finding.unit, scene)
+def _value(number: float | None, unit: str, scene: Scene) -> str:
+    return "" if number is None else quantity(number, unit, scene)

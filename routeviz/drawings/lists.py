@@ -149,6 +149,9 @@ def _hole_row(hole: Hole, scene: Scene, side_words: str = "") -> list[str | Cell
         notes.insert(0, f"{length(abs(hole.from_centre_in), scene)} {side} of the hood's centre line")
     elif hole.from_centre_in is not None:
         notes.insert(0, "on the hood's centre line")
+    over = hole.from_other_in - scene.kitchen.ceiling_in
+    if hole.from_other_name == "above the floor" and over > 0:
+        notes.insert(0, f"{length(over, scene)} above the ceiling's face")
     return [
         Cell("", tick_box), _letter(hole.group), f"{hole.layer}{side_words}", _size(hole.shape, hole.size_in, scene),
         _size("", hole.duct_in, scene), f"{length(hole.from_left_in, scene)} {hole.from_left_name}",

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from io import BytesIO
+from pathlib import Path as File
 from typing import Any, BinaryIO
 
 from routeviz.drawings.lettering import FONT, NARROWING, box
@@ -49,7 +51,10 @@ def _draw(made: Any, item: Primitive) -> None:
     if isinstance(item, Text):
         _text(made, item)
     elif isinstance(item, Image):
-        made.drawImage(item.file, item.at[0], item.at[1], item.width, item.height, preserveAspectRatio=True, anchor="c")
+        from reportlab.lib.utils import ImageReader
+
+        picture = ImageReader(BytesIO(File(item.file).read_bytes()))  # named by what is in it, not by where it lay
+        made.drawImage(picture, item.at[0], item.at[1], item.width, item.height, preserveAspectRatio=True, anchor="c")
     elif isinstance(item, Path):
         _pen(made, item)
         line = made.beginPath()

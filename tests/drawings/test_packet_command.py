@@ -27,14 +27,16 @@ def _each_scene_is_planned_once(monkeypatch: pytest.MonkeyPatch) -> None:
     def planned(scene: Scene, **more: Any) -> Plan:
         if more:
             return plan(scene, **more)
-        if scene.name not in PLANS:
-            PLANS[scene.name] = plan(scene)
-        return PLANS[scene.name]
+        key = repr(scene)
+        if key not in PLANS:
+            PLANS[key] = plan(scene)
+        return PLANS[key]
 
     def fixed(found: Plan) -> tuple[Fix, ...]:
-        if found.scene.name not in FIXES:
-            FIXES[found.scene.name] = fixes(found)
-        return FIXES[found.scene.name]
+        key = repr(found.scene)
+        if key not in FIXES:
+            FIXES[key] = fixes(found)
+        return FIXES[key]
 
     monkeypatch.setattr(pipeline, "plan", planned)
     monkeypatch.setattr(studies, "fixes", fixed)
@@ -62,6 +64,21 @@ def test_the_same_bytes_twice(tmp_path: Path) -> None:
         return {p.name: hashlib.sha256(p.read_bytes()).hexdigest() for p in sorted((tmp_path / folder).iterdir())}
 
     assert digest("first") == digest("second")
+
+
+def test_the_same_bytes_twice_wherever_the_picture_lay(tmp_path: Path) -> None:
+    from PIL import Image
+
+    from routeviz.scenefile import load
+
+    planned = pipeline.plan(load(SCENES / "joist_dead_centre.toml"))
+    made = []
+    for folder in ("one", "another"):
+        (tmp_path / folder).mkdir()
+        picture = tmp_path / folder / "room.png"
+        Image.new("RGB", (40, 25), "#456789").save(picture)
+        made.append(drawings.packet(planned, tmp_path / folder / "p.pdf", pictures=[("The kitchen", picture)]))
+    assert made[0].read_bytes() == made[1].read_bytes()
 
 
 def test_sheets_of_an_earlier_packet_do_not_stay(tmp_path: Path) -> None:
@@ -154,3 +171,18 @@ def test_ctrl_c_while_a_library_loads_is_still_a_stop(
     monkeypatch.setattr(pipeline, "plan", stop)
     assert _run("joist_dead_centre", tmp_path / "out") == 130
     assert "Stopped" in capsys.readouterr().err
+
+
+def test_a_waiver_is_printed_with_its_reason(tmp_path: Path) -> None:
+    scene = (SCENES / "as_built_flex_in_attic.toml").read_text(encoding="utf-8")
+    waiver = '\n[[rules.waivers]]\ncode = "DCT-SMOOTH"\nreason = "the owner replaces the duct in spring"\n'
+    (tmp_path / "waived.toml").write_text(scene + waiver, encoding="utf-8")
+    assert cli.main(["packet", str(tmp_path / "waived.toml"), "--out", str(tmp_path), "--no-pictures", "--no-svg"]) == 0
+    text = _text(tmp_path / "packet.pdf")
+    assert "broken, waived" in text
+    assert "the owner replaces the duct in spring" in text
+
+
+def test_a_hole_over_the_ceiling_is_told_from_the_ceiling_too(tmp_path: Path) -> None:
+    assert _run("side_wall_storey_above", tmp_path, "--no-pictures", "--no-svg") == 0
+    assert "6 5/8 in above the ceiling\'s face" in _text(tmp_path / "packet.pdf")  # 102 5/8 less the ceiling's 96
