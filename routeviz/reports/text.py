@@ -144,9 +144,10 @@ def _air_text(air: AirResult, width: int, metric: bool) -> str:
         )
     ]
     most = max((x.loss_inwg for x in air.losses), default=0.0)
+    longest = min(24, max(0, width - 44))  # beside the label and the number
     for loss in air.losses:
-        bar = "█" * round(24 * loss.loss_inwg / most) if most > 0 else ""
-        lines.append(f"  {loss.label[:30]:<30} {quantity(loss.loss_inwg, 'in wg', metric=metric):>10} {bar}")
+        bar = "█" * round(longest * loss.loss_inwg / most) if most > 0 else ""
+        lines.append(f"  {loss.label[:30]:<30} {quantity(loss.loss_inwg, 'in wg', metric=metric):>10} {bar}".rstrip())
     allowed = "no entry in the code's table" if air.code_allowed_ft is None else (
         "no limit by the code's table" if air.code_allowed_ft == float("inf")
         else f"the code's table allows {quantity(air.code_allowed_ft, 'ft', metric=metric)}"

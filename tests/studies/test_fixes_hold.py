@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -68,6 +69,7 @@ def kitchens(draw: st.DrawFn) -> str:
     text = scenefile.edit(
         JOIST,
         {
+            "duct.max_elbows": 1,  # keeps each of the many searches short
             "hood.centre": f"{centre} in",
             "cooktop.centre": f"{centre} in",
             "hood.mount": draw(st.sampled_from(["24 in", "30 in", "30 in", "33 1/2 in"])),
@@ -88,7 +90,7 @@ def kitchens(draw: st.DrawFn) -> str:
 offered: list[Fix] = []
 
 
-@settings(max_examples=12, deadline=None, derandomize=True, database=None, phases=[Phase.generate])
+@settings(max_examples=4, deadline=None, derandomize=True, database=None, phases=[Phase.generate])
 @given(kitchens())
 def _hold(text: str) -> None:
     for fix in studies.fixes(planned(text), most=2):
@@ -98,5 +100,22 @@ def _hold(text: str) -> None:
 
 def test_every_fix_of_random_kitchens_holds_from_its_file() -> None:
     _hold()
-    assert len(offered) >= 8, "the kitchens drawn must put fixes to the test"
+    assert len(offered) >= 3, "the kitchens drawn must put fixes to the test"
     assert len({fix.kind for fix in offered}) >= 2
+
+
+def test_a_fix_in_whole_millimetres_holds_from_its_file() -> None:
+    text = scenefile.edit(JOIST, {"unit": "mm", "duct.max_elbows": 1})
+    fixes = studies.fixes(planned(text), most=1)
+    assert fixes
+    for fix in fixes:
+        assert all(value.endswith(" mm") for _, value in fix.changes)
+        check(text, fix)
+
+
+def test_a_fix_that_falls_short_would_be_caught() -> None:
+    """The check above can fail: 1 in is not the 5 in that joist 4 asks for."""
+    text = scenefile.edit(JOIST, {"duct.max_elbows": 1})
+    fix = studies.fixes(planned(text), most=1)[0]
+    with pytest.raises(AssertionError):
+        check(text, replace(fix, changes=(("hood.centre", "61 in"),)))

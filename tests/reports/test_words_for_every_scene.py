@@ -1,0 +1,112 @@
+"""What people and machines are told of every example home."""
+
+from __future__ import annotations
+
+import json
+import re
+from functools import cache
+from pathlib import Path
+
+import jsonschema
+import pytest
+from clirunning import BANNED, SCENES
+
+from routeviz import pipeline, reports, rules, scenefile, studies
+from routeviz.model.finding import State
+from routeviz.model.plan import Plan
+from routeviz.model.study import Fix
+
+RANK = {State.BROKEN: 0, State.CLOSE: 1, State.FINE: 2, State.NOT_CHECKED: 3, State.DOES_NOT_APPLY: 4}
+HOMES = sorted(SCENES.glob("*.toml"))
+
+
+@cache
+def planned(path: Path) -> Plan:
+    return pipeline.plan(scenefile.load(path, profiles=rules.profiles(), codes=rules.codes()), alternatives=2)
+
+
+@cache
+def fixed(path: Path) -> tuple[Fix, ...]:
+    return studies.fixes(planned(path), most=1)
+
+
+@pytest.fixture(params=HOMES, ids=lambda p: p.stem)
+def home(request: pytest.FixtureRequest) -> Path:
+    path = request.param
+    assert isinstance(path, Path)
+    return path
+
+
+def numbered(text: str) -> list[int]:
+    return [int(n) for n in re.findall(r"^  [✗!] (\d+) ", text, re.MULTILINE)]
+
+
+@pytest.mark.parametrize("width", [80, 60])
+def test_text_fits_the_terminal(home: Path, width: int) -> None:
+    text = reports.plan_text(planned(home), width=width)
+    assert [line for line in text.splitlines() if len(line) > width] == []
+    assert not any(line != line.rstrip() for line in text.splitlines()), "no spaces at a line's end"
+
+
+def test_no_word_that_people_should_not_meet(home: Path) -> None:
+    text = reports.plan_text(planned(home), fixes=fixed(home))
+    assert not BANNED.search(text), BANNED.search(text)
+    assert not re.search(r"\bNone\b(?! exists)|\bnan\b|\binf\b|<[A-Z]\w+[.:]|\bin in\b|\.\.$|0\.\d{5}", text)
+
+
+def test_findings_run_worst_first_and_are_numbered(home: Path) -> None:
+    findings = planned(home).all_findings
+    ranks = [(RANK[f.state], not f.must) for f in findings]
+    assert ranks == sorted(ranks)
+    text = reports.findings_text(findings, metric=planned(home).scene.metric)
+    flagged = sum(f.state in (State.BROKEN, State.CLOSE) for f in findings)
+    assert numbered(text) == list(range(1, flagged + 1))
+    counts = [int(n) for n in re.findall(r"\d+", text.splitlines()[0])]
+    wanted = (State.BROKEN, State.CLOSE, State.FINE, State.NOT_CHECKED)
+    assert counts == [sum(f.state is state for f in findings) for state in wanted]
+
+
+def test_every_open_finding_names_code_and_source(home: Path) -> None:
+    for finding in planned(home).all_findings:
+        if finding.state in (State.BROKEN, State.CLOSE):
+            text = " ".join(reports.findings_text([finding], metric=planned(home).scene.metric).split())
+            assert f"[{finding.code}] {' '.join(finding.source_text.split())}" in text
+            assert finding.source_text
+
+
+def test_json_fits_the_schema_and_is_strict_json(home: Path) -> None:
+    plan = planned(home)
+
+    def refuse(word: str) -> float:
+        raise AssertionError(f"{word} is no JSON")
+
+    data = json.loads(reports.plan_json(plan, fixed(home)), parse_constant=refuse)
+    jsonschema.Draft202012Validator.check_schema(reports.plan_schema())
+    jsonschema.validate(data, reports.plan_schema())
+    assert data["verdict"] == plan.verdict.value
+    assert len(data["routes"]) == len(plan.options)
+    assert [f["recheck"] for f in data["fixes"]] == [f.recheck for f in fixed(home)]
+    for route, option in zip(data["routes"], plan.options, strict=True):
+        assert len(route["findings"]) == len(option.findings)
+        assert route["route"]["length_in"] == pytest.approx(option.route.length_in, abs=1e-5)
+
+
+def test_the_schema_refuses_what_is_no_plan() -> None:
+    data = reports.plan_dict(planned(HOMES[0]))
+    for spoilt in (
+        {**data, "verdict": "OK"},
+        {**data, "schema_version": 0},
+        {k: v for k, v in data.items() if k != "answer"},
+        {**data, "findings": [{}]},
+    ):
+        with pytest.raises(jsonschema.ValidationError):
+            jsonschema.validate(spoilt, reports.plan_schema())
+
+
+def test_metric_homes_are_told_in_metric(home: Path) -> None:
+    plan = planned(home)
+    answer = plan.answer + plan.second
+    if plan.scene.metric:
+        assert not re.search(r"\d (in|ft|cfm)\b", answer)
+    else:
+        assert not re.search(r"\d (mm|m|l/s)\b", answer)
