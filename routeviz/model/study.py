@@ -15,6 +15,7 @@ class FixKind(StrEnum):
 
     CABINET = "shorten a cabinet"
     SHIFT = "shift the hood"
+    OFFSET = "offset in the cover"
     HEIGHT = "change the height"
     SHIFT_BOTH = "shift hood and cooktop"
     SECTION = "other section"

@@ -124,9 +124,12 @@ def second_line(scene: Scene, paths: Paths, options: Sequence[Option]) -> str:
     if told is not None and told.middle_in is not None and told.verified:
         side = "left" if told.middle_in < 0 else "right"
         reasons.insert(0, f"{_length(abs(told.middle_in), scene)} {side} is the middle of the bay.")
+    if told is not None and told.shift_other_in is not None and told.verified:
+        side = "left" if told.shift_other_in < 0 else "right"
+        reasons.insert(0, f"{_length(abs(told.shift_other_in), scene)} {side} frees it too.")
     if not options:
-        reasons = [*reasons[:2], _FALLBACK]
-    return " ".join(reasons[:3]) + (_proof(paths) if options else "")
+        reasons = [*reasons[:3], _FALLBACK]
+    return " ".join(reasons[:4]) + (_proof(paths) if options else "")
 
 
 def _proof(paths: Paths) -> str:

@@ -61,24 +61,47 @@ def fixes(plan: Plan, *, most: int = 3, progress: Callable[[str], None] | None =
     if not needs_fix(plan) or plan.scene.as_built is not None:
         return ()
     found: list[Fix] = []
-    seen: set[tuple[FixKind, bool]] = set()
+    later: list[_Try] = []
+    kinds: set[FixKind] = set()
     searches = 0
-    for attempt in _tries(plan):
-        if len(found) >= most or searches >= _SEARCHES:
-            break
-        key = (attempt.kind, attempt.moved_in < 0)
+
+    def take(attempt: _Try) -> bool:
+        nonlocal searches
         changed = _as_filed(plan, attempt)
-        if key in seen or not _worth_a_search(changed):
-            continue
+        if len(found) >= most or searches >= _SEARCHES or not _worth_a_search(changed):
+            return False
         if progress:
             progress(attempt.words)
         searches += 1
         again = pipeline.plan(changed, alternatives=1)
-        if again.best is None or must_broken(again):
-            continue
-        seen.add(key)
+        if again.best is None or must_broken(again) or not _does(attempt, again):
+            return False
         found.append(_fix(attempt, again))
-    return tuple(found)
+        return True
+
+    for attempt in _tries(plan):
+        if attempt.kind in kinds:
+            later.append(attempt)
+        elif take(attempt):
+            kinds.add(attempt.kind)
+    sides = {(f.kind, f.words) for f in found}
+    for attempt in later:
+        mirrored = any(kind is attempt.kind and _mirrors(words, attempt.words) for kind, words in sides)
+        if mirrored and take(attempt):
+            sides.add((attempt.kind, attempt.words))
+    order = {kind: n for n, kind in enumerate(FixKind)}
+    return tuple(sorted(found, key=lambda f: (order[f.kind], f.moved_in)))
+
+
+def _mirrors(words: str, other: str) -> bool:
+    """Whether two fixes differ in their side, so that the second is another choice and not the first again."""
+    return ("left" in words) != ("left" in other) and ("right" in words) != ("right" in other)
+
+
+def _does(attempt: _Try, again: Plan) -> bool:
+    """Whether the plan does what the fix says: an offset that is promised is there."""
+    line = again.best.route.centreline if again.best else None
+    return attempt.kind is not FixKind.OFFSET or (line is not None and any(b.offset_id for b in line.bends))
 
 
 def _as_filed(plan: Plan, attempt: _Try) -> Scene:
@@ -129,6 +152,7 @@ def _moves(plan: Plan) -> Iterator[_Try]:
     shifts = _shifts(plan)
     for shift in shifts:
         yield _shifted(plan.scene, shift, both=False)
+    yield from _offsets(plan)
     for height in _heights(plan):
         yield _raised(plan.scene, height)
     for shift in shifts:
@@ -154,6 +178,30 @@ def _shifts(plan: Plan) -> tuple[float, ...]:
             found |= {finding.margin, -finding.margin}
     stepped = {_outward(s) for s in found if abs(s) <= _REACH_IN}
     return tuple(sorted(stepped, key=lambda s: (abs(s), s)))
+
+
+def _offsets(plan: Plan) -> Iterator[_Try]:
+    """Shift the hood less than a straight duct needs, and let two equal bends inside the cover make up the rest."""
+    scene = plan.scene
+    cover, section = scene.hood.cover, scene.duct.sections[0]
+    if cover is None or scene.hood.outlet.place != "top":
+        return
+    room = (cover.width_in - section.width_in) / 2
+    needed = {w.shift_in for w in plan.paths.why_not if w.verified} | {
+        w.shift_other_in for w in plan.paths.why_not if w.verified
+    }
+    for shift in sorted((s for s in needed if s), key=abs):
+        for less in (room, room - 0.5, room - 1.0):
+            move = math.copysign(max(abs(shift) - less, 0.0), shift)
+            if 0 < less < abs(shift) or (less > 0 and move == 0):
+                yield _offset_try(scene, _outward(move), shift)
+
+
+def _offset_try(scene: Scene, move: float, shift: float) -> _Try:
+    plain = _shifted(scene, move, both=False)
+    aside = f"step the duct aside {_side(shift)} inside the cover with two equal bends"
+    words = f"{plain.words}, and {aside}" if move else aside[0].upper() + aside[1:]
+    return replace(plain, kind=FixKind.OFFSET, words=words, moved_in=move)
 
 
 def _outward(shift: float) -> float:

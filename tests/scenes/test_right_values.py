@@ -17,6 +17,7 @@ from routeviz.model.path import Outcome
 from routeviz.model.plan import Plan
 from routeviz.model.route import PartKind
 from routeviz.model.solids import FaceKind
+from routeviz.model.study import FixKind
 
 SCENES = Path(__file__).parents[2] / "scenes"
 
@@ -56,8 +57,10 @@ def test_joist_dead_centre_names_the_joist_and_the_least_shift_each_way() -> Non
     assert ruling.verdict is MemberVerdict.NOT_ALLOWED
     assert ruling.allowed_in == pytest.approx(7.25 / 3)  # IRC R502.8.1: a third of the depth
     found = studies.fixes(plan)
-    assert {"Shift 5 in left", "Shift 5 in right"} <= {f.words for f in found}
-    assert all(f.elbows == 0 for f in found[:2])
+    assert [f.kind for f in found] == [FixKind.SHIFT, FixKind.OFFSET, FixKind.SHIFT_BOTH]
+    assert (found[0].moved_in, found[0].elbows) == (5.0, 0)
+    assert (found[1].moved_in, found[1].elbows) == (2.0, 1)  # the cover leaves 3 in beside the duct: 5 - 3
+    assert "5 in right frees it too" in plan.second or "5 in left frees it too" in plan.second
 
 
 def test_out_the_back_with_one_elbow() -> None:
@@ -93,6 +96,7 @@ def test_stud_dead_centre_shift_either_way_or_frame_an_opening() -> None:
     assert ruling.verdict is MemberVerdict.NOT_ALLOWED
     header = next(p for p in ruling.framing if p.name == "header")
     assert header.length_in == pytest.approx(30.5)  # 64 3/4 - 32 3/4 - 1 1/2 in
+    assert {f.kind for f in studies.fixes(plan)} == {FixKind.SHIFT, FixKind.SHIFT_BOTH, FixKind.FRAME}
 
 
 def test_side_wall_along_a_joist_bay() -> None:
