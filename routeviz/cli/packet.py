@@ -11,13 +11,15 @@ from cyclopts import Parameter
 
 from routeviz.cli.files import OutputError, folder_for
 from routeviz.cli.scenes import load_scene
+from routeviz.model.route import PartKind
 
 if TYPE_CHECKING:
     from routeviz.model.plan import Plan
 
 __all__ = ["packet"]
 
-_PICTURES = (("room", "The kitchen"), ("ceiling", "Up into the ceiling"))
+_ROOM, _OUTSIDE = ("room", "The kitchen"), ("outside", "Outside at the cap")
+_CEILING, _ALONG = ("ceiling", "Up into the ceiling"), ("along", "Along the duct")
 _PICTURE_PX = (1640, 1000)
 
 
@@ -85,7 +87,7 @@ def _pictures(found: Plan, scratch: Path, bar: _Bar) -> tuple[tuple[str, Path], 
     try:
         stage = stages.build(found)
         made = []
-        for viewpoint, title in _PICTURES:
+        for viewpoint, title in (_ROOM, _second_view(found)):
             bar.say(f"picture: {title.lower()}")
             file = still.render(stage, scratch / f"{viewpoint}.png", viewpoint, size=_PICTURE_PX, occlusion=False)
             made.append((title, file))
@@ -93,6 +95,14 @@ def _pictures(found: Plan, scratch: Path, bar: _Bar) -> tuple[tuple[str, Path], 
         print(f"No pictures in the packet: {fault}", file=sys.stderr)  # noqa: T201
         return ()
     return tuple(made)
+
+
+def _second_view(found: Plan) -> tuple[str, str]:
+    """Choose what shows most of the route besides the room: the ceiling, the duct's turns, or the cap outside."""
+    if found.best is None or found.best.route.termination.direction[2] > 0.5:
+        return _CEILING
+    turns = any(p.kind is PartKind.ELBOW for p in found.best.route.parts)
+    return _ALONG if turns or found.best.route.termination.kind is None else _OUTSIDE
 
 
 class _Bar:

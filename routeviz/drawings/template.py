@@ -91,7 +91,9 @@ def _template_lines(sketch: Sketch, view: View, scene: Scene) -> None:
         sketch.line(view.at(x, low), view.at(x, high), ink.MEDIUM, colour=ink.UP, dash=ink.CENTRE_DASH)
         px, py = view.at(x, high)
         sketch.label(
-            [((px + 1.5, py - 6.0), Anchor.LEFT), ((px - 1.5, py - 6.0), Anchor.RIGHT)],
+            [((px - 1.5, py - 24.0), Anchor.RIGHT), ((px + 1.5, py - 24.0), Anchor.LEFT)]
+            if (px - view.at(left, high)[0]) > (view.at(right, high)[0] - px)
+            else [((px + 1.5, py - 24.0), Anchor.LEFT), ((px - 1.5, py - 24.0), Anchor.RIGHT)],
             "centre line",
             ink.BODY,
             colour=ink.UP,
