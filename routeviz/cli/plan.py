@@ -58,7 +58,7 @@ def plan(
     if apply is not None:
         target_for(scene, apply)
     found = pipeline.plan(load_scene(scene), alternatives=ways)
-    fixes = studies.fixes(found)
+    fixes = studies.fixes(found, most=apply if apply in (1, 2) else 3)
     if apply is not None:
         apply_fix(scene, apply, fixes)
         return 0
