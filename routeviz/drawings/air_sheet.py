@@ -123,8 +123,19 @@ def _chart(flow: Flow, air: AirResult, scene: Scene) -> None:
     if air.points:
         x, y = at(*point)
         sketch.disc((x, y), 1.2, ink.FINE, fill=ink.UP, colour=ink.UP)
-        words = f"{flow_text(air.points[0].flow_cfm, metric=scene.metric)} at {pressure(air.points[0].static_inwg, scene)}"
-        near = ((-8.0, 6.0), (-8.0, -6.0), (6.0, 6.0), (6.0, 12.0), (-6.0, 10.0), (6.0, -6.0), (-6.0, -8.0), (12.0, 18.0))
+        words = (
+            f"{flow_text(air.points[0].flow_cfm, metric=scene.metric)} at {pressure(air.points[0].static_inwg, scene)}"
+        )
+        near = (
+            (-8.0, 6.0),
+            (-8.0, -6.0),
+            (6.0, 6.0),
+            (6.0, 12.0),
+            (-6.0, 10.0),
+            (6.0, -6.0),
+            (-6.0, -8.0),
+            (12.0, 18.0),
+        )
         right = x - x0 < 0.5 * wide
         sketch.note((x, y), words, [(x + a, y + b) for a, b in near if a > 0 or not right], ink.SMALL, halo=ink.WHITE)
     _key(sketch, x0, y0 - 7.2, band=len(band) > 3)
@@ -201,8 +212,19 @@ def _grid(
         sketch.text((x - 1.2, y - 0.8), f"{n * step_p:g}", ink.LEAST, Face.NARROW, Anchor.RIGHT)
     left, low = place(0.0, 0.0)
     sketch.path((place(0.0, most_p), (left, low), place(most_q, 0.0)), ink.MEDIUM)
-    sketch.text((place(most_q, 0.0)[0], low - 8.0), f"flow, {_flow_unit(scene)}", ink.LEAST, anchor=Anchor.RIGHT, colour=ink.INK2)
-    sketch.text((left - 12.0, place(0.0, most_p)[1] + 2.0), f"pressure, {'Pa' if scene.metric else 'in wg'}", ink.LEAST, colour=ink.INK2)
+    sketch.text(
+        (place(most_q, 0.0)[0], low - 8.0),
+        f"flow, {_flow_unit(scene)}",
+        ink.LEAST,
+        anchor=Anchor.RIGHT,
+        colour=ink.INK2,
+    )
+    sketch.text(
+        (left - 12.0, place(0.0, most_p)[1] + 2.0),
+        f"pressure, {'Pa' if scene.metric else 'in wg'}",
+        ink.LEAST,
+        colour=ink.INK2,
+    )
 
 
 def _step(most: float) -> float:

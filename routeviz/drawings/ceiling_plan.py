@@ -60,7 +60,9 @@ def draw_joist_plan(sketch: Sketch, view: View, plan: Plan, option: Option | Non
     x, y = view.at(scene.hood.centre_in - scene.hood.width_in / 2 + 1.0, -scene.hood.depth_in + 1.2)
     right_x = view.at(scene.hood.centre_in + scene.hood.width_in / 2 - 1.0, 0)[0]
     if view.region[1] <= -scene.hood.depth_in:
-        sketch.label([((x, y), Anchor.LEFT), ((right_x, y), Anchor.RIGHT)], "hood", ink.LEAST, colour=ink.INK2, halo=ink.WHITE)
+        sketch.label(
+            [((x, y), Anchor.LEFT), ((right_x, y), Anchor.RIGHT)], "hood", ink.LEAST, colour=ink.INK2, halo=ink.WHITE
+        )
     if option is not None:
         draw_duct(sketch, view, option.route)
         _distances(sketch, view, option.route, scene, frame)

@@ -78,7 +78,9 @@ def _members(flow: Flow, plan: Plan) -> None:
     for ruling in plan.members:
         allowed = "" if ruling.allowed_in is None else f"{ruling.measure} {length(ruling.allowed_in, scene)}".strip()
         ours = "" if ruling.ours_in is None else length(ruling.ours_in, scene)
-        rows.append([ruling.label, ruling.verdict.value, allowed, ours, _ruling_words(ruling, scene), ruling.source_text])
+        rows.append(
+            [ruling.label, ruling.verdict.value, allowed, ours, _ruling_words(ruling, scene), ruling.source_text]
+        )
     flow.table(columns, rows, ink.SMALL)
 
 

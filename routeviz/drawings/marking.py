@@ -242,7 +242,10 @@ def _notes(plan: Plan, option: Option) -> list[str]:
         "Find every stud again with a magnet or a fine nail before drilling; then mark from both lines.",
     ]
     if hood and all(m.holds in _SOLID_WALLS for m in option.takeoff.marks):
-        notes.insert(0, f"The whole {plan.scene.wall(WallSide.HOOD).frame.value} wall holds: drill for the anchors, never into a joint.")
+        notes.insert(
+            0,
+            f"The whole {plan.scene.wall(WallSide.HOOD).frame.value} wall holds: drill for the anchors, never into a joint.",
+        )
     elif hood:
         backing = "" if wood >= 2 else (
             " Let a backing board into the wall first: anchors alone do not carry a hood.")  # fmt: skip

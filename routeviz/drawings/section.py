@@ -170,7 +170,12 @@ def _part_labels(sketch: Sketch, view: View, option: Option, scene: Scene, plane
             edge = view.at(view.region[2], 0.0)[0] + 3.0
             under = (u, v - reach + 0.4)
             if edge - u < 60.0 and sketch.note(
-                under, words, [(edge, v - reach - k) for k in (7.0, 11.0, 15.0)], ink.SMALL, colour=ink.UP, halo=ink.WHITE
+                under,
+                words,
+                [(edge, v - reach - k) for k in (7.0, 11.0, 15.0)],
+                ink.SMALL,
+                colour=ink.UP,
+                halo=ink.WHITE,
             ):
                 continue
         aside = [
@@ -267,7 +272,10 @@ def _things(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
     """Name what stands in the cut besides the house: old holes, pipes, shelves, cabinets."""
     left, low, right, high = view.region
     for solid in plan.frame.solids:
-        if solid.kind not in _NAMED or not ends_of(solid.shape, plane.axis)[0] < plane.at < ends_of(solid.shape, plane.axis)[1]:
+        if (
+            solid.kind not in _NAMED
+            or not ends_of(solid.shape, plane.axis)[0] < plane.at < ends_of(solid.shape, plane.axis)[1]
+        ):
             continue
         (u0, u1), (v0, v1) = (ends_of(solid.shape, k) for k in range(3) if k != plane.axis)
         u, v = (max(u0, left) + min(u1, right)) / 2, (max(v0, low) + min(v1, high)) / 2

@@ -57,7 +57,9 @@ def _roof(scene: Scene) -> list[Assumption]:
                        "the scene does not say how the webs run; look before a duct passes between them")
         )  # fmt: skip
     rises = {round(abs(s.b), 9) for s in shape.slopes}
-    if scene.roof.form is RoofForm.GABLE and (len(rises) > 1 or scene.roof.pitch not in {abs(s.b) for s in shape.slopes}):
+    if scene.roof.form is RoofForm.GABLE and (
+        len(rises) > 1 or scene.roof.pitch not in {abs(s.b) for s in shape.slopes}
+    ):
         pitches = " and ".join(f"{12 * rise:.1f} in 12" for rise in sorted(rises, reverse=True))
         found.append(
             Assumption("roof.ridge_at", f"slopes of {pitches}", "with the stated pitch on both sides the ridge would not "
@@ -65,6 +67,8 @@ def _roof(scene: Scene) -> list[Assumption]:
         )  # fmt: skip
     if infill_places(built, shape) and not is_cathedral(built) and abs(shape.slopes[0].b) > 0:
         found.append(
-            Assumption("roof", "studs in the gable ends stand over the studs below", "usual framing; nobody measured them")
+            Assumption(
+                "roof", "studs in the gable ends stand over the studs below", "usual framing; nobody measured them"
+            )
         )
     return found

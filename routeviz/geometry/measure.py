@@ -12,7 +12,16 @@ from itertools import pairwise
 
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Vec3
 
-__all__ = ["arc_distance", "bounds", "clip", "contains", "nearest_point", "plane_axes", "point_distance", "segment_distance"]
+__all__ = [
+    "arc_distance",
+    "bounds",
+    "clip",
+    "contains",
+    "nearest_point",
+    "plane_axes",
+    "point_distance",
+    "segment_distance",
+]
 
 _GOLDEN = (math.sqrt(5) - 1) / 2
 

@@ -50,9 +50,9 @@ class Fix:
     @property
     def recheck(self) -> str:
         """Say what planning again found; the only promise that is made."""
-        rest = f", {self.broken} should broken" if self.broken else ""
         elbows = "no elbow" if self.elbows == 0 else f"{self.elbows:g} elbow{'s' if self.elbows != 1 else ''}"
-        return f"planned again: {'no must' if self.broken else '0'} broken{rest}, {elbows}"
+        broken = "0 broken" if not self.broken else f"{self.broken} broken, none a must"
+        return f"planned again: {broken}, {elbows}"
 
 
 @dataclass(frozen=True, slots=True)

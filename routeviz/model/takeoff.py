@@ -7,7 +7,19 @@ from enum import StrEnum
 
 from routeviz.model.solids import Vec3
 
-__all__ = ["Account", "BuyLine", "CabinetSpace", "Cut", "Hole", "Mark", "MeasureFirst", "Sheet", "Step", "StockPlan", "TakeOff"]
+__all__ = [
+    "Account",
+    "BuyLine",
+    "CabinetSpace",
+    "Cut",
+    "Hole",
+    "Mark",
+    "MeasureFirst",
+    "Sheet",
+    "Step",
+    "StockPlan",
+    "TakeOff",
+]
 
 
 _NO_PLURAL = ("ft", "m")

@@ -63,7 +63,9 @@ def homes(draw) -> Scene:
             sill = 0.0 if kind is OpeningKind.DOOR else draw(st.floats(20, 50))
             openings = [Opening("one", kind, True, first, sill, draw(st.floats(16, 36)), draw(st.floats(20, 32)))]
             if first + 100 < length:
-                openings.append(Opening("two", OpeningKind.WINDOW, False, first + draw(st.floats(40, 60)), 44.0, 30.0, 36.0))
+                openings.append(
+                    Opening("two", OpeningKind.WINDOW, False, first + draw(st.floats(40, 60)), 44.0, 30.0, 36.0)
+                )
             wall = replace(wall, openings=tuple(openings))
         walls.append(wall)
     walls = tuple(walls)
@@ -92,12 +94,16 @@ def homes(draw) -> Scene:
         ridge=draw(st.sampled_from(list(RunDirection))),
         ridge_at_in=draw(st.floats(-20, 280)),
         overhang_in=draw(st.sampled_from([0.0, 1.0, 12.0, 24.0])),
-        framing=draw(st.sampled_from([base.roof.framing, replace(base.roof.framing, kind=MemberKind.TRUSS, depth_in=3.5)])),
+        framing=draw(
+            st.sampled_from([base.roof.framing, replace(base.roof.framing, kind=MemberKind.TRUSS, depth_in=3.5)])
+        ),
         high_side=None,
     )
     if kind is AboveKind.SLAB:
         ceiling, roof = replace(ceiling, joists=None, slab_in=8.0, beams=(), blocking_in=()), None
-    elif (kind is AboveKind.ROOF and draw(st.booleans())) or (roof is not None and roof.framing.kind is MemberKind.TRUSS and draw(st.booleans())):
+    elif (kind is AboveKind.ROOF and draw(st.booleans())) or (
+        roof is not None and roof.framing.kind is MemberKind.TRUSS and draw(st.booleans())
+    ):
         ceiling = replace(ceiling, joists=None, beams=(), blocking_in=())
     elif kind is AboveKind.STOREY and draw(st.booleans()):
         roof = None
@@ -201,7 +207,9 @@ def _no_open_air_indoors(scene: Scene, framed: Frame) -> None:
 def test_every_roof_over_every_ceiling(form, ridge, kind):
     base = samples.scene()
     for high in (None, *SIDES):
-        roof = replace(base.roof, form=form, ridge=ridge, ridge_at_in=66.0, high_side=high if _fits(ridge, high) else None)
+        roof = replace(
+            base.roof, form=form, ridge=ridge, ridge_at_in=66.0, high_side=high if _fits(ridge, high) else None
+        )
         ceiling = replace(base.ceiling, joists=None) if kind is AboveKind.ROOF else base.ceiling
         framed = frame(replace(base, roof=roof, ceiling=ceiling, above=Above(kind, 96.0)))
         assert shared_volumes(framed) == []

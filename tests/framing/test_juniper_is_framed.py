@@ -34,7 +34,9 @@ def lo_hi(solid: Solid, axis: int) -> tuple[float, float]:
 
 def test_studs_stand_at_sixteen_inches_from_the_first_one(framed):
     # centres 3/4, 16 3/4, 32 3/4, ...; 112 3/4 and 128 3/4 fall into the window
-    centres = {s.member.number: sum(lo_hi(s, 0)) / 2 for s in framed.solids if s.id.startswith("hood-stud-") and s.member}
+    centres = {
+        s.member.number: sum(lo_hi(s, 0)) / 2 for s in framed.solids if s.id.startswith("hood-stud-") and s.member
+    }
     expected = {n: 0.75 + 16 * (n - 1) for n in (1, 2, 3, 4, 5, 6, 7, 10)}
     assert {n: centres[n] for n in expected} == expected
     assert 8 not in centres

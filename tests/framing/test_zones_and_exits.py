@@ -37,7 +37,9 @@ def face(framed, face_id):
 
 def garage(**changes):
     walls = tuple(samples.wall(s) for s in (WallSide.FRONT, WallSide.LEFT, WallSide.RIGHT))
-    return replace(Space("garage", SpaceKind.GARAGE, WallSide.HOOD, 240.0, 0.0, 144.0, 0.0, 108.0, walls, True), **changes)
+    return replace(
+        Space("garage", SpaceKind.GARAGE, WallSide.HOOD, 240.0, 0.0, 144.0, 0.0, 108.0, walls, True), **changes
+    )
 
 
 def behind_garage(**changes):
@@ -106,7 +108,9 @@ def test_a_cap_on_a_gable_stays_under_the_slope():
     gable = face(framed, "gable-right")
     for y in (-130.0, -90.0, -40.0, 0.0, 5.0):
         underside = 103.875 + 0.25 * (6.0 - y)
-        above = [k for k in gable.keep_outs if k.kind == "eave" and k.lo[0] <= y <= k.hi[0] and k.lo[1] <= underside + 0.1]
+        above = [
+            k for k in gable.keep_outs if k.kind == "eave" and k.lo[0] <= y <= k.hi[0] and k.lo[1] <= underside + 0.1
+        ]
         assert above
         assert all(k.hi[1] >= gable.hi[1] - 1e-9 for k in above)
 
@@ -251,7 +255,9 @@ def test_a_cabinet_that_hides_duct_is_hollow_and_its_panels_may_be_cut():
 def test_strips_under_a_slab_leave_a_hidden_gap_and_a_bare_slab_none():
     scene = samples.scene()
     strips = replace(scene.ceiling.joists, kind=MemberKind.FURRING, size="2x4", depth_in=3.5)
-    hung = replace(scene, above=Above(AboveKind.SLAB), roof=None, ceiling=replace(scene.ceiling, joists=strips, slab_in=8.0))
+    hung = replace(
+        scene, above=Above(AboveKind.SLAB), roof=None, ceiling=replace(scene.ceiling, joists=strips, slab_in=8.0)
+    )
     framed = frame(hung)
     assert framed.solid("slab").shape.lo[2] == 96.0 + 0.625 + 3.5
     assert framed.solid("ceiling-strip-4").crossing is Crossing.RULE

@@ -71,7 +71,10 @@ def _program(corners_a, corners_b):
         np.concatenate([np.full(n, 1 / n), np.full(m, 1 / m)]),
         jac=lambda w: 2 * np.concatenate([corners_a @ apart(w), -corners_b @ apart(w)]),
         bounds=[(0, 1)] * (n + m),
-        constraints=[{"type": "eq", "fun": lambda w: w[:n].sum() - 1}, {"type": "eq", "fun": lambda w: w[n:].sum() - 1}],
+        constraints=[
+            {"type": "eq", "fun": lambda w: w[:n].sum() - 1},
+            {"type": "eq", "fun": lambda w: w[n:].sum() - 1},
+        ],
         method="SLSQP",
         options={"ftol": 1e-15, "maxiter": 500},
     )
@@ -88,7 +91,9 @@ def test_slanting_rectangular_duct_agrees_with_a_quadratic_program():
         start = np.array([rng.uniform(-50, 50) for _ in range(3)])
         end = start + np.array(direction) * rng.uniform(5, 40)
         narrow = np.cross(direction, wide)
-        corners = np.array([p + a * 5 * wide + b * 1.625 * narrow for p in (start, end) for a in (-1, 1) for b in (-1, 1)])
+        corners = np.array(
+            [p + a * 5 * wide + b * 1.625 * narrow for p in (start, end) for a in (-1, 1) for b in (-1, 1)]
+        )
         found = gap(Straight(tuple(start.tolist()), tuple(end.tolist()), FLAT, tuple(wide.tolist())), shape)
         expected = _program(corners, np.asarray(mesh(shape).vertices))
         # the program gives an upper bound; its own stopping rule leaves it some 1e-5 above the least
@@ -197,7 +202,9 @@ def test_rectangular_elbow_keeps_its_four_sides():
     assert gap(elbow, at_heel).gap_in == pytest.approx(math.hypot(7.0, 6.0) - 6.625, abs=1e-7)
     hard = Elbow((0.0, 0.0, 0.0), (0.0, 0.0, 1.0), (1.0, 0.0, 0.0), 12.0, FLAT, (1.0, 0.0, 0.0))
     # wide side in the plane of the bend: the throat is 12 - 5 from the arc's centre (12, 0, 0)
-    assert gap(hard, Box((11.0, -1.0, 0.0), (12.5, 1.0, 0.5))).gap_in == pytest.approx(7 - math.hypot(1.0, 0.5), abs=1e-7)
+    assert gap(hard, Box((11.0, -1.0, 0.0), (12.5, 1.0, 0.5))).gap_in == pytest.approx(
+        7 - math.hypot(1.0, 0.5), abs=1e-7
+    )
 
 
 def test_overlap_says_how_far_a_joist_reaches_into_the_duct():

@@ -60,7 +60,9 @@ def test_many_places_at_once() -> None:
     assert scene.roof.framing.doubled == (3,)
     assert not scene.cap.roof
     assert not scene.spaces[0].walls[0].bearing
-    assert [c for c in starter().split("\n") if c.startswith("# ")] == [c for c in new.split("\n") if c.startswith("# ")]
+    assert [c for c in starter().split("\n") if c.startswith("# ")] == [
+        c for c in new.split("\n") if c.startswith("# ")
+    ]
 
 
 def test_a_new_key_stands_right_after_the_last_of_its_table() -> None:

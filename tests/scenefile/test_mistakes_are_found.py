@@ -196,7 +196,7 @@ def test_unknown_keys_name_the_nearest_known_one(typed: str, meant: str) -> None
 
 
 def test_metric_files_are_answered_in_millimetres() -> None:
-    text = spoil([("unit", 'unit = "mm"'), ("left = \"100 in\"", "left = 2700")])
+    text = spoil([("unit", 'unit = "mm"'), ('left = "100 in"', "left = 2700")])
     (mistake,) = mistakes(text)
     # 2700 + 28 x 25.4 = 3411.2; the wall is 11 ft = 3352.8 mm
     assert mistake.problem == "reaches to 3411.2 mm, but the wall ends at 3352.8 mm"

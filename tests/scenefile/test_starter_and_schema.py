@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from pydantic import BaseModel  # noqa: TID251 - compares the tables with the starter
+from pydantic import BaseModel
 
 import routeviz.model.scene as nouns
 from routeviz.scenefile import edit, json_schema, loads, starter

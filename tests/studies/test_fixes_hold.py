@@ -54,7 +54,7 @@ def says_broken(fix: Fix) -> None:
     said = fix.recheck
     assert said.startswith("planned again: ")
     if fix.broken:
-        assert f"{fix.broken} should broken" in said
+        assert f"{fix.broken} broken, none a must" in said
     else:
         assert "0 broken" in said
     elbows = re.search(r"(no|[\d.]+) elbow", said)
