@@ -176,7 +176,7 @@ function cutting() {
   const range = $('#cut'), axis = $('#cutaxis'), out = $('#cutv');
   const spans = { y: [D.cut.front, D.scene.wall], x: [-6, D.scene.width + 6], z: [0, topOf(A)] };
   const show = () => {
-    const [lo, hi] = spans[axis.value], t = +range.value / 100, off = axis.value === 'z' ? t >= 1 : t <= 0, value = lo + (hi - lo) * t;
+    const [lo, hi] = spans[axis.value], t = +range.value / 100, off = axis.value === 'z' ? t >= 1 : t <= 0, value = Math.round((lo + (hi - lo) * t) * 2) / 2;
     if (picture) picture.cut(axis.value, off ? null : value);
     out.textContent = off ? 'off' : axis.value === 'y' ? (value <= 0 ? `${U(-value)} out` : `${U(value)} in`) : U(value);
     range.setAttribute('aria-valuetext', out.textContent);
@@ -244,7 +244,7 @@ function ruler() {
 function toPaper() {
   if (!picture) return;
   document.documentElement.dataset.paper = '1';
-  picture.theme(); picture.draw();
+  picture.theme(); picture.draw(); picture.full();
   $('#still').src = picture.canvas.toDataURL('image/jpeg', 0.9);
   $('#stillover').replaceChildren($('#over').cloneNode(true));
   $('#stillflags').replaceChildren(...[...$('#flags').children].map(n => n.cloneNode(true)));
@@ -288,4 +288,4 @@ function start() {
 }
 start();
 // for tests and for whoever is curious
-window.routeviz = { state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper };
+window.routeviz = { info: () => picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper };

@@ -59,14 +59,15 @@ function dress(material, { cut, pierced, bars }) {
 }
 
 export function makeMaterials(clipping) {
-  const base = { clippingPlanes: clipping, side: THREE.DoubleSide, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 };
+  // inner sides are only drawn while the picture is cut open
+  const base = { clippingPlanes: clipping, side: THREE.FrontSide, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 };
   const line = colour => new THREE.LineBasicMaterial({ color: colour, clippingPlanes: clipping });
   const M = {
     steel: dress(new THREE.MeshPhongMaterial({ ...base, color: '#b7c1c9', specular: '#5c6166', shininess: 26 }), { cut: '#7f8e9a' }),
     duct: dress(new THREE.MeshMatcapMaterial({ ...base, matcap: brushed('#dfe7ee', '#a3b1bd', '#5e6c78') }), { cut: '#6c7a86' }),
-    bars: dress(new THREE.MeshLambertMaterial({ ...base }), { cut: '#8e1f0c', bars: true }),
-    zone: new THREE.MeshBasicMaterial({ ...base, color: '#12646b', transparent: true, opacity: 0.1, depthWrite: false }),
-    ghost: new THREE.MeshBasicMaterial({ ...base, color: '#12646b', transparent: true, opacity: 0.22, depthWrite: false }),
+    bars: dress(new THREE.MeshLambertMaterial({ ...base, polygonOffsetFactor: 0, polygonOffsetUnits: -2 }), { cut: '#8e1f0c', bars: true }),
+    zone: new THREE.MeshBasicMaterial({ ...base, side: THREE.DoubleSide, color: '#12646b', transparent: true, opacity: 0.1, depthWrite: false }),
+    ghost: new THREE.MeshBasicMaterial({ ...base, side: THREE.DoubleSide, color: '#12646b', transparent: true, opacity: 0.22, depthWrite: false }),
     seam: line('#566472'), edge: line('#5b5144'), timber: line('#7a5a30'), zoneLine: line('#12646b'), barLine: line('#8e1f0c'), strong: line('#24272b'),
     paint: {},
   };
@@ -74,6 +75,7 @@ export function makeMaterials(clipping) {
     const made = metal ? M.steel : name === 'zone' ? M.zone : dress(new THREE.MeshLambertMaterial({ ...base, color: colour, transparent: opacity < 1, opacity }), { cut: opacity < 1 ? null : cut, pierced: opacity === 1 });
     M.paint[name] = { material: made, line: !edges ? null : name === 'zone' ? M.zoneLine : metal ? M.seam : edge === '#7a5a30' ? M.timber : M.edge, glass: opacity < 1 && name !== 'zone' };
   }
+  M.solid = [...new Set([M.steel, M.duct, M.bars, ...Object.values(M.paint).filter(p => !p.glass && p.material !== M.zone).map(p => p.material)])];
   return M;
 }
 export function applyTint(M, dark) {

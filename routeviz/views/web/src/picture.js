@@ -22,7 +22,7 @@ export function makePicture(host, bytes, on) {
   const controls = new OrbitControls(camera, renderer.domElement);
   controls.enableDamping = false; controls.maxDistance = 900; controls.minDistance = 16;
   const sky = new THREE.HemisphereLight('#fffdf8', '#d8ccb9', 1.6), sun = new THREE.DirectionalLight('#fff7ea', 1.2), fill = new THREE.AmbientLight('#fff', 0.25), back = new THREE.DirectionalLight('#fff7ea', 0.5);
-  sun.position.set(width + 6, 250, 230); sun.target.position.set(width / 2, 60, 0); sun.castShadow = true; sun.shadow.mapSize.set(1024, 1024); back.position.set(-80, 200, -300);
+  sun.position.set(width + 6, 250, 230); sun.target.position.set(width / 2, 60, 0); sun.shadow.mapSize.set(1024, 1024); back.position.set(-80, 200, -300);
   const spread = Math.max(130, width * 0.8);
   Object.assign(sun.shadow.camera, { left: -spread, right: spread, top: 140, bottom: -140, near: 10, far: 700 });
   sun.shadow.bias = -0.0006; sun.shadow.normalBias = 0.5; sun.shadow.radius = 4; sun.shadow.autoUpdate = false;
@@ -31,10 +31,25 @@ export function makePicture(host, bytes, on) {
   const clip = new THREE.Plane(new THREE.Vector3(0, 0, 1), 1e4), M = makeMaterials([clip]);
   const groups = Object.fromEntries(['fixed', 'hood', 'cover', 'cook', 'run', 'clash', 'keep'].map(n => [n, new THREE.Group()]));
   scene.add(groups.fixed, groups.hood, groups.cover, groups.cook, groups.run, groups.clash, groups.keep);
-  const shown = Object.fromEntries(Object.keys(LAYERS).map(k => [k, true])), layers = {}, bySolid = {}, solidMeshes = [];
+  const batches = {}, shown = Object.fromEntries(Object.keys(LAYERS).map(k => [k, true])), layers = {}, bySolid = {}, solidMeshes = [];
+  const barred = [];
   let frame = 0, current = null, ready = false, view = 'square', size = null, anim = 0;
 
-  const draw = () => { frame = 0; renderer.render(scene, camera); on.drawn(); };
+  // where drawing is slow (no graphics card), shadows come when the picture rests
+  let slow = false, resting = 0;
+  const full = () => { sun.castShadow = true; sun.shadow.needsUpdate = true; renderer.render(scene, camera); };
+  const draw = () => {
+    frame = 0; clearTimeout(resting);
+    if (slow) { sun.castShadow = false; resting = setTimeout(full, 450); }
+    renderer.render(scene, camera); on.drawn();
+  };
+  function gauge() { // time one frame, the driver's work included
+    const gl = renderer.getContext(), pixel = new Uint8Array(4);
+    sun.castShadow = false; renderer.render(scene, camera); gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
+    const t = performance.now();
+    renderer.render(scene, camera); gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
+    slow = performance.now() - t > 60; sun.castShadow = !slow;
+  }
   const ask = () => { if (!frame) frame = requestAnimationFrame(draw); };
   const shadows = () => { sun.shadow.needsUpdate = true; };
 
@@ -46,22 +61,51 @@ export function makePicture(host, bytes, on) {
     node.userData = { label, solid, layer, paint: paint.material };
     node.castShadow = !paint.glass && !timber && layer !== 'ZONES' && layer !== 'SKIN' && layer !== 'ROOF' && layer !== 'OUTER';
     node.receiveShadow = layer !== 'ZONES' && paint.material !== M.steel;
-    if (paint.line && !smooth) {
-      const lines = new THREE.LineSegments(new THREE.EdgesGeometry(node.geometry, 28), paint.line);
-      lines.raycast = () => {};
-      node.add(lines); node.userData.lines = lines;
-    }
-    for (const points of D.lines[name] || []) { const l = new THREE.Line(new THREE.BufferGeometry().setFromPoints(points.map(V3)), paint.line || M.edge); l.raycast = () => {}; node.add(l); }
     (groups[group] || groups.fixed).add(node);
-    (layers[layer] = layers[layer] || []).push(node);
     if (solid) (bySolid[solid] = bySolid[solid] || []).push(node);
     solidMeshes.push(node);
+    const line = paint.line || M.edge, extra = (D.lines[name] || []).flatMap(points => points.slice(1).flatMap((p, i) => [...V3(points[i]).toArray(), ...V3(p).toArray()]));
+    const drawn = { node, lines: [...(paint.line && !smooth ? new THREE.EdgesGeometry(node.geometry, 28).attributes.position.array : []), ...extra], line };
+    if (layer === 'ZONES') { // stands alone, for it is stretched
+      node.add(new THREE.LineSegments(segments(drawn.lines), line));
+      (layers[layer] = layers[layer] || []).push(node);
+    } else (batches[[group, layer, node.material.uuid, +node.castShadow, +node.receiveShadow]] = batches[[group, layer, node.material.uuid, +node.castShadow, +node.receiveShadow]] || []).push(drawn);
+  }
+  const segments = array => { const g = new THREE.BufferGeometry(); g.setAttribute('position', new THREE.Float32BufferAttribute(array, 3)); return g; };
+  // what shares layer and look is drawn as one; the single meshes stay, unseen, to be picked and barred
+  function batch() {
+    const lineSets = {};
+    for (const [key, found] of Object.entries(batches)) {
+      const [group, layer] = key.split(','), first = found[0].node, position = [], normal = [];
+      for (const { node, lines, line } of found) {
+        const flat = node.geometry.index ? node.geometry.toNonIndexed() : node.geometry;
+        position.push(flat.attributes.position.array); normal.push(flat.attributes.normal.array);
+        node.visible = false;
+        (lineSets[[group, layer, line.uuid]] = lineSets[[group, layer, line.uuid]] || { group, layer, line, parts: [] }).parts.push(lines);
+      }
+      const geometry = new THREE.BufferGeometry();
+      for (const [name, parts] of [['position', position], ['normal', normal]]) {
+        const all = new Float32Array(parts.reduce((n, p) => n + p.length, 0));
+        let at = 0;
+        for (const p of parts) { all.set(p, at); at += p.length; }
+        geometry.setAttribute(name, new THREE.BufferAttribute(all, 3));
+      }
+      const whole = new THREE.Mesh(geometry, first.material);
+      whole.castShadow = first.castShadow; whole.receiveShadow = first.receiveShadow;
+      groups[group].add(whole);
+      (layers[layer] = layers[layer] || []).push(whole);
+    }
+    for (const { group, layer, line, parts } of Object.values(lineSets)) {
+      const whole = new THREE.LineSegments(segments(parts.flat()), line);
+      groups[group].add(whole); layers[layer].push(whole);
+    }
   }
   new GLTFLoader().parse(bytes, '', gltf => {
     const found = [];
     gltf.scene.traverse(n => { if (n.isMesh) found.push([n, D.pieces[n.userData.name] ? n.userData.name : D.pieces[n.name] ? n.name : n.parent && n.parent.name]); });
     for (const [node, name] of found) { node.removeFromParent(); node.position.set(0, 0, 0); place(node, name); }
-    ready = true; theme(); if (current) set(current); shadows(); on.ready();
+    batch();
+    ready = true; theme(); sun.castShadow = false; if (current) set(current); shadows(); on.ready(); setTimeout(() => { gauge(); shadows(); ask(); }, 60);
   }, fault => on.failed(fault));
 
   const wipe = group => { for (const child of [...group.children]) { child.traverse(n => n.geometry && n.geometry.dispose()); group.remove(child); } };
@@ -81,11 +125,12 @@ export function makePicture(host, bytes, on) {
     }
   }
   function bar(id) {
-    for (const node of bySolid[id] || []) { node.material = M.bars; if (node.userData.lines) node.userData.lines.material = M.barLine; node.userData.barred = true; }
+    for (const node of bySolid[id] || []) {
+      if (!node.children.length) node.add(new THREE.LineSegments(new THREE.EdgesGeometry(node.geometry, 28), M.barLine));
+      node.material = M.bars; node.visible = shown[node.userData.layer] !== false; barred.push(node);
+    }
   }
-  function unbar() {
-    for (const node of solidMeshes) if (node.userData.barred) { node.material = node.userData.paint; if (node.userData.lines) node.userData.lines.material = M.paint[Object.keys(M.paint).find(k => M.paint[k].material === node.userData.paint)].line || M.edge; node.userData.barred = false; }
-  }
+  function unbar() { for (const node of barred.splice(0)) { node.material = node.userData.paint; node.visible = false; } }
   // from where to where a run meets a member: rays along it, over its whole width
   const probe = new THREE.Raycaster();
   function meets(nodes, a, b, radius) {
@@ -146,6 +191,7 @@ export function makePicture(host, bytes, on) {
   function layer(change) {
     if (change) Object.assign(shown, change);
     for (const [name, nodes] of Object.entries(layers)) for (const node of nodes) node.visible = name === 'OUTER' ? shown.ROOF && view === 'outside' : shown[name] !== false;
+    for (const node of barred) node.visible = shown[node.userData.layer] !== false;
     groups.run.visible = groups.clash.visible = shown.DUCT;
     groups.cover.visible = shown.COVER && view !== 'along';
     groups.keep.visible = shown.ZONES && view === 'outside';
@@ -178,8 +224,9 @@ export function makePicture(host, bytes, on) {
   const ray = new THREE.Raycaster();
   function pick(px, py) { // the nearest thing under a point of the picture; corners within reach attract
     ray.setFromCamera(new THREE.Vector2(px / size.width * 2 - 1, 1 - py / size.height * 2), camera);
-    const seen = [...solidMeshes.filter(n => n.visible && n.userData.layer !== 'ZONES'), ...groups.run.children];
-    const hit = ray.intersectObjects(seen, true).find(h => h.object.isMesh && h.object.visible && clip.distanceToPoint(h.point) > -1e-6);
+    const there = layer => layer === 'OUTER' ? shown.ROOF && view === 'outside' : layer !== 'ZONES' && shown[layer] !== false && !(layer === 'COVER' && view === 'along');
+    const seen = [...solidMeshes.filter(n => there(n.userData.layer)), ...groups.run.children];
+    const hit = ray.intersectObjects(seen, true).find(h => h.object.isMesh && clip.distanceToPoint(h.point) > -1e-6);
     if (!hit) return null;
     let best = hit.point.clone(), reach = 11, corner = false;
     const p = hit.object.geometry.attributes.position;
@@ -191,11 +238,12 @@ export function makePicture(host, bytes, on) {
     return { at: [best.x, -best.z, best.y], corner, label: hit.object.userData.label || (hit.object.parent && hit.object.parent.userData.label) || 'duct' };
   }
   return {
-    set, layer, theme, go, project, pick, ask, draw, shown,
+    set, layer, theme, go, project, pick, ask, draw, full, shown,
     size(next) { size = next; renderer.setPixelRatio(Math.min(devicePixelRatio, 2)); renderer.setSize(next.width, next.height); camera.aspect = next.width / next.height; if (view) go(view, 'now'); else { camera.updateProjectionMatrix(); ask(); } },
     cut(axis, value) { // keep what lies beyond the plane: from the room, from the left, from above
       const normal = { y: [0, 0, -1], x: [1, 0, 0], z: [0, -1, 0] }[axis];
       clip.normal.set(...normal);
+      for (const material of M.solid) { const side = value === null ? THREE.FrontSide : THREE.DoubleSide; if (material.side !== side) { material.side = side; material.needsUpdate = true; } }
       clip.constant = value === null ? 1e4 : axis === 'y' ? -value : axis === 'x' ? -value : value;
       shadows(); ask();
     },
