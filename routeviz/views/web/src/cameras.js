@@ -5,7 +5,7 @@ import { V } from './duct.js';
 
 export const VIEWS = { square: 'square to the wall', ceiling: 'under the joists', along: 'beside the duct', outside: 'at the cap', room: 'in the room' };
 
-export const capTop = end => end && end.kind === 'roof' ? end.at[2] + D.scene.duct.stub + 5 : null;
+export const capTop = end => end && end.kind === 'roof' ? end.at[2] + 5 : null;
 
 // stand in a direction so far off that all points just fit
 function fit(points, direction, degrees, aspect, pad = 0.06) {

@@ -150,7 +150,7 @@ function roofCap(end, section, M) {
   const r = section[1] / 2;
   group.add(pipe(-tilt - 0.2, Math.max(stub * 0.42, tilt + 1.2), 1.6, 0.3), pipe(-tilt, stub, 0.12, 0.12), pipe(stub - 1.6, stub - 0.9, r * 0.42, r * 0.42));
   group.add(turned([[r * 1.85, stub + 1.1], [r * 1.85, stub + 2.1], [r * 0.3, stub + 4.6], [r * 0.3, stub + 4.75]], M));
-  group.position.copy(V3(end.at));
+  group.position.copy(V(end.at[0], end.at[1], end.at[2] - stub)); // the duct ends one stub above the roof
   return group;
 }
 function wallCap(end, section, M) {
