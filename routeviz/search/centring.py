@@ -8,14 +8,15 @@ it keeps clear of everything again; otherwise the route stays as the search left
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
 import numpy as np
-from scipy.optimize import linprog
 
 from routeviz.model.freespace import BarrierKind, FreeSpace, Region, Ticks
+from routeviz.search.linear import least_cost
 from routeviz.search.measure import bodies, gap, touches_itself
 from routeviz.search.moves import END, START, Moves
 from routeviz.search.trace import Trace
@@ -180,24 +181,16 @@ def _solved(programme: _Programme, longer_in: float) -> Trace | None:
     for coefficients, _ in total:
         for at, value in coefficients.items():
             cost[at] += _LENGTH_WEIGHT * value
-    matrices = []
-    for rows in (programme.upper, programme.equal):
-        matrix = np.zeros((len(rows), programme.count))
-        for n, (row, _) in enumerate(rows):
-            for at, value in row.items():
-                matrix[n, at] = value
-        matrices.append(matrix)
-    bounds = [(None, None)] * programme.moving + [(0.0, _CAP_IN)] * (programme.count - programme.moving)
-    found = linprog(
-        cost, A_ub=matrices[0], b_ub=[b for _, b in programme.upper], A_eq=matrices[1],
-        b_eq=[b for _, b in programme.equal], bounds=bounds, method="highs",
-    )  # fmt: skip
-    if found.status != 0 or found.x is None:
+    free = programme.count - programme.moving
+    low = [-math.inf] * programme.moving + [0.0] * free
+    high = [math.inf] * programme.moving + [_CAP_IN] * free
+    best = least_cost(cost, low, high, upper=programme.upper, equal=programme.equal)
+    if best is None:
         return None
     points: list[Ticks] = []
     for n, point in enumerate(route.points):
         which = [programme.variable.get((n, t), -1) for t in range(3)]
-        moved = [round(found.x[k] * TICKS_PER_IN) if k >= 0 else point[t] for t, k in enumerate(which)]
+        moved = [round(best[k] * TICKS_PER_IN) if k >= 0 else point[t] for t, k in enumerate(which)]
         points.append((moved[0], moved[1], moved[2]))
     leave, last = route.exit, list(points[-1])
     u, v = (np.array([last[t]], np.int64) for t in range(3) if t != leave.axis)
