@@ -29,6 +29,7 @@ def plan(
     picture: bool = True,
     page: bool = True,
     wall: bool = True,
+    wall_step: Annotated[float, Parameter(validator=validators.Number(gte=0.25, lte=12))] = 2.0,
     ways: Annotated[int, Parameter(validator=validators.Number(gte=1))] = 3,
     apply: int | None = None,
 ) -> int:
@@ -48,6 +49,8 @@ def plan(
         Write the one-file 3D page.
     wall
         Carry the whole wall in the page: the hood can be moved along the tape.
+    wall_step
+        Inches from place to place on that tape; 1 takes twice as long as 2.
     ways
         Most ways out to work through.
     apply
@@ -76,12 +79,14 @@ def plan(
     write_text(folder / "plan.txt", reports.plan_text(found, fixes=fixes))
     written = ["plan.json", "plan.txt"]
     if page or picture:
-        written += _views(found, fixes, folder, page=page, wall=wall, picture=picture)
+        written += _views(found, fixes, folder, page=page, wall_step=wall_step if wall else None, picture=picture)
     print(f"Written to {folder}: {', '.join(written)}", file=sys.stderr)  # noqa: T201
     return 0
 
 
-def _views(found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, wall: bool, picture: bool) -> list[str]:
+def _views(
+    found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, wall_step: float | None, picture: bool
+) -> list[str]:
     from routeviz.errors import MissingPartError
     from routeviz.views import stage as stages
 
@@ -90,7 +95,10 @@ def _views(found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, wal
     if page:
         from routeviz.views import page as pages
 
-        write_text(folder / "plan.html", pages.compose(found, fixes=fixes, wall_map=_wall_map(found) if wall else None))
+        write_text(
+            folder / "plan.html",
+            pages.compose(found, fixes=fixes, wall_map=_wall_map(found, wall_step) if wall_step else None),
+        )
         written.append("plan.html")
     if picture:
         from routeviz.views import still
@@ -103,14 +111,14 @@ def _views(found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, wal
     return written
 
 
-def _wall_map(found: Plan) -> WallMap | None:
-    """Answer for every inch of the wall at the planned height; a route as built stays where it is."""
+def _wall_map(found: Plan, step_in: float) -> WallMap | None:
+    """Answer for places all along the wall at the planned height; a route as built stays where it is."""
     from routeviz import studies
     from routeviz.errors import LimitError
     from routeviz.views.wallmap import WallMap, cell_of
 
     scene = found.scene
-    positions, heights = studies.places(scene), studies.heights(scene)
+    positions, heights = studies.places(scene, step_in=step_in), studies.heights(scene)
     if scene.as_built is not None or not positions:
         return None
     try:

@@ -13,7 +13,7 @@ from routeviz.routing.vectors import along, distance, dot, scale, sub, unit
 
 __all__ = ["NEAR_IN", "near", "penetrations"]
 
-NEAR_IN = 12.0  # members farther than this from the duct's skin are not near
+NEAR_IN = 8.0  # members farther than this from the duct's skin are not near
 _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
 _TOUCH_IN = 1e-6  # touching is not cutting
 
