@@ -16,12 +16,14 @@ from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Route
 from routeviz.model.scene import Assumption, Scene
 from routeviz.model.solids import Frame
+from routeviz.model.takeoff import TakeOff
 from routeviz.pipeline.answer import answer, second_line, verdict
 from routeviz.rules import Profile
 from routeviz.units import length_text
 
-__all__ = ["conclude", "plan", "scene_findings", "settle"]
+__all__ = ["NOTHING_COUNTED", "conclude", "plan", "scene_findings", "settle"]
 
+NOTHING_COUNTED = TakeOff((), (), (), (), (), (), ())  # the parts of a plan that is only weighed, not built
 Progress = Callable[[str], None]
 
 
@@ -55,7 +57,7 @@ def settle(scene: Scene, profile: Profile) -> Scene:
     return replace(scene, hood=replace(scene.hood, mount_in=chosen), assumptions=(*scene.assumptions, note))
 
 
-def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = None) -> Plan:
+def plan(scene: Scene, *, alternatives: int = 3, counted: bool = True, progress: Progress | None = None) -> Plan:
     """Plan one scene from its measures to parts.
 
     Parameters
@@ -64,6 +66,8 @@ def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = Non
         As read; a missing mounting height is chosen within the legal window.
     alternatives : int
         Most ways out to work through.
+    counted : bool
+        Whether parts, cuts and steps are counted; a plan that is only weighed against others needs none.
     progress : callable
         Told the name of each stage as it begins.
 
@@ -87,13 +91,15 @@ def plan(scene: Scene, *, alternatives: int = 3, progress: Progress | None = Non
         scene = replace(scene, assumptions=(*scene.assumptions, *framing.assumptions(scene)))
     with clock("search"):
         paths = (
-            _as_built_paths() if scene.as_built else search.find(freespace.carve(frame, scene, scene.duct.sections[0]))
+            _as_built_paths()
+            if scene.as_built
+            else search.find(freespace.carve(frame, scene, scene.duct.sections[0]), others=max(alternatives - 1, 0))
         )
     with clock("realise"):
         routes = _routes(scene, frame, paths, alternatives)
     with clock("check, blow, count"):
         findings = rules.check_scene(scene, frame, profile)
-        options = tuple(_option(scene, frame, profile, route, findings) for route in routes)
+        options = tuple(_option(scene, frame, profile, route, findings, counted=counted) for route in routes)
         members = rules.blocker_rulings(scene, frame, profile, _open_ways(paths))
     return conclude(scene, frame, paths, options, findings, members, tuple(clock.times))
 
@@ -120,14 +126,16 @@ def _routes(scene: Scene, frame: Frame, paths: Paths, alternatives: int) -> tupl
     )
 
 
-def _option(scene: Scene, frame: Frame, profile: Profile, route: Route, of_scene: tuple[Finding, ...]) -> Option:
+def _option(
+    scene: Scene, frame: Frame, profile: Profile, route: Route, of_scene: tuple[Finding, ...], *, counted: bool
+) -> Option:
     air = airflow.solve(route, scene)
     findings = rules.check_route(scene, frame, profile, route, air)
-    counted = takeoff.count(route, scene, frame, of_scene + findings)
+    parts = takeoff.count(route, scene, frame, of_scene + findings) if counted else NOTHING_COUNTED
     if air.full.status is AirStatus.NO_FAN:
-        return Option(route, findings, air, counted)
+        return Option(route, findings, air, parts)
     need, makeup = _asked(scene, profile, air.full.flow_cfm)
-    return Option(route, findings, air, counted, need, makeup)
+    return Option(route, findings, air, parts, need, makeup)
 
 
 def _asked(scene: Scene, profile: Profile, flow_cfm: float) -> tuple[AirNeed, MakeupAir]:

@@ -71,6 +71,8 @@ def alternatives(
     Only hidden routes with at most two elbows are offered, and boxed ones when the best is boxed too. Through a face
     that has been offered already, only routes with at most one elbow more than the best count.
     """
+    if count < 1:
+        return []
     elbows = min(space.limits.elbows, PLANAR)
     terms = Terms(priced=boxed)
     found = list(_options(space, looker.planar(terms), elbows)) + looker.with_offset(priced=boxed)

@@ -72,7 +72,7 @@ def _facts(space: FreeSpace, looker: Looker, began: float, note: str = "") -> Se
     return SearchFacts(shape, alive, space.limits.elbows, time.perf_counter() - began, note)
 
 
-def find(space: FreeSpace) -> Paths:
+def find(space: FreeSpace, *, others: int = MOST_ALTERNATIVES) -> Paths:
     """Find the best way out for the hood where it stands.
 
     Cost is lexicographic: boxed length in the open room, elbows, length.
@@ -81,6 +81,8 @@ def find(space: FreeSpace) -> Paths:
     ----------
     space : FreeSpace
         From `routeviz.freespace.carve`.
+    others : int
+        Most other ways out to look for beside the best.
 
     Returns
     -------
@@ -99,7 +101,7 @@ def find(space: FreeSpace) -> Paths:
             front += [f.cost for f in found]
             best = _best(space, found)
             if best is not None:
-                return _answer(space, looker, best, bound, front, began)
+                return _answer(space, looker, best, bound, front, began, others)
     except LimitError as limit:
         simpler = why_not_straight(space, below=math.inf)
         return Paths(Outcome.LIMIT_REACHED, None, (), (), simpler, _facts(space, looker, began, str(limit)))
@@ -110,7 +112,13 @@ def find(space: FreeSpace) -> Paths:
 
 
 def _answer(
-    space: FreeSpace, looker: Looker, best: tuple[Found, Trace], bound: Cost | None, front: list[Cost], began: float
+    space: FreeSpace,
+    looker: Looker,
+    best: tuple[Found, Trace],
+    bound: Cost | None,
+    front: list[Cost],
+    began: float,
+    count: int,
 ) -> Paths:
     """Write the answer, with the outcome that the bound allows."""
     found, route = best
@@ -132,7 +140,7 @@ def _answer(
     line = centreline(space, table, settled, boxed)
     others = tuple(
         centreline(space, table, centred(space, table, other) if boxed == 0 else other, option.cost[0])
-        for option, other in alternatives(space, looker, route, MOST_ALTERNATIVES, boxed=boxed > 0)
+        for option, other in alternatives(space, looker, route, count, boxed=boxed > 0)
     )
     simpler = why_not_straight(space, below=line.elbows)
     outcome = Outcome.PROVEN if proven else Outcome.BEST_FOUND

@@ -117,6 +117,9 @@ class Looker:
             The bound that goes with it.
         """
         limit = self.space.limits.elbows
+        plain = self.costs(Terms(priced=priced), min(limit, PLANAR))
+        if plain and plain[0].cost[:2] == (0, 0):
+            return plain, plain[0].cost  # nothing has less than no elbow and nothing boxed
         bound = self.bound(priced=priced, elbows=min(limit, PLANAR))
         found = self.exact(priced=priced, elbows=min(limit, PLANAR), at_least=0, bound=bound)
         found = sorted(found + self.with_offset(priced=priced), key=lambda f: f.cost)

@@ -73,7 +73,7 @@ def fixes(plan: Plan, *, most: int = 3, progress: Callable[[str], None] | None =
         if progress:
             progress(attempt.words)
         searches += 1
-        again = pipeline.plan(changed, alternatives=1)
+        again = pipeline.plan(changed, alternatives=1, counted=False)
         if again.best is None or must_broken(again) or not _does(attempt, again):
             return False
         found.append(_fix(attempt, again))

@@ -12,12 +12,10 @@ from routeviz.model.freespace import FreeSpace
 from routeviz.model.path import Outcome, Paths, SearchFacts
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene
-from routeviz.model.takeoff import TakeOff
 from routeviz.units import ticks
 
 __all__ = ["heights", "places", "wall_plans"]
 
-_NOTHING_COUNTED = TakeOff((), (), (), (), (), (), ())
 Rows = tuple[tuple[Plan, ...], ...]
 
 
@@ -123,5 +121,5 @@ def _plan_here(
         return pipeline.conclude(scene, frame, paths, (), findings)
     route = routing.realise(line, scene, frame)
     air = airflow.solve(route, scene)
-    option = Option(route, rules.check_route(scene, frame, profile, route, air), air, _NOTHING_COUNTED)
+    option = Option(route, rules.check_route(scene, frame, profile, route, air), air, pipeline.NOTHING_COUNTED)
     return pipeline.conclude(scene, frame, paths, (option,), findings)
