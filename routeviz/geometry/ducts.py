@@ -221,8 +221,30 @@ def _size(shape: Shape, at: Vec3) -> float:
     return max(max(abs(v - at[i]) for v in (box.lo[i], box.hi[i])) for i in range(3))
 
 
+def _apart(piece: Straight, axis: int, box: Box) -> Gap | None:
+    """Give the gap of a round piece along an axis to a box beside or beyond it; None where it needs a closer look."""
+    u, v = (i for i in range(3) if i != axis)
+    start, end = sorted((piece.start[axis], piece.end[axis]))
+    across = [min(max(piece.start[i], box.lo[i]), box.hi[i]) for i in (u, v)]
+    away = math.hypot(across[0] - piece.start[u], across[1] - piece.start[v])
+    radius = piece.section.width_in / 2
+    beyond = max(box.lo[axis] - end, start - box.hi[axis])
+    if away <= radius or beyond > 0.0:
+        return None
+    on_duct, on_solid = [0.0] * 3, [0.0] * 3
+    on_duct[axis] = on_solid[axis] = (max(start, box.lo[axis]) + min(end, box.hi[axis])) / 2
+    for i, at in zip((u, v), across, strict=True):
+        on_solid[i] = at
+        on_duct[i] = piece.start[i] + (at - piece.start[i]) * radius / away
+    return Gap(away - radius, (on_duct[0], on_duct[1], on_duct[2]), (on_solid[0], on_solid[1], on_solid[2]))
+
+
 def _straight_gap(piece: Straight, shape: Shape) -> Gap:
     direction = _unit(minus(piece.end, piece.start))
+    if piece.section.is_round and isinstance(shape, Box) and max(map(abs, direction)) == 1.0:
+        beside = _apart(piece, next(i for i in range(3) if direction[i]), shape)
+        if beside is not None:
+            return beside
     wide, narrow = _across(direction, piece.wide)
     body = _swept(piece.start, piece.end, piece.section, wide, narrow)
     middle = plus(piece.start, minus(piece.end, piece.start), 0.5)

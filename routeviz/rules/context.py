@@ -27,9 +27,12 @@ _MAKER_FIELD = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Context:
-    """A scene with everything that is known of it. Rules on routes need `route`; those on air need `air`."""
+    """A scene with everything that is known of it. Rules on routes need `route`; those on air need `air`.
+
+    Two contexts are the same only if they are one, so that what is worked out for one can be kept by it.
+    """
 
     scene: Scene
     frame: Frame

@@ -5,11 +5,12 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Iterator
+from functools import lru_cache
 
 from routeviz.geometry import bounds, contains
 from routeviz.model.route import Part, PartKind
 from routeviz.model.scene import Scene, SpaceKind
-from routeviz.model.solids import Frame, Passage, Solid, Vec3, Zone
+from routeviz.model.solids import Box, Frame, Passage, Solid, Vec3, Zone
 from routeviz.rules.context import Context
 
 __all__ = ["boxed_run", "cold_run", "lengths_by_space", "pieces", "rated_wall", "space_kind", "zone_at"]
@@ -21,9 +22,19 @@ COLD_KINDS = frozenset({SpaceKind.ATTIC, SpaceKind.GARAGE, SpaceKind.PORCH, Spac
 
 def zone_at(frame: Frame, point: Vec3) -> Zone | None:
     """Give the zone that rules at a point: later zones overrule earlier ones."""
-    for zone in reversed(frame.zones):
-        box = bounds(zone.shape)
-        if all(a <= p <= b for a, p, b in zip(box.lo, point, box.hi, strict=True)) and contains(zone.shape, point):
+    return _first_that_holds(_bounded(frame), point)
+
+
+def _bounded(frame: Frame) -> list[tuple[Box, Zone]]:
+    """Give the zones with the boxes round them, the one that overrules all others first."""
+    return [(bounds(zone.shape), zone) for zone in reversed(frame.zones)]
+
+
+def _first_that_holds(zones: list[tuple[Box, Zone]], point: Vec3) -> Zone | None:
+    x, y, z = point
+    for box, zone in zones:
+        (x0, y0, z0), (x1, y1, z1) = box.lo, box.hi
+        if x0 <= x <= x1 and y0 <= y <= y1 and z0 <= z <= z1 and contains(zone.shape, point):
             return zone
     return None
 
@@ -56,11 +67,15 @@ def pieces(part: Part) -> Iterator[tuple[Vec3, float]]:
             yield (middle[0], middle[1], middle[2]), long / count * scale
 
 
-def _followed(context: Context) -> Iterator[tuple[Vec3, float, Zone | None]]:
-    for part in context.the_route().parts:
-        if part.kind in _LAID:
-            for middle, length in pieces(part):
-                yield middle, length, zone_at(context.frame, middle)
+@lru_cache(maxsize=2)  # several rules follow the same route
+def _followed(context: Context) -> tuple[tuple[Vec3, float, Zone | None], ...]:
+    zones = _bounded(context.frame)
+    return tuple(
+        (middle, length, _first_that_holds(zones, middle))
+        for part in context.the_route().parts
+        if part.kind in _LAID
+        for middle, length in pieces(part)
+    )
 
 
 def lengths_by_space(context: Context) -> dict[str, float]:

@@ -47,13 +47,19 @@ def test_axis_parallel_tube_and_box_have_a_closed_form():
         start = [rng.uniform(-50, 50) for _ in range(3)]
         end = list(start)
         end[axis] += rng.uniform(1, 60)
-        found = gap(Straight(tuple(start), tuple(end), round_duct(2 * radius)), box).gap_in
+        nearest = gap(Straight(tuple(start), tuple(end), round_duct(2 * radius)), box)
+        found = nearest.gap_in
         along = max(0.0, box.lo[axis] - end[axis], start[axis] - box.hi[axis])
         flat = math.hypot(*(max(0.0, box.lo[i] - start[i], start[i] - box.hi[i]) for i in range(3) if i != axis))
         expected = math.hypot(along, max(0.0, flat - radius))
         if expected > 0:
             clear += 1
             assert found == pytest.approx(expected, abs=2e-9)
+            assert math.dist(nearest.on_duct, nearest.on_solid) == pytest.approx(expected, abs=2e-9)
+            assert all(lo - 1e-9 <= p <= hi + 1e-9 for lo, p, hi in zip(box.lo, nearest.on_solid, box.hi, strict=True))
+            from_axis = math.hypot(*(nearest.on_duct[i] - start[i] for i in range(3) if i != axis))
+            assert from_axis <= radius + 1e-9
+            assert start[axis] - 1e-9 <= nearest.on_duct[axis] <= end[axis] + 1e-9
         else:
             assert found == pytest.approx(max(-radius, flat - radius) if along == 0 and flat else -radius, abs=1e-9)
     assert clear > 200
