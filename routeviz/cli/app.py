@@ -21,6 +21,7 @@ app = App(
 )
 _COMMANDS = {
     "new": "Write a commented starter scene to fill in from a tape measure.",
+    "app": "Open a scene in the browser: change any number there and see what follows.",
     "plan": "Find the best duct route; print it, write plan.json, a picture and a 3D page.",
     "check": "Judge a scene: its route as built, or the best one found.",
     "tape": "Show what every inch of the hood wall gives, from one search.",
@@ -29,5 +30,6 @@ _COMMANDS = {
     "explain": "Say what a rule checks, why, and where it comes from.",
     "schema": "Print the JSON schema of a scene file or of a plan.",
 }
+_ELSEWHERE = {"app": "live"}  # this module has the name that the command would have
 for _name, _help in _COMMANDS.items():
-    app.command(f"routeviz.cli.{_name}:{_name}", name=_name, help=_help)
+    app.command(f"routeviz.cli.{_ELSEWHERE.get(_name, _name)}:{_name}", name=_name, help=_help)

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from routeviz.model.finding import Verdict
+from routeviz.model.finding import MemberRuling, Verdict
 
-__all__ = ["Fix", "FixKind", "Way"]
+__all__ = ["Bay", "Fix", "FixKind", "JoistAt", "JoistPreview", "Way"]
 
 
 class FixKind(StrEnum):
@@ -73,3 +73,56 @@ class Way:
     parts: int | None
     answer: str
     cabinet_in3: float = 0.0  # taken of the cabinets that hide the duct
+
+
+@dataclass(frozen=True, slots=True)
+class JoistAt:
+    """One joist as a stud finder told it, or as the pattern was carried on from there; distances from the edge [in]."""
+
+    number: int
+    centre_in: float
+    low_in: float
+    high_in: float
+    measured: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Bay:
+    """The space between two joists, or between a wall and a joist; distances from the edge [in]."""
+
+    low_in: float
+    high_in: float
+    fits: bool  # the duct goes through with its clearance
+    here: bool  # the duct's centre stands in it
+
+    @property
+    def clear_in(self) -> float:
+        """Give the clear width."""
+        return self.high_in - self.low_in
+
+
+@dataclass(frozen=True, slots=True)
+class JoistPreview:
+    """What measured joists mean for a duct that goes straight up where the hood hangs.
+
+    Shifts are of the hood along the wall, negative to the left; None where there is none, or where joists run along the
+    wall and no shift helps. `blockers` name what stands in the duct with how far [in], `opening` what a framed opening
+    needs at each joist that does. `offset` is the answer of a plan in which two equal bends step the duct aside, with
+    the `offset_changes` of the scene that it asks for. `changes` put the joists into the scene file.
+    """
+
+    along: bool  # joists run along the hood wall; distances count from it
+    spacing_in: float
+    joists: tuple[JoistAt, ...]
+    bays: tuple[Bay, ...]
+    duct_in: tuple[float, float]  # the duct's edges, measured as the joists are
+    blockers: tuple[tuple[str, float], ...]
+    shift_left_in: float | None
+    shift_right_in: float | None
+    middle_in: float | None
+    opening: tuple[tuple[str, MemberRuling], ...]
+    notes: tuple[str, ...]
+    changes: tuple[tuple[str, object], ...]
+    offset: str = ""
+    offset_words: str = ""
+    offset_changes: tuple[tuple[str, str], ...] = ()

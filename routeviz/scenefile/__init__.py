@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from routeviz.scenefile.adding import add_row
 from routeviz.scenefile.editing import edit
-from routeviz.scenefile.reading import load, loads
-from routeviz.scenefile.starter import json_schema, starter
+from routeviz.scenefile.reading import load, loads, plain
+from routeviz.scenefile.starter import blank, json_schema, starter
 
-__all__ = ["edit", "json_schema", "load", "loads", "starter"]
+__all__ = ["add_row", "blank", "edit", "json_schema", "load", "loads", "plain", "starter"]

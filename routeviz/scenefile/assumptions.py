@@ -12,6 +12,7 @@ from pydantic.fields import FieldInfo  # noqa: TID251 - this is the door
 from routeviz.model.scene import Assumption, SectionSize
 from routeviz.scenefile.document import Document
 from routeviz.scenefile.fields import Length, Reader, literal
+from routeviz.scenefile.house import LayerTable
 from routeviz.scenefile.paths import Path, read_path, write_path
 from routeviz.scenefile.sizes import Section
 
@@ -86,8 +87,14 @@ class Taken:
         if reader is not None and value is not None:
             return reader.show(value, metric=self._metric).strip('"')
         if isinstance(value, tuple):
-            return ", ".join(f"{v:g}" if isinstance(v, float) else str(v) for v in value)
+            return ", ".join(self._part(v) for v in value)
         return literal(value).strip('"')
+
+    def _part(self, value: Any) -> str:
+        """Show one value of a list; a layer by its material and thickness."""
+        if isinstance(value, LayerTable):
+            return f"{value.material} {self.length(value.thickness)}"
+        return f"{value:g}" if isinstance(value, float) else str(value)
 
     def marked(self) -> None:
         """Note every key that the file lists under ``assumed``."""

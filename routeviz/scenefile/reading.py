@@ -23,7 +23,7 @@ from routeviz.scenefile.mistakes import Trouble, trouble_from, without_misspelt
 from routeviz.scenefile.notation import notation_words
 from routeviz.scenefile.paths import Path, descend
 
-__all__ = ["load", "loads", "parse_toml"]
+__all__ = ["load", "loads", "parse_toml", "plain"]
 
 _DEEPEST: Final = 20  # far more than any place in a scene
 _LARGEST_BYTES: Final = 4_000_000
@@ -97,6 +97,17 @@ def loads(text: str, name: str = "scene.toml", *, profiles: Sequence[str] = (), 
     if troubles or document is None:
         raise SceneError(_mistakes(troubles, text, name))
     return build(document, raw, name)
+
+
+def plain(text: str) -> dict[str, Any]:
+    """Give what stands in the text of a scene file, as it is written there.
+
+    Raises
+    ------
+    SceneError
+        If the text is not TOML.
+    """
+    return parse_toml(text, "scene")
 
 
 def parse_toml(text: str, name: str) -> dict[str, Any]:

@@ -8,12 +8,17 @@ from typing import Any
 
 from routeviz.scenefile.document import FORMAT, Document
 
-__all__ = ["json_schema", "starter"]
+__all__ = ["blank", "json_schema", "starter"]
 
 
 def starter() -> str:
     """Give a commented scene of an invented kitchen, as text of a TOML file, to be edited from a tape measure."""
     return resources.files("routeviz.scenefile").joinpath("starter.toml").read_text(encoding="utf-8")
+
+
+def blank() -> str:
+    """Give an empty kitchen as text of a TOML file: a scene that plans, in which every number is marked as guessed."""
+    return resources.files("routeviz.scenefile").joinpath("blank.toml").read_text(encoding="utf-8")
 
 
 def json_schema() -> dict[str, Any]:

@@ -2,6 +2,17 @@
 
 from routeviz.studies.compare import compare
 from routeviz.studies.fixes import fixes, must_broken
+from routeviz.studies.joists import joist_preview, joists_as_json, read_marks
 from routeviz.studies.wall import heights, places, wall_plans
 
-__all__ = ["compare", "fixes", "heights", "must_broken", "places", "wall_plans"]
+__all__ = [
+    "compare",
+    "fixes",
+    "heights",
+    "joist_preview",
+    "joists_as_json",
+    "must_broken",
+    "places",
+    "read_marks",
+    "wall_plans",
+]

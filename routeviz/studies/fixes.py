@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Collection, Iterator
 from dataclasses import dataclass, replace
 
 from routeviz import pipeline
@@ -43,7 +43,13 @@ def needs_fix(plan: Plan) -> bool:
     return plan.verdict in (Verdict.BLOCKED, Verdict.NO_PLACE)
 
 
-def fixes(plan: Plan, *, most: int = 3, progress: Callable[[str], None] | None = None) -> tuple[Fix, ...]:
+def fixes(
+    plan: Plan,
+    *,
+    most: int = 3,
+    kinds: Collection[FixKind] = tuple(FixKind),
+    progress: Callable[[str], None] | None = None,
+) -> tuple[Fix, ...]:
     """Find up to `most` changes that clear all must-findings of a plan, least intrusive first.
 
     Every fix offered was planned again with all rules; one that leaves a must-finding is never offered. At most
@@ -55,6 +61,8 @@ def fixes(plan: Plan, *, most: int = 3, progress: Callable[[str], None] | None =
         A plan that is Blocked or has No place; any other needs none and gets none.
     most : int
         How many to give.
+    kinds : collection of FixKind
+        What may be changed; everything when left out.
     progress : callable
         Told each change as it is tried.
     """
@@ -62,7 +70,7 @@ def fixes(plan: Plan, *, most: int = 3, progress: Callable[[str], None] | None =
         return ()
     found: list[Fix] = []
     later: list[_Try] = []
-    kinds: set[FixKind] = set()
+    had: set[FixKind] = set()
     searches = 0
 
     def take(attempt: _Try) -> bool:
@@ -79,11 +87,11 @@ def fixes(plan: Plan, *, most: int = 3, progress: Callable[[str], None] | None =
         found.append(_fix(attempt, again))
         return True
 
-    for attempt in _tries(plan):
-        if attempt.kind in kinds:
+    for attempt in (a for a in _tries(plan) if a.kind in kinds):
+        if attempt.kind in had:
             later.append(attempt)
         elif take(attempt):
-            kinds.add(attempt.kind)
+            had.add(attempt.kind)
     sides = {(f.kind, f.words) for f in found}
     for attempt in later:
         mirrored = any(kind is attempt.kind and _mirrors(words, attempt.words) for kind, words in sides)

@@ -12,6 +12,7 @@ from routeviz.model.freespace import FreeSpace
 from routeviz.model.path import Outcome, Paths, SearchFacts
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene
+from routeviz.model.solids import Frame
 from routeviz.units import ticks
 
 __all__ = ["heights", "places", "wall_plans"]
@@ -69,8 +70,8 @@ def wall_plans(
     profile = rules.profile(scene.rules.profile, file=scene.file)
     scene = pipeline.settle(replace(scene, as_built=None), profile)
     mount = scene.hood.mount_in or 0.0
-    keep_away = rules.keep_away(profile)
-    space = freespace.carve(framing.frame(scene, keep_away), scene, scene.duct.sections[0])
+    framed = framing.frame(scene, rules.keep_away(profile))
+    space = freespace.carve(framed, scene, scene.duct.sections[0])
     shifts = [x - scene.hood.centre_in for x in positions_in]
     lifts = [h - mount for h in heights_in]
     found = search.field(space, shifts, lifts)
@@ -80,7 +81,7 @@ def wall_plans(
         row = []
         for i, shift in enumerate(shifts):
             here = _moved(scene, shift, mount + lift)
-            row.append(_plan_here(here, profile, keep_away, found, _space_at(space, shift, lift), (j, i)))
+            row.append(_plan_here(here, framing.moved(framed, here), profile, found, _space_at(space, shift, lift), (j, i)))
             if progress:
                 progress(j * len(shifts) + i + 1, total)
         rows.append(tuple(row))
@@ -100,13 +101,12 @@ def _space_at(space: FreeSpace, shift_in: float, lift_in: float) -> FreeSpace:
 
 def _plan_here(
     scene: Scene,
+    frame: Frame,
     profile: rules.Profile,
-    keep_away: dict[str, float],
     found: search.Field,
     space: FreeSpace,
     at: tuple[int, int],
 ) -> Plan:
-    frame = framing.frame(scene, keep_away)
     findings = rules.check_scene(scene, frame, profile)
     facts = SearchFacts((0, 0, 0), 0, found.elbows, 0.0, "one field for the whole wall")
     if any(f.code == "FIT-ROOM" and f.state is State.BROKEN and not f.waived for f in findings):

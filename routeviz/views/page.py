@@ -25,12 +25,15 @@ from routeviz.views.parts import Group
 from routeviz.views.stage import build
 from routeviz.views.wallmap import MapCell, WallMap, cell_of
 
-__all__ = ["MapCell", "WallMap", "cell_of", "compose", "write"]
+__all__ = ["MapCell", "WallMap", "cell_of", "compose", "fill", "write"]
 
 _FONTS = {
     "rv-say": ("source-serif-4-latin-600-normal.woff", 600),
     "rv-num": ("archivo-narrow-latin-700-normal.woff", 700),
 }
+
+
+_STYLES = ("style.css", "app.css")
 
 
 def _asset(*parts: str) -> bytes:
@@ -71,22 +74,40 @@ def compose(plan: Plan, *, fixes: Sequence[Fix] = (), wall_map: WallMap | None =
     """
     reach = None if wall_map is None else wall_map.reach_in
     stage = build(plan, reach=reach, bars=False)
-    model = base64.b64encode(gltf.export(stage, without={Group.ROUTE})).decode()
+    return fill(plan, page_data(stage, fixes=fixes, wall_map=wall_map), gltf.export(stage, without={Group.ROUTE}))
+
+
+def fill(plan: Plan, data: dict[str, Any], model: bytes, *, live: bool = False) -> str:
+    """Put a plan's data block and its model into the page.
+
+    Parameters
+    ----------
+    plan : Plan
+        The plan; the page's title and what is said without a script come from it.
+    data : dict
+        The data block, as `page_data` gives it.
+    model : bytes
+        The GLB of everything but the route.
+    live : bool
+        Whether the page may talk to the server that it came from, and to that one alone.
+    """
     script = _script()
     digest = base64.b64encode(hashlib.sha256(script.encode()).digest()).decode()
     policy = f"default-src 'none'; script-src 'sha256-{digest}'; style-src 'unsafe-inline'; img-src data: blob:; font-src data:"
-    fill = {
+    if live:
+        policy += "; connect-src 'self'"
+    parts = {
         "@TITLE@": html.escape(f"{plan.scene.name}: duct plan" + (" (invented)" if plan.scene.invented else "")),
         "@POLICY@": policy,
         "@ANSWER@": html.escape(f"{plan.verdict.value}. {plan.answer} {plan.second}"),
-        "@STYLE@": _faces() + _asset("web", "src", "style.css").decode(),
-        "@DATA@": _data_block(page_data(stage, fixes=fixes, wall_map=wall_map)),
-        "@MODEL@": model,
+        "@STYLE@": _faces() + "".join(_asset("web", "src", name).decode() for name in _STYLES),
+        "@DATA@": _data_block(data),
+        "@MODEL@": base64.b64encode(model).decode(),
         "@SCRIPT@": script,
     }
     pieces = _asset("web", "src", "page.html").decode().split("@")
     # a page is read once from left to right, so nothing that was filled in is filled again
-    return "".join(fill.get(f"@{piece}@", piece) for piece in pieces)
+    return "".join(parts.get(f"@{piece}@", piece) for piece in pieces)
 
 
 def write(plan: Plan, path: Path | str, *, fixes: Sequence[Fix] = (), wall_map: WallMap | None = None) -> Path:

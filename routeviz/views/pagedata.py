@@ -23,7 +23,7 @@ from routeviz.views.parts import Group
 from routeviz.views.stage import Stage
 from routeviz.views.wallmap import STATES, WallMap, as_json, finding_json, rule_json
 
-__all__ = ["page_data"]
+__all__ = ["fix_json", "page_data"]
 
 PAGE_SCHEMA = 1
 
@@ -222,7 +222,7 @@ def _members(plan: Plan) -> list[dict[str, Any]]:
     return [_ruling(m) for m in found.values()]
 
 
-def _fix(fix: Fix) -> dict[str, Any]:
+def fix_json(fix: Fix) -> dict[str, Any]:
     """Give a fix; `x` and `h` are where it puts the hood, when that is all that it does."""
     fields = dict(fix.changes)
     place: dict[str, float | None] = {"x": None, "h": None}
@@ -307,7 +307,7 @@ def page_data(stage: Stage, *, fixes: Sequence[Fix] = (), wall_map: WallMap | No
             "assumptions": [[a.field, a.value, a.reason] for a in plan.assumptions],
         },
         "work": _work(plan),
-        "fixes": [_fix(f) for f in fixes],
+        "fixes": [fix_json(f) for f in fixes],
         "members": _members(plan),
         "pieces": {p.name: [p.layer.name, p.group.value, p.solid, p.label, int(p.smooth)]
                    for p in stage.pieces if p.group is not Group.ROUTE},

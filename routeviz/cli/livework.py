@@ -1,0 +1,75 @@
+"""What the live page's processes do: the quick one gives the answer and the picture, the deep one all that follows."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from routeviz.model.plan import Plan
+    from routeviz.views.app import Job
+    from routeviz.views.app.pictures import Change
+
+__all__ = ["PRELOADED", "deep", "quick"]
+
+PRELOADED = ("routeviz.pipeline", "routeviz.studies", "routeviz.views.app.pictures", "routeviz.views.wallmap")
+_WALL_STEP_IN = 2.0
+_TELL_EVERY = 6  # places
+Say = Callable[[str, Any], None]
+
+
+def quick() -> Callable[[Job, Say], tuple[Plan, Change]]:
+    """Make what turns a scene into its plan and picture."""
+    from routeviz import pipeline
+    from routeviz.views.app import Pictures
+
+    pictures = Pictures()
+
+    def work(job: Job, say: Say) -> tuple[Plan, Change]:
+        plan = pipeline.plan(job.scene)
+        return plan, pictures.change(job.number, plan)
+
+    return work
+
+
+def deep() -> Callable[[tuple[int, Plan], Say], None]:
+    """Make what works out a plan's fixes, and then the whole wall; both are said as soon as they are known."""
+    from routeviz import studies
+    from routeviz.views.pagedata import fix_json
+
+    def work(job: tuple[int, Plan], say: Say) -> None:
+        _, plan = job
+        found = studies.fixes(plan, progress=lambda words: say("doing", (f"planning again: {_small(words)}", None)))
+        say("fixes", [fix_json(fix) for fix in found])
+        say("wall", _wall(plan, say))
+
+    return work
+
+
+def _small(words: str) -> str:
+    return words[:1].lower() + words[1:]
+
+
+def _wall(plan: Plan, say: Say) -> dict[str, Any] | None:
+    """Answer for places all along the wall; None where the hood cannot move or the field would be too large."""
+    from routeviz import studies
+    from routeviz.errors import LimitError
+    from routeviz.views.wallmap import WallMap, as_json, cell_of
+
+    scene = plan.scene
+    positions, heights = studies.places(scene, step_in=_WALL_STEP_IN), studies.heights(scene)
+    if scene.as_built is not None or len(positions) < 2:
+        return None
+    say("doing", ("the whole wall", 0.0))
+
+    def progress(done: int, total: int) -> None:
+        if done % _TELL_EVERY == 0:
+            say("doing", ("the whole wall", done / total))
+
+    try:
+        rows = studies.wall_plans(scene, positions, heights, progress=progress)
+    except LimitError:
+        return None
+    here = scene.hood.centre_in
+    cells = tuple(tuple(cell_of(plan if p.scene.hood.centre_in == here else p) for p in row) for row in rows)
+    return as_json(WallMap(positions, heights, cells), cooktop_height_in=scene.cooktop.height_in)

@@ -1,0 +1,8 @@
+"""The live page: the one page of a plan, served on this machine alone, with every number of its scene open to change."""
+
+from routeviz.views.app.desk import Desk, DiskState, Tools
+from routeviz.views.app.pictures import Pictures
+from routeviz.views.app.planning import Job, Planning
+from routeviz.views.app.server import application, serve
+
+__all__ = ["Desk", "DiskState", "Job", "Pictures", "Planning", "Tools", "application", "serve"]

@@ -1,0 +1,141 @@
+"""Planning behind the page: first the answer and the picture, then the fixes and the whole wall. The newest scene wins."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from typing import Any
+
+from routeviz.model.plan import Plan
+from routeviz.model.scene import Scene
+from routeviz.views.app.pictures import Change
+from routeviz.views.app.runner import Bench, Runner
+
+__all__ = ["Job", "Planning", "Shown"]
+
+_QUICK_PATIENCE_S = 1.5  # an answer that is nearly there is worth more than one begun anew
+
+
+@dataclass(frozen=True)
+class Job:
+    """One scene to plan; `number` is its revision on the desk."""
+
+    number: int
+    scene: Scene
+
+
+@dataclass
+class Shown:
+    """What is known of the scene on the desk, and what is being worked out."""
+
+    plan: Plan | None = None
+    change: Change | None = None
+    fixes: list[dict[str, Any]] | None = None
+    wall: dict[str, Any] | None = None
+    wall_of: int = 0  # the plan to which fixes and wall belong
+    doing: str = ""
+    part: float | None = None  # of what is being done, from 0 to 1
+    stopped: bool = False
+    trouble: str = ""
+    news: int = 1
+    seen: threading.Condition = field(default_factory=threading.Condition)
+
+
+class Planning:
+    """Two processes: one for the answer, one for what takes longer."""
+
+    def __init__(self, quick: Callable[[], Bench], deep: Callable[[], Bench]) -> None:
+        """Start both processes.
+
+        Parameters
+        ----------
+        quick : callable
+            Makes the bench that turns a `Job` into a pair of Plan and `Change`.
+        deep : callable
+            Makes the bench that turns a pair of number and Plan into what follows: it says "fixes" and "wall".
+        """
+        self.shown = Shown()
+        self._wanted = Job(0, None)  # type: ignore[arg-type]
+        self._quick = Runner(quick, self._heard_quick, patience_s=_QUICK_PATIENCE_S)
+        self._deep = Runner(deep, self._heard_deep, patience_s=0.0)
+
+    def ask(self, number: int, scene: Scene) -> None:
+        """Plan a scene; whatever is still going on for an older one ends."""
+        with self.shown.seen:
+            if number == self._wanted.number:
+                return
+            self._wanted = Job(number, scene)
+            self.shown.stopped = False
+        self._deep.stop()
+        self._quick.give(number, self._wanted)
+        self._note("planning")
+
+    def stop(self) -> None:
+        """End what is being worked out; what is shown stays."""
+        self._deep.stop()
+        self._quick.stop()
+        with self.shown.seen:
+            stopped = bool(self.shown.doing)
+        self._note("", stopped=stopped)
+
+    def go_on(self) -> None:
+        """Take up again what was stopped."""
+        with self.shown.seen:
+            plan, change, wanted = self.shown.plan, self.shown.change, self._wanted
+            self.shown.stopped = False
+        if plan is not None and change is not None and change.number == wanted.number:
+            self._deep.give(change.number, (change.number, plan))
+            self._note("fixes and the whole wall")
+        elif wanted.number:
+            self._quick.give(wanted.number, wanted)
+            self._note("planning")
+
+    def close(self) -> None:
+        """End both processes."""
+        self._quick.close()
+        self._deep.close()
+
+    def _note(self, doing: str, *, stopped: bool = False, part: float | None = None, trouble: str = "") -> None:
+        with self.shown.seen:
+            self.shown.doing, self.shown.part, self.shown.trouble = doing, part, trouble
+            self.shown.stopped = stopped
+            self._tell()
+
+    def _tell(self) -> None:
+        self.shown.news += 1
+        self.shown.seen.notify_all()
+
+    def _heard_quick(self, number: int, topic: str, said: Any) -> None:
+        newest = number == self._wanted.number
+        if topic == "done":
+            plan, change = said
+            with self.shown.seen:
+                self.shown.plan, self.shown.change, self.shown.trouble = plan, change, ""
+                self.shown.fixes = self.shown.wall = None
+                self.shown.wall_of = number
+                self.shown.doing = "fixes and the whole wall" if newest else self.shown.doing
+                self._tell()
+            if newest:
+                self._deep.give(number, (number, plan))
+        elif topic == "failed" and newest:
+            self._note("", trouble=str(said))
+        elif topic == "doing" and newest:
+            self._note(str(said))
+
+    def _heard_deep(self, number: int, topic: str, said: Any) -> None:
+        with self.shown.seen:
+            if number != self.shown.wall_of or number != self._wanted.number:
+                return
+            if topic == "fixes":
+                self.shown.fixes = said
+            elif topic == "wall":
+                self.shown.wall = said
+            elif topic == "doing":
+                self.shown.doing, self.shown.part = said
+            elif topic in ("done", "failed"):
+                self.shown.doing, self.shown.part = "", None
+                self.shown.trouble = str(said) if topic == "failed" else ""
+            else:
+                return
+            self._tell()

@@ -1,0 +1,397 @@
+"""The page over HTTP, for this machine and this person alone.
+
+The address holds a secret, so that no other program or web site can guess it; requests that come under another host's
+name, or that a page of another origin sends, are refused.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import base64
+import contextlib
+import hmac
+import secrets
+import socket
+import threading
+from collections.abc import AsyncIterator, Awaitable, Callable
+from typing import Any
+
+from starlette.applications import Starlette
+from starlette.concurrency import run_in_threadpool
+from starlette.requests import Request
+from starlette.responses import HTMLResponse, JSONResponse, PlainTextResponse, Response
+from starlette.routing import Route
+
+from routeviz.errors import LengthError, Mistake, RoutevizError
+from routeviz.views import gltf, page
+from routeviz.views.app.desk import Desk
+from routeviz.views.app.pictures import stage_of
+from routeviz.views.app.planning import Planning
+from routeviz.views.parts import Group
+
+__all__ = ["application", "serve"]
+
+_LARGEST_REQUEST = 1_000_000
+_LONGEST_WAIT_S = 25.0
+_LOOK_AT_FILE_S = 1.0
+_Handler = Callable[["_Site", Request], Awaitable[Response]]
+
+
+class _Site:
+    """The desk and the planning behind one address."""
+
+    def __init__(self, desk: Desk, planning: Planning, secret: str, hosts: frozenset[str], *, questions: bool) -> None:
+        self.desk, self.planning, self.secret, self.hosts = desk, planning, secret, hosts
+        self.questions = questions
+        self.lock = threading.RLock()
+        self.ending = False
+        self._model: tuple[int, bytes] = (0, b"")
+        self.news = 1
+
+    def touch(self) -> None:
+        """Wake everybody who waits for news."""
+        with self.planning.shown.seen:
+            self.planning.shown.news += 1
+            self.planning.shown.seen.notify_all()
+
+    def plan_now(self) -> None:
+        """Plan what is on the desk."""
+        self.planning.ask(self.desk.revision, self.desk.scene)
+        self.touch()
+
+    def model(self) -> tuple[int, bytes]:
+        """Give the number of the plan that is shown and all its pieces."""
+        plan, change = self.planning.shown.plan, self.planning.shown.change
+        if plan is None or change is None:
+            return 0, b""
+        if self._model[0] != change.number:
+            self._model = (change.number, gltf.export(stage_of(plan), without={Group.ROUTE}))
+        return self._model
+
+    def data(self) -> dict[str, Any] | None:
+        """Give the page's data block for the plan that is shown."""
+        shown = self.planning.shown
+        with shown.seen:
+            if shown.change is None:
+                return None
+            data = dict(shown.change.data)
+            data["fixes"], data["map"] = shown.fixes or [], shown.wall
+            data["live"] = {
+                "number": shown.change.number,
+                "schema": self.desk.tools.schema,
+                "questions": self.questions,
+            }
+            return data
+
+
+def _mistake(mistake: Mistake) -> dict[str, Any]:
+    return {"field": mistake.field, "value": mistake.value, "problem": mistake.problem, "remedy": mistake.remedy,
+            "line": mistake.line}  # fmt: skip
+
+
+def _state(site: _Site) -> dict[str, Any]:
+    """Give what every open page must agree on."""
+    desk = site.desk
+    return {
+        "revision": desk.revision, "file": desk.path.name, "raw": desk.tools.plain(desk.text), "text": desk.text,
+        "assumed": desk.assumptions(), "undo": desk.can_undo, "redo": desk.can_redo, "unsaved": desk.unsaved,
+        "disk": desk.disk.value,
+    }  # fmt: skip
+
+
+def _news(site: _Site, have: int, wall: bool) -> dict[str, Any]:
+    """Give what a page that shows plan `have` (with or without its wall) does not know yet."""
+    shown = site.planning.shown
+    with site.lock, shown.seen:
+        found: dict[str, Any] = {
+            "news": shown.news, "state": _state(site), "doing": shown.doing, "part": shown.part, "stopped": shown.stopped,
+            "trouble": shown.trouble,
+        }  # fmt: skip
+        change = shown.change
+        if change is None:
+            return found
+        found["number"] = change.number
+        if change.number > have:
+            data = site.data()
+            model = base64.b64encode(change.model).decode() if change.base in (0, have) else None
+            found["plan"] = {"data": data, "base": change.base, "model": model}
+        elif not wall and (shown.fixes is not None or shown.wall is not None):
+            found["more"] = {"fixes": shown.fixes or [], "map": shown.wall}
+    return found
+
+
+def application(
+    desk: Desk, planning: Planning, *, secret: str, hosts: frozenset[str], questions: bool = False
+) -> Starlette:
+    """Give the application.
+
+    Parameters
+    ----------
+    desk : Desk
+        The scene that is worked on.
+    planning : Planning
+        What plans it.
+    secret : str
+        The part of the address that nobody can guess.
+    hosts : frozenset of str
+        The values of the Host header that are answered.
+    questions : bool
+        Whether the page begins with its questions, because nothing is known yet.
+    """
+    site = _Site(desk, planning, secret, hosts, questions=questions)
+    planning.ask(desk.revision, desk.scene)
+
+    @contextlib.asynccontextmanager
+    async def alive(_: Starlette) -> AsyncIterator[None]:
+        watching = asyncio.create_task(_watch(site))
+        try:
+            yield
+        finally:
+            site.ending = True
+            watching.cancel()
+            site.touch()
+            planning.close()
+
+    routes = [Route("/{secret}/", _guarded(site, _page), methods=["GET"])]
+    for name, answer in _READERS.items():
+        routes.append(Route(f"/{{secret}}/{name}", _guarded(site, answer), methods=["GET"]))
+    for name, answer in _WRITERS.items():
+        routes.append(Route(f"/{{secret}}/{name}", _guarded(site, answer), methods=["POST"]))
+    return Starlette(routes=routes, lifespan=alive, exception_handlers={404: _nothing, 405: _nothing})
+
+
+async def _nothing(_: Request, __: Exception) -> Response:
+    return PlainTextResponse("There is nothing here.\n", status_code=404)
+
+
+def _guarded(site: _Site, answer: _Handler) -> Callable[[Request], Awaitable[Response]]:
+    """Refuse who does not know the secret, or comes under another name or from another page."""
+
+    async def endpoint(request: Request) -> Response:
+        known = hmac.compare_digest(request.path_params["secret"].encode(), site.secret.encode())
+        host, origin = request.headers.get("host", ""), request.headers.get("origin")
+        if host not in site.hosts or not known or (origin is not None and origin.removeprefix("http://") != host):
+            return PlainTextResponse("This address is not for you.\n", status_code=403)
+        if int(request.headers.get("content-length") or 0) > _LARGEST_REQUEST:
+            return PlainTextResponse("That is far too much for a scene.\n", status_code=413)
+        found = await answer(site, request)
+        found.headers["Cache-Control"] = "no-store"
+        found.headers["X-Content-Type-Options"] = "nosniff"
+        found.headers["Referrer-Policy"] = "no-referrer"
+        found.headers["Cross-Origin-Resource-Policy"] = "same-origin"
+        return found
+
+    return endpoint
+
+
+async def _watch(site: _Site) -> None:
+    """Look at the file again and again."""
+    while True:
+        await asyncio.sleep(_LOOK_AT_FILE_S)
+        with site.lock:
+            changed = site.desk.look()
+        if changed:
+            site.touch()
+
+
+def _wait(site: _Site, after: int, seconds: float) -> None:
+    shown = site.planning.shown
+    with shown.seen:
+        shown.seen.wait_for(lambda: shown.news > after or site.ending, timeout=seconds)
+
+
+async def _page(site: _Site, _: Request) -> Response:
+    """Give the whole page, with the plan that is shown; the first request waits for the first plan."""
+    for _turn in range(400):
+        if site.planning.shown.change is not None or site.ending or site.planning.shown.trouble:
+            break
+        await asyncio.sleep(0.05)
+    return await run_in_threadpool(_whole_page, site)
+
+
+def _whole_page(site: _Site) -> Response:
+    plan = site.planning.shown.plan
+    data = site.data()
+    if plan is None or data is None:
+        words = site.planning.shown.trouble or "The first plan is not ready yet. Load this page again."
+        return PlainTextResponse(f"{words}\n", status_code=503)
+    number, model = site.model()
+    if number != data["live"]["number"]:  # a newer plan came in between
+        return _whole_page(site)
+    return HTMLResponse(page.fill(plan, data, model, live=True))
+
+
+async def _tell_news(site: _Site, request: Request) -> Response:
+    query = request.query_params
+    after, have = _count(query.get("after")), _count(query.get("have"))
+    seconds = min(_LONGEST_WAIT_S, float(_count(query.get("wait"))))
+    if seconds:
+        await run_in_threadpool(_wait, site, after, seconds)
+    if site.ending:
+        return JSONResponse({"ending": True})
+    return JSONResponse(await run_in_threadpool(_news, site, have, query.get("wall") == "1"))
+
+
+def _count(text: str | None) -> int:
+    return int(text) if text and text.isascii() and text.isdigit() and len(text) < 12 else 0
+
+
+async def _tell_model(site: _Site, _: Request) -> Response:
+    number, model = await run_in_threadpool(site.model)
+    return Response(model, media_type="model/gltf-binary", headers={"X-Plan": str(number)})
+
+
+async def _body(request: Request) -> dict[str, Any]:
+    if request.headers.get("content-type", "").split(";")[0] != "application/json":
+        return {}
+    try:
+        found = await request.json()
+    except ValueError:
+        return {}
+    return found if isinstance(found, dict) else {}
+
+
+def _done(site: _Site, mistakes: tuple[Mistake, ...] = (), status: int = 200) -> Response:
+    """Say how a change went, and plan what is on the desk now."""
+    if mistakes:
+        return JSONResponse({"mistakes": [_mistake(m) for m in mistakes], "state": _state(site)}, status_code=422)
+    site.plan_now()
+    return JSONResponse({"state": _state(site)}, status_code=status)
+
+
+async def _change(site: _Site, request: Request) -> Response:
+    body = await _body(request)
+    changes = body.get("changes")
+    if not isinstance(changes, dict):
+        return PlainTextResponse("Send changes by their places.\n", status_code=400)
+
+    def work() -> Response:
+        with site.lock:
+            return _done(site, site.desk.change({str(k): v for k, v in changes.items()}))
+
+    return await run_in_threadpool(work)
+
+
+async def _add(site: _Site, request: Request) -> Response:
+    body = await _body(request)
+    place, row = body.get("place"), body.get("row")
+    if not isinstance(place, str) or not isinstance(row, dict):
+        return PlainTextResponse("Send a place and a row.\n", status_code=400)
+
+    def work() -> Response:
+        with site.lock:
+            return _done(site, site.desk.add(place, row))
+
+    return await run_in_threadpool(work)
+
+
+def _simple(act: Callable[[_Site], tuple[Mistake, ...]]) -> _Handler:
+    async def answer(site: _Site, _: Request) -> Response:
+        def work() -> Response:
+            with site.lock:
+                return _done(site, act(site))
+
+        return await run_in_threadpool(work)
+
+    return answer
+
+
+def _undo(site: _Site) -> tuple[Mistake, ...]:
+    site.desk.undo()
+    return ()
+
+
+def _redo(site: _Site) -> tuple[Mistake, ...]:
+    site.desk.redo()
+    return ()
+
+
+def _load(site: _Site) -> tuple[Mistake, ...]:
+    return site.desk.load()
+
+
+def _keep(site: _Site) -> tuple[Mistake, ...]:
+    site.desk.keep()
+    return ()
+
+
+def _stop(site: _Site) -> tuple[Mistake, ...]:
+    site.planning.stop()
+    return ()
+
+
+def _go_on(site: _Site) -> tuple[Mistake, ...]:
+    site.planning.go_on()
+    return ()
+
+
+async def _save(site: _Site, request: Request) -> Response:
+    body = await _body(request)
+
+    def work() -> Response:
+        with site.lock:
+            try:
+                saved = site.desk.save(over=body.get("over") is True)
+            except RoutevizError as fault:
+                return JSONResponse({"trouble": str(fault), "state": _state(site)}, status_code=507)
+            site.touch()
+            return JSONResponse({"state": _state(site)}, status_code=200 if saved else 409)
+
+    return await run_in_threadpool(work)
+
+
+async def _preview(site: _Site, request: Request) -> Response:
+    body = await _body(request)
+    marks = body.get("marks")
+    if not isinstance(marks, str) or len(marks) > 2000:
+        return PlainTextResponse("Send the marks as they were read off.\n", status_code=400)
+
+    def work() -> Response:
+        with site.lock:
+            scene = site.desk.scene
+        try:
+            return JSONResponse(site.desk.tools.preview(scene, marks, body.get("offset") is True))
+        except LengthError as fault:
+            return JSONResponse({"trouble": f"{fault.problem}. {fault.remedy}"}, status_code=422)
+        except RoutevizError as fault:
+            return JSONResponse({"trouble": str(fault)}, status_code=422)
+
+    return await run_in_threadpool(work)
+
+
+_READERS: dict[str, _Handler] = {"news": _tell_news, "model": _tell_model}
+_WRITERS: dict[str, _Handler] = {
+    "change": _change, "add": _add, "undo": _simple(_undo), "redo": _simple(_redo), "load": _simple(_load),
+    "keep": _simple(_keep), "stop": _simple(_stop), "goon": _simple(_go_on), "save": _save, "preview": _preview,
+}  # fmt: skip
+
+
+def serve(desk: Desk, planning: Planning, *, questions: bool, opened: Callable[[str], None], port: int = 0) -> None:
+    """Serve the page on 127.0.0.1 until Ctrl-C.
+
+    Parameters
+    ----------
+    desk, planning : Desk, Planning
+        The scene and what plans it.
+    questions : bool
+        Whether the page begins with its questions.
+    opened : callable
+        Told the address, once it is answered.
+    port : int
+        The port; 0 for any that is free.
+    """
+    import uvicorn
+
+    with socket.socket(socket.AF_INET, socket.SOCK_STREAM) as listening:
+        listening.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        listening.bind(("127.0.0.1", port))
+        listening.listen(64)
+        port = listening.getsockname()[1]
+        secret = secrets.token_urlsafe(24)
+        hosts = frozenset({f"127.0.0.1:{port}", f"localhost:{port}"})
+        app = application(desk, planning, secret=secret, hosts=hosts, questions=questions)
+        config = uvicorn.Config(
+            app, log_level="error", access_log=False, server_header=False, timeout_graceful_shutdown=1
+        )
+        opened(f"http://127.0.0.1:{port}/{secret}/")
+        uvicorn.Server(config).run(sockets=[listening])
