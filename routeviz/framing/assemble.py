@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import itertools
 import math
 from collections.abc import Mapping
+from dataclasses import replace
 
 from routeviz.framing.ceiling import beam_solids, ceiling_solids
 from routeviz.framing.faces import exit_faces
@@ -14,11 +16,11 @@ from routeviz.framing.roofshape import RoofShape, is_cathedral, roof_shape
 from routeviz.framing.spaces import Beyond, beyond
 from routeviz.framing.upper import UPPER_CEILING_IN, infill_solids, storey_levels, storey_solids
 from routeviz.framing.walls import Heights, wall_solids
-from routeviz.framing.zones import zones
+from routeviz.framing.zones import furniture_zones, zones
 from routeviz.model.scene import MemberKind, Scene, WallSide
 from routeviz.model.solids import Box, Frame, Solid
 
-__all__ = ["frame"]
+__all__ = ["frame", "moved"]
 
 
 def _eave_line(built: House) -> float:
@@ -133,3 +135,20 @@ def frame(scene: Scene, keep_away: Mapping[str, float] | None = None) -> Frame:
         tuple(solids), zones(built, shape, heights, solids, others, bounds, eave),
         exit_faces(built, shape, heights, tops, others, bases, wanted), bounds,
     )  # fmt: skip
+
+
+def moved(framed: Frame, scene: Scene) -> Frame:
+    """Give a frame anew for a scene in which nothing but the hood and the cooktop stands elsewhere; the house is kept.
+
+    The same as `frame(scene)` and some ten times quicker, for the many places of one hood along a wall.
+    """
+    built = house(scene)
+    shape = roof_shape(built, _eave_line(built))
+    furniture = furniture_solids(built)
+    solids = itertools.takewhile(lambda s: s.id != furniture[0].id, framed.solids)
+    kept = next(n for n, zone in enumerate(framed.zones) if zone.id == "kitchen")
+    return replace(
+        framed,
+        solids=(*solids, *furniture),
+        zones=(*framed.zones[: kept + 1], *furniture_zones(built, shape)),
+    )

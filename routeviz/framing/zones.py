@@ -16,7 +16,7 @@ from routeviz.framing.walls import FRAMED, Heights
 from routeviz.model.scene import AboveKind, MemberKind, ObstacleKind, WallSide
 from routeviz.model.solids import Box, Passage, Prism, Solid, SolidKind, Zone
 
-__all__ = ["zones"]
+__all__ = ["furniture_zones", "zones"]
 
 _END_WORDS = {
     WallSide.HOOD: "wall behind", WallSide.LEFT: "left wall", WallSide.RIGHT: "right wall", WallSide.FRONT: "front wall"
@@ -179,7 +179,8 @@ def _up_to_slope(house: House, shape: RoofShape, cover: Box) -> Box:
     return Box(cover.lo, (cover.hi[0], cover.hi[1], max(top, cover.hi[2])))
 
 
-def _furniture_zones(house: House, shape: RoofShape | None) -> list[Zone]:
+def furniture_zones(house: House, shape: RoofShape | None) -> list[Zone]:
+    """Give the zones inside cabinets, soffits, chases and the chimney cover."""
     found = []
     for thing in house.scene.obstacles:
         hides = thing.hides_duct or thing.kind is ObstacleKind.CHASE
@@ -225,4 +226,4 @@ def zones(
         found += _stud_bays(place, solids)
     found += _ceiling_zones(house, shape)
     found.append(_kitchen_zone(house, shape))
-    return tuple(found + _furniture_zones(house, shape))
+    return tuple(found + furniture_zones(house, shape))
