@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from contextlib import nullcontext
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -87,27 +88,24 @@ def plan(
 def _views(
     found: Plan, fixes: tuple[Fix, ...], folder: Path, *, page: bool, wall_step: float | None, picture: bool
 ) -> list[str]:
+    """Write the picture and the page; the picture is drawn in a process of its own meanwhile."""
     from routeviz.errors import MissingPartError
-    from routeviz.views import stage as stages
+    from routeviz.views.aside import Drawing
 
     written = []
-    stage = stages.build(found)
-    if page:
-        from routeviz.views import page as pages
+    with Drawing(found, folder / "plan.png") if picture else nullcontext() as drawing:
+        if page:
+            from routeviz.views import page as pages
 
-        write_text(
-            folder / "plan.html",
-            pages.compose(found, fixes=fixes, wall_map=_wall_map(found, wall_step) if wall_step else None),
-        )
-        written.append("plan.html")
-    if picture:
-        from routeviz.views import still
-
-        try:
-            still.render(stage, folder / "plan.png")
-            written.append("plan.png")
-        except MissingPartError as fault:
-            print(f"No picture: {fault}", file=sys.stderr)  # noqa: T201
+            wall_map = _wall_map(found, wall_step) if wall_step else None
+            write_text(folder / "plan.html", pages.compose(found, fixes=fixes, wall_map=wall_map))
+            written.append("plan.html")
+        if drawing is not None:
+            try:
+                drawing.finished()
+                written.append("plan.png")
+            except MissingPartError as fault:
+                print(f"No picture: {fault}", file=sys.stderr)  # noqa: T201
     return written
 
 
