@@ -20,6 +20,8 @@ if TYPE_CHECKING:
 
 __all__ = ["plan"]
 
+_HEIGHTS_APART = 3  # steps along the wall to one step in height
+
 
 def plan(
     scene: Path,
@@ -51,7 +53,8 @@ def plan(
     wall
         Carry the whole wall in the page: the hood can be moved along the tape.
     wall_step
-        Inches from place to place on that tape; 1 takes twice as long as 2.
+        Inches from place to place on that tape, and a third of those from height to height; 1 takes four times as
+        long as 2.
     ways
         Most ways out to work through.
     apply
@@ -110,13 +113,14 @@ def _views(
 
 
 def _wall_map(found: Plan, step_in: float) -> WallMap | None:
-    """Answer for places all along the wall at the planned height; a route as built stays where it is."""
+    """Answer for places all along the wall and heights through the legal window; a route as built stays where it is."""
     from routeviz import studies
     from routeviz.errors import LimitError
     from routeviz.views.wallmap import WallMap, cell_of
 
     scene = found.scene
-    positions, heights = studies.places(scene, step_in=step_in), studies.heights(scene)
+    positions = studies.places(scene, step_in=step_in)
+    heights = studies.heights(scene, step_in=_HEIGHTS_APART * step_in)
     if scene.as_built is not None or not positions:
         return None
     try:
@@ -124,6 +128,9 @@ def _wall_map(found: Plan, step_in: float) -> WallMap | None:
     except LimitError as fault:
         print(f"No map of the wall: {fault}", file=sys.stderr)  # noqa: T201
         return None
-    here = scene.hood.centre_in
-    cells = tuple(tuple(cell_of(found if plan.scene.hood.centre_in == here else plan) for plan in row) for row in rows)
+    here = scene.hood.centre_in, scene.hood.mount_in
+    cells = tuple(
+        tuple(cell_of(found if (p.scene.hood.centre_in, p.scene.hood.mount_in) == here else p) for p in row)
+        for row in rows
+    )
     return WallMap(positions, heights, cells)

@@ -17,6 +17,7 @@ from routeviz.units import ticks
 
 __all__ = ["heights", "places", "wall_plans"]
 
+_REACH_IN = 12.0  # a hood is not looked at farther above or below where it hangs
 Rows = tuple[tuple[Plan, ...], ...]
 
 
@@ -31,10 +32,20 @@ def places(scene: Scene, *, step_in: float = 1.0) -> tuple[float, ...]:
     return tuple(scene.hood.centre_in + step_in * n for n in range(first, last + 1))
 
 
-def heights(scene: Scene) -> tuple[float, ...]:
-    """Give the scene's own mounting height, or the one that would be chosen [in above the cooking surface]."""
-    settled = pipeline.settle(scene, rules.profile(scene.rules.profile, file=scene.file))
-    return (settled.hood.mount_in or 0.0,)
+def heights(scene: Scene, *, step_in: float = math.inf) -> tuple[float, ...]:
+    """Give mounting heights within the legal window, rising, a step apart and through the scene's own [in].
+
+    Heights count above the cooking surface; without one of its own the scene takes the one that would be chosen. With
+    the default step that one is all.
+    """
+    profile = rules.profile(scene.rules.profile, file=scene.file)
+    own = pipeline.settle(scene, profile).hood.mount_in or 0.0
+    if math.isinf(step_in):
+        return (own,)
+    window = rules.mounting_window(scene, profile)
+    low, high = max(window.low_in, own - _REACH_IN), min(window.high_in, own + _REACH_IN)
+    first, last = math.ceil((low - own) / step_in - 1e-9), math.floor((high - own) / step_in + 1e-9)
+    return tuple(own + step_in * n for n in range(min(first, 0), max(last, 0) + 1))
 
 
 def wall_plans(
@@ -81,7 +92,9 @@ def wall_plans(
         row = []
         for i, shift in enumerate(shifts):
             here = _moved(scene, shift, mount + lift)
-            row.append(_plan_here(here, framing.moved(framed, here), profile, found, _space_at(space, shift, lift), (j, i)))
+            row.append(
+                _plan_here(here, framing.moved(framed, here), profile, found, _space_at(space, shift, lift), (j, i))
+            )
             if progress:
                 progress(j * len(shifts) + i + 1, total)
         rows.append(tuple(row))
