@@ -58,6 +58,7 @@ class Barrier:
     kind: BarrierKind
     region: Region
     runs: tuple[bool, bool, bool]  # whether it blocks runs along x, y, z
+    across: tuple[bool, bool, bool] = (False, False, False)  # along which a framing member lies crosswise to a run
 
 
 @dataclass(frozen=True, slots=True)

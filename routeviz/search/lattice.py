@@ -11,7 +11,7 @@ import numpy.typing as npt
 from routeviz.errors import LimitError
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Ints, Region
 from routeviz.search.lines import Lines, lines
-from routeviz.search.masks import Bools, block_corners, block_runs
+from routeviz.search.masks import Bools, block_corners, block_runs, count_runs
 from routeviz.search.moves import Body, Moves
 from routeviz.search.terms import Terms
 from routeviz.search.torus import drop_free_corners
@@ -27,7 +27,8 @@ Corners = npt.NDArray[np.uint32]
 class Rail:
     """One kind of run on a grid: its axis, the blocked grid edges, and the boxed length up to each grid point.
 
-    `boxed` has the grid's shape, or is None where nothing is boxed [ticks].
+    `boxed` has the grid's shape, or is None where nothing is boxed [ticks]. On crossing terms it counts the members
+    that begin on the way there.
     """
 
     axis: int
@@ -81,9 +82,13 @@ def rail(
     """
     stops = [
         b.region for b in space.barriers
-        if _stops(b, axis, terms) and (outdoors or b.kind is not BarrierKind.OUTDOORS)
+        if _stops(b, axis, terms) and not terms.crosses(b, axis) and (outdoors or b.kind is not BarrierKind.OUTDOORS)
     ]  # fmt: skip
     regions = list(space.boxing if boxing is None else boxing)
+    if terms.crossing:
+        members = [b.region for b in space.barriers if terms.crosses(b, axis) and _stops(b, axis, terms)]
+        return Rail(axis, coordinates[axis], block_runs(coordinates, axis, half, stops + regions),
+                    count_runs(coordinates, axis, half, members))  # fmt: skip
     if not regions or not terms.priced:
         return Rail(axis, coordinates[axis], block_runs(coordinates, axis, half, stops + regions), None)
     touched = block_runs(coordinates, axis, half, regions)

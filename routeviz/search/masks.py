@@ -14,7 +14,9 @@ import numpy.typing as npt
 from routeviz.model.freespace import Ints, Region
 from routeviz.search.moves import Body
 
-__all__ = ["Bools", "Coordinates", "block_corners", "block_runs", "overlaps_outline", "points_inside"]
+__all__ = [
+    "Bools", "Coordinates", "block_corners", "block_runs", "count_runs", "overlaps_outline", "points_inside",
+]  # fmt: skip
 
 Bools = npt.NDArray[np.bool_]
 Coordinates = Sequence[Ints]
@@ -118,6 +120,36 @@ def block_runs(
         else:
             blocked[ranges] |= _outline_hits(memo, coordinates, region, ranges, grow, axis)
     return blocked
+
+
+def count_runs(coordinates: Coordinates, axis: int, half: Sequence[int], regions: Iterable[Region]) -> Ints:
+    """Count, per grid point, the regions that a run along `axis` meets on its line before that point.
+
+    A region counts from the first grid edge on which the run overlaps it. Between two points of a line that lie in no
+    region, the difference is the number of regions between them.
+
+    Returns
+    -------
+    int64 array of the grid's shape
+    """
+    found = np.zeros([len(c) for c in coordinates], np.int64)
+    begins = np.moveaxis(found, axis, 0)[1:]
+    grow = [(-h, h) for h in half]
+    memo: _Memo = {}
+    for region, ranges in _ranges(coordinates, list(regions), grow, axis):
+        where = [s for t, s in enumerate(ranges) if t != axis]
+        along = ranges[axis]
+        if region.axis < 0:
+            begins[along.start, where[0], where[1]] += 1
+        else:
+            hits = np.moveaxis(
+                np.broadcast_to(_outline_hits(memo, coordinates, region, ranges, grow, axis),
+                                [s.stop - s.start for s in ranges]), axis, 0)  # fmt: skip
+            first = hits.copy()
+            first[1:] &= ~hits[:-1]
+            begins[along, where[0], where[1]] += first
+    np.cumsum(found, axis=axis, out=found)
+    return found
 
 
 def block_corners(

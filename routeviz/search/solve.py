@@ -34,13 +34,16 @@ class Solution:
         return x, y, z
 
     def cost(self, collar: Ticks, elbows: int) -> Cost | None:
-        """Give the least cost of a route with exactly `elbows` elbows, or None when there is none."""
+        """Give the least cost of a route with exactly `elbows` elbows, or None when there is none.
+
+        On crossing terms the number of members crossed takes the place of the boxed length.
+        """
         self.layers.grow(elbows - 1)
         found = [int(la.costs(self.layers, elbows)[self._index(la, collar)]) for la in self.launches]
         least = min(found, default=self.grid.terms.limit)
         if least >= self.grid.terms.limit:
             return None
-        boxed, length = divmod(least, self.grid.terms.weight) if self.grid.terms.priced else (0, least)
+        boxed, length = divmod(least, self.grid.terms.weight) if self.grid.terms.dear else (0, least)
         return boxed, elbows, length
 
     def route(self, collar: Ticks, elbows: int) -> Trace | None:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from routeviz.model.freespace import Barrier
+
 __all__ = ["Terms"]
 
 
@@ -16,16 +18,28 @@ class Terms:
     and no elbow. (Rounded corners of keep-outs stay exact: straight above or beside a collar their edge is a grid
     coordinate, elsewhere a route could gain a fraction of an inch there at most.)
     `rings`: round elbows take the room of their true shape, not of the box round it.
+    `crossing`: a run may cross framing members as if they were cut, at a price a member that outweighs every length;
+    elbows may not sit in one, and the open room stays closed.
     `ignore`: ids of solids that count as not there.
     """
 
     priced: bool = False
     relaxed: bool = False
     rings: bool = False
+    crossing: bool = False
     ignore: frozenset[str] = frozenset()
-    weight: int = 1 << 27  # a boxed tick costs as much as this many ticks of length
+    weight: int = 1 << 27  # a boxed tick, or a member crossed, costs as much as this many ticks of length
+
+    @property
+    def dear(self) -> bool:
+        """Whether anything but length has a price."""
+        return self.priced or self.crossing
 
     @property
     def limit(self) -> int:
         """Larger than any cost of a route."""
-        return 1 << 52 if self.priced else 1 << 28
+        return 1 << 52 if self.dear else 1 << 28
+
+    def crosses(self, barrier: Barrier, axis: int) -> bool:
+        """Tell whether a run along `axis` may cross this member at a price."""
+        return self.crossing and barrier.across[axis]

@@ -7,7 +7,7 @@ exact slopes of rafters and ridges, so that a plumb run through a roof is exact 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -63,7 +63,10 @@ def ways(
             boxed = None if found.boxed is None else np.take(found.boxed, at, axis=found.axis)
         else:
             back = _column_floor(space, terms, end, (u[:, 0], v[0]), half, [] if terms.priced else boxing)
-            boxed = None if found.boxed is None else _boxed_up_to(found, end)
+            if terms.crossing:
+                boxed = _crossed_up_to(space, terms, int(found.place[0]), end, (u[:, 0], v[0]), half)
+            else:
+                boxed = None if found.boxed is None else _boxed_up_to(found, end)
         made.append(Way(face, end, back, boxed, allowed))
     return made
 
@@ -118,18 +121,12 @@ def _span(region: Region, half: Sequence[int], v: Ints, side: int) -> tuple[Ints
     return extreme("low"), extreme("high")
 
 
-def _column_floor(
-    space: FreeSpace, terms: Terms, end: Ints, across: tuple[Ints, Ints], half: Sequence[int],
-    boxing: Sequence[Region],
-) -> Ints:  # fmt: skip
-    """Give, per column, the lowest z from which a riser is free up to its end; above the end where it is not."""
+def _over_columns(
+    regions: Sequence[Region], across: tuple[Ints, Ints], half: Sequence[int]
+) -> Iterator[tuple[slice, slice, Bools, Ints, Ints]]:
+    """Give, per region, the columns it stands over: two index ranges, whether it is there, its lowest and highest z."""
     x, y = across
-    floor = np.full(end.shape, space.lo[2], np.int64)
-    stops = [
-        b.region for b in space.barriers
-        if b.runs[2] and b.kind is not BarrierKind.OUTDOORS and b.id not in terms.ignore
-    ]  # fmt: skip
-    for region in [*stops, *boxing]:
+    for region in regions:
         i = points_inside(x, region.lo[0] - half[0], region.hi[0] + half[0])
         j = points_inside(y, region.lo[1] - half[1], region.hi[1] + half[1])
         if i.stop <= i.start or j.stop <= j.start:
@@ -143,10 +140,35 @@ def _column_floor(
             side = 1 - region.axis
             low, high = _span(region, half, (x[i], y[j])[side], side)
             low, high = (low[:, None], high[:, None]) if side == 0 else (low[None, :], high[None, :])
+        yield i, j, hit, low, high
+
+
+def _column_floor(
+    space: FreeSpace, terms: Terms, end: Ints, across: tuple[Ints, Ints], half: Sequence[int],
+    boxing: Sequence[Region],
+) -> Ints:  # fmt: skip
+    """Give, per column, the lowest z from which a riser is free up to its end; above the end where it is not."""
+    floor = np.full(end.shape, space.lo[2], np.int64)
+    stops = [
+        b.region for b in space.barriers
+        if b.runs[2] and b.kind is not BarrierKind.OUTDOORS and b.id not in terms.ignore and not terms.crosses(b, 2)
+    ]  # fmt: skip
+    for i, j, hit, low, high in _over_columns([*stops, *boxing], across, half):
         part, top = floor[i, j], end[i, j]
         below = hit & (low < top)
         part[...] = np.where(below, np.maximum(part, np.where(high >= top, top + 1, high)), part)
     return floor
+
+
+def _crossed_up_to(
+    space: FreeSpace, terms: Terms, lowest: int, end: Ints, across: tuple[Ints, Ints], half: Sequence[int]
+) -> Ints:  # fmt: skip
+    """Count, per column, the members between the lowest coordinate of the grid and the column's end."""
+    found = np.zeros(end.shape, np.int64)
+    members = [b.region for b in space.barriers if terms.crosses(b, 2) and b.id not in terms.ignore]
+    for i, j, hit, low, high in _over_columns(members, across, half):
+        found[i, j] += hit & (low < end[i, j]) & (high > lowest)
+    return found
 
 
 def cost_to_leave(made: Sequence[Way], track: Lines, sign: int, lag: int, terms: Terms) -> Ints:
