@@ -11,8 +11,6 @@ import time
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-import numpy as np
-
 from routeviz.model.freespace import FreeSpace, Ints, Ticks
 from routeviz.model.path import Centreline, Outcome
 from routeviz.search.measure import centreline
@@ -96,18 +94,6 @@ class Field:
         return None if found is None else centreline(solution.grid.space, solution.grid.table, found, boxed)
 
 
-def _costs(solution: Solution, collars: Sequence[Sequence[Ticks]], elbows: int) -> Ints:
-    """Give the least cost per number of elbows and collar, of shape (elbows + 1, lifts, shifts)."""
-    solution.layers.grow(elbows - 1)
-    found = np.full((elbows + 1, len(collars), len(collars[0])), solution.grid.terms.limit, np.int64)
-    places = np.array(collars, np.int64)
-    for launch in solution.launches:
-        index = tuple(np.searchsorted(c, places[:, :, t]) for t, c in enumerate(launch.first.coordinates))
-        for k in range(elbows + 1):
-            np.minimum(found[k], launch.costs(solution.layers, k)[index], out=found[k])
-    return found
-
-
 def field(space: FreeSpace, shifts_in: Sequence[float], lifts_in: Sequence[float] = (0.0,)) -> Field:
     """Map the best way out over places of the hood.
 
@@ -135,11 +121,11 @@ def field(space: FreeSpace, shifts_in: Sequence[float], lifts_in: Sequence[float
     every = [c for row in collars for c in row]
     elbows = min(space.limits.elbows, PLANAR)
     solutions = [solve(space, Terms(), elbows, every)]
-    costs = [_costs(solutions[0], collars, elbows)]
+    costs = [solutions[0].costs(collars, elbows)]
     unsolved = (costs[0] >= solutions[0].grid.terms.limit).all(axis=0)
     if space.limits.boxing and space.start.axis == 2 and unsolved.any():
         solutions.append(solve(space, Terms(priced=True), elbows, every, plane=1))
-        costs.append(_costs(solutions[1], collars, elbows))
+        costs.append(solutions[1].costs(collars, elbows))
     return Field(
         space, tuple(shifts_in), tuple(lifts_in), elbows, tuple(solutions), tuple(costs), time.perf_counter() - began
     )

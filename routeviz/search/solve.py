@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Ticks
+from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Ints, Ticks
 from routeviz.search.coordinates import Ground, ground
 from routeviz.search.lattice import MOST_EVENTS, Lattice, lattice
 from routeviz.search.launch import Launch, launches
@@ -45,6 +45,17 @@ class Solution:
             return None
         boxed, length = divmod(least, self.grid.terms.weight) if self.grid.terms.dear else (0, least)
         return boxed, elbows, length
+
+    def costs(self, collars: Sequence[Sequence[Ticks]], elbows: int) -> Ints:
+        """Give the least cost per number of elbows and collar, of shape (elbows + 1, rows, places in a row)."""
+        self.layers.grow(elbows - 1)
+        found = np.full((elbows + 1, len(collars), len(collars[0])), self.grid.terms.limit, np.int64)
+        places = np.array(collars, np.int64)
+        for launch in self.launches:
+            index = tuple(np.searchsorted(c, places[:, :, t]) for t, c in enumerate(launch.first.coordinates))
+            for k in range(elbows + 1):
+                np.minimum(found[k], launch.costs(self.layers, k)[index], out=found[k])
+        return found
 
     def route(self, collar: Ticks, elbows: int) -> Trace | None:
         """Give one best route with exactly `elbows` elbows, or None when there is none."""
