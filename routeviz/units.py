@@ -19,6 +19,7 @@ __all__ = [
     "LENGTH_EXAMPLES",
     "MM_PER_IN",
     "TICKS_PER_IN",
+    "elbows_text",
     "feet_text",
     "flow_text",
     "inch_text",
@@ -28,6 +29,7 @@ __all__ = [
     "parse_length",
     "parse_pitch",
     "parse_quantity",
+    "quantity_text",
     "ticks",
 ]
 
@@ -323,3 +325,52 @@ def length_text(length_in: float, *, metric: bool = False, long: bool = False) -
             return f"{length_in * MM_PER_IN / 1000:.2f} m"
         return mm_text(length_in)
     return feet_text(length_in) if long else inch_text(length_in)
+
+
+_COUNTED = ("no elbow", "one elbow", "two elbows", "three elbows", "four elbows", "five elbows", "six elbows")
+_METRIC = {  # factor, unit and decimals; ft, lb exact, water at 4 degC after NIST SP 811 appendix B
+    "ft/min": (0.00508, "m/s", 1), "fpm": (0.00508, "m/s", 1), "in wg": (249.08891, "Pa", 0), "ft": (0.3048, "m", 1),
+    "lb": (0.45359237, "kg", 0), "in3": (0.016387064, "l", 0),
+}  # fmt: skip
+_IMPERIAL = {
+    "ft/min": (1.0, "ft/min", 0), "fpm": (1.0, "ft/min", 0), "in wg": (1.0, "in wg", 2), "ft": (1.0, "ft", 0),
+    "lb": (1.0, "lb", 0), "in3": (1 / 1728, "cu ft", 1),
+}  # fmt: skip
+
+
+def quantity_text(value: float, unit: str, *, metric: bool = False) -> str:
+    """Write a measured value with its unit for a person, as the scene counts.
+
+    Examples
+    --------
+    >>> quantity_text(16.375, "in"), quantity_text(0.352, "in wg"), quantity_text(3, "elbows")
+    ('16 3/8 in', '0.35 in wg', '3 elbows')
+    >>> quantity_text(1000, "fpm", metric=True), quantity_text(0.75, "of the depth"), quantity_text(2.5, "")
+    ('5.1 m/s', '0.75 of the depth', '2.5')
+    """
+    if unit == "in":
+        return length_text(value, metric=metric)
+    if unit == "cfm":
+        return flow_text(value, metric=metric)
+    table = _METRIC if metric else _IMPERIAL
+    if unit in table:
+        factor, name, places = table[unit]
+        return f"{value * factor:.{places}f} {name}".replace("-", "−")
+    if unit == "" or unit.startswith("of "):
+        plain = f"{value:.2f}" if unit else f"{value:.2f}".rstrip("0").rstrip(".")
+        return f"{plain} {unit}".strip().replace("-", "−")
+    return (f"{value:.3g} {unit}" if abs(value) < 1000 else f"{value:.0f} {unit}").replace("-", "−")
+
+
+def elbows_text(elbows: float) -> str:
+    """Write a count of elbows in 90-degree equivalents.
+
+    Examples
+    --------
+    >>> elbows_text(0), elbows_text(1), elbows_text(2.5)
+    ('no elbow', 'one elbow', '2.5 elbows')
+    """
+    whole = round(elbows)
+    if abs(elbows - whole) < 1e-9 and whole < len(_COUNTED):
+        return _COUNTED[whole]
+    return f"{elbows:.3g} elbows"

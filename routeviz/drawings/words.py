@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from routeviz.model.scene import Scene
-from routeviz.units import flow_text, inch_text, length_text, mm_text
+from routeviz.units import inch_text, length_text, mm_text, quantity_text
 
 __all__ = ["figure", "length", "pressure", "quantity", "speed", "unit_note"]
 
@@ -45,16 +45,4 @@ def pressure_figure(inwg: float, scene: Scene) -> str:
 
 def quantity(value: float, unit: str, scene: Scene) -> str:
     """Write a measured value with its unit as the scene counts."""
-    if unit == "in":
-        return length(value, scene)
-    if unit == "cfm":
-        return flow_text(value, metric=scene.metric)
-    if unit in ("fpm", "ft/min"):
-        return speed(value, scene) if scene.metric else f"{value:.0f} ft/min"
-    if unit == "in wg":
-        return pressure(value, scene)
-    if unit == "ft":
-        return f"{value * 0.3048:.1f} m" if scene.metric else f"{value:.0f} ft"
-    if unit == "lb":
-        return f"{value * 0.45359237:.0f} kg" if scene.metric else f"{value:.0f} lb"
-    return f"{value:.3g} {unit}".strip() if abs(value) < 1000 else f"{value:.0f} {unit}".strip()
+    return quantity_text(value, unit, metric=scene.metric)

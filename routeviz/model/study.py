@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from routeviz.model.finding import MemberRuling, Verdict
+from routeviz.units import elbows_text
 
 __all__ = ["Bay", "Fix", "FixKind", "JoistAt", "JoistPreview", "Way"]
 
@@ -50,9 +51,8 @@ class Fix:
     @property
     def recheck(self) -> str:
         """Say what planning again found; the only promise that is made."""
-        elbows = "no elbow" if self.elbows == 0 else f"{self.elbows:g} elbow{'s' if self.elbows != 1 else ''}"
         broken = "0 broken" if not self.broken else f"{self.broken} broken, none a must"
-        return f"planned again: {broken}, {elbows}"
+        return f"planned again: {broken}, {elbows_text(self.elbows)}"
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,13 +9,12 @@ from routeviz.model.finding import Finding, State, Verdict
 from routeviz.model.path import Blocker, Outcome, Paths, WhyNot
 from routeviz.model.plan import Option
 from routeviz.model.scene import Scene
-from routeviz.units import flow_text, length_text
+from routeviz.units import elbows_text, flow_text, length_text
 
 __all__ = ["ROOM_CODE_PREFIX", "answer", "second_line", "verdict"]
 
 ROOM_CODE_PREFIX = "FIT-ROOM"
 _FALLBACK = "What is left without a route is a hood that cleans and returns the air; one that blows outdoors is better."
-_COUNT = {0: "no elbow", 1: "one elbow", 2: "two elbows", 3: "three elbows", 4: "four elbows", 5: "five elbows"}
 
 
 def _open(findings: Sequence[Finding], state: State) -> list[Finding]:
@@ -36,13 +35,6 @@ def verdict(options: Sequence[Option], findings: Sequence[Finding]) -> Verdict:
 
 def _length(value: float, scene: Scene, *, long: bool = False) -> str:
     return length_text(value, metric=scene.metric, long=long)
-
-
-def elbow_words(elbows: float) -> str:
-    """Write a number of 90-degree equivalents."""
-    return (
-        _COUNT.get(round(elbows), f"{elbows:g} elbows") if abs(elbows - round(elbows)) < 1e-9 else f"{elbows:g} elbows"
-    )
 
 
 def answer(scene: Scene, paths: Paths, options: Sequence[Option], findings: Sequence[Finding], word: Verdict) -> str:
@@ -68,7 +60,7 @@ def _works(scene: Scene, option: Option) -> str:
         moved = flow_text(air.full.flow_cfm, metric=scene.metric).split()[0]
         flow = f"{moved} of {flow_text(air.label_cfm, metric=scene.metric)}"
     boxed = f", {_length(route.boxed_in, scene, long=True)} boxed in the room" if route.boxed_in > 0 else ""
-    return f"{route.words}: {elbow_words(route.elbows)}, {_length(route.length_in, scene, long=True)}{boxed}, {flow}."
+    return f"{route.words}: {elbows_text(route.elbows)}, {_length(route.length_in, scene, long=True)}{boxed}, {flow}."
 
 
 def _blocked(scene: Scene, paths: Paths) -> str:

@@ -93,7 +93,7 @@ def plan(scene: Scene, *, alternatives: int = 3, counted: bool = True, progress:
         paths = (
             _as_built_paths()
             if scene.as_built
-            else search.find(freespace.carve(frame, scene, scene.duct.sections[0]), others=max(alternatives - 1, 0))
+            else _searched(frame, scene, profile, others=max(alternatives - 1, 0), explained=counted)
         )
     with clock("realise"):
         routes = _routes(scene, frame, paths, alternatives)
@@ -109,6 +109,14 @@ def scene_findings(scene: Scene) -> tuple[Finding, ...]:
     profile = rules.profile(scene.rules.profile, file=scene.file)
     scene = settle(scene, profile)
     return rules.check_scene(scene, framing.frame(scene, rules.keep_away(profile)), profile)
+
+
+def _searched(frame: Frame, scene: Scene, profile: Profile, *, others: int, explained: bool) -> Paths:
+    window = rules.mounting_window(scene, profile)
+    space = freespace.carve(
+        frame, scene, scene.duct.sections[0], heights_in=(window.low_in, window.high_in) if explained else None
+    )
+    return search.find(space, others=others, explained=explained)
 
 
 def _as_built_paths() -> Paths:

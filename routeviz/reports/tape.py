@@ -8,8 +8,8 @@ from routeviz.geometry import bounds
 from routeviz.model.finding import Verdict
 from routeviz.model.plan import Plan
 from routeviz.model.solids import Frame, SolidKind
-from routeviz.reports.words import elbows_text, wrap
-from routeviz.units import length_text
+from routeviz.reports.words import wrap
+from routeviz.units import elbows_text, length_text
 
 __all__ = ["LEGEND", "tape_text"]
 

@@ -9,8 +9,8 @@ from routeviz.model.finding import Finding, MemberRuling, State, Verdict
 from routeviz.model.plan import Option, Plan
 from routeviz.model.study import Fix, Way
 from routeviz.model.takeoff import TakeOff
-from routeviz.reports.words import MARKS, elbows_text, finding_numbers, quantity, wrap
-from routeviz.units import length_text
+from routeviz.reports.words import MARKS, finding_numbers, wrap
+from routeviz.units import elbows_text, length_text, quantity_text
 
 __all__ = ["CAUTION", "compare_text", "findings_text", "plan_text"]
 
@@ -86,7 +86,7 @@ def _way_out(option: Option, width: int, metric: bool) -> str:
     if route.boxed_in > 0:
         numbers += f", {length_text(route.boxed_in, metric=metric, long=True)} to box in"
     for cabinet in option.takeoff.cabinets:
-        lost, whole = (quantity(v, "in3", metric=metric) for v in (cabinet.lost_in3, cabinet.of_in3))
+        lost, whole = (quantity_text(v, "in3", metric=metric) for v in (cabinet.lost_in3, cabinet.of_in3))
         numbers += f", takes {lost} of the {whole} in the {cabinet.label}"
     tail = f"; {broken} broken" if broken else ""
     return wrap(f"{route.id}  {route.words}: {numbers}{tail}.", width, "  ")
@@ -95,8 +95,8 @@ def _way_out(option: Option, width: int, metric: bool) -> str:
 def _flow(air: AirResult, metric: bool) -> str:
     if air.full.status is AirStatus.NO_FAN:
         return "flow unknown"
-    moved = quantity(air.full.flow_cfm, "cfm", metric=metric).split()[0]
-    return f"{moved} of {quantity(air.label_cfm, 'cfm', metric=metric)}"
+    moved = quantity_text(air.full.flow_cfm, "cfm", metric=metric).split()[0]
+    return f"{moved} of {quantity_text(air.label_cfm, 'cfm', metric=metric)}"
 
 
 def findings_text(findings: Sequence[Finding], *, metric: bool, width: int = 80) -> str:
@@ -133,12 +133,14 @@ def _air_text(air: AirResult, width: int, metric: bool) -> str:
     if air.full.status is AirStatus.NO_FAN:
         return "  No fan data in the scene: add [hood.fan] rated or curve."
     point = air.full
-    band = f"{quantity(point.low_cfm, 'cfm', metric=metric)} to {quantity(point.high_cfm, 'cfm', metric=metric)}"
+    band = (
+        f"{quantity_text(point.low_cfm, 'cfm', metric=metric)} to {quantity_text(point.high_cfm, 'cfm', metric=metric)}"
+    )
     lines = [
         wrap(
-            f"{quantity(point.flow_cfm, 'cfm', metric=metric)} of {quantity(air.label_cfm, 'cfm', metric=metric)} on the "
-            f"label ({band} with the uncertain losses), {quantity(point.velocity_fpm, 'fpm', metric=metric)} "
-            f"in the duct, {quantity(point.static_inwg, 'in wg', metric=metric)} ({point.status}).",
+            f"{quantity_text(point.flow_cfm, 'cfm', metric=metric)} of {quantity_text(air.label_cfm, 'cfm', metric=metric)} on the "
+            f"label ({band} with the uncertain losses), {quantity_text(point.velocity_fpm, 'fpm', metric=metric)} "
+            f"in the duct, {quantity_text(point.static_inwg, 'in wg', metric=metric)} ({point.status}).",
             width,
             "  ",
         )
@@ -147,22 +149,24 @@ def _air_text(air: AirResult, width: int, metric: bool) -> str:
     longest = min(24, max(0, width - 44))  # beside the label and the number
     for loss in air.losses:
         bar = "█" * round(longest * loss.loss_inwg / most) if most > 0 else ""
-        lines.append(f"  {loss.label[:30]:<30} {quantity(loss.loss_inwg, 'in wg', metric=metric):>10} {bar}".rstrip())
+        lines.append(
+            f"  {loss.label[:30]:<30} {quantity_text(loss.loss_inwg, 'in wg', metric=metric):>10} {bar}".rstrip()
+        )
     allowed = "no entry in the code's table" if air.code_allowed_ft is None else (
         "no limit by the code's table" if air.code_allowed_ft == float("inf")
-        else f"the code's table allows {quantity(air.code_allowed_ft, 'ft', metric=metric)}"
+        else f"the code's table allows {quantity_text(air.code_allowed_ft, 'ft', metric=metric)}"
     )  # fmt: skip
     lines.append(
         wrap(
-            f"Equivalent length {quantity(air.equivalent_ft, 'ft', metric=metric)} computed; "
-            f"{quantity(air.code_equivalent_ft, 'ft', metric=metric)} by the code's count, {allowed}.",
+            f"Equivalent length {quantity_text(air.equivalent_ft, 'ft', metric=metric)} computed; "
+            f"{quantity_text(air.code_equivalent_ft, 'ft', metric=metric)} by the code's count, {allowed}.",
             width,
             "  ",
         )
     )
     lines += [
         wrap(
-            f"{a.label}: {quantity(a.flow_cfm, 'cfm', metric=metric)} (+{quantity(a.gain_cfm, 'cfm', metric=metric)})",
+            f"{a.label}: {quantity_text(a.flow_cfm, 'cfm', metric=metric)} (+{quantity_text(a.gain_cfm, 'cfm', metric=metric)})",
             width,
             "  → ",
         )
@@ -179,11 +183,11 @@ def _asked_text(option: Option, width: int, metric: bool) -> list[str]:
     out: list[str] = []
     if option.need is not None:
         for flow in option.need.flows:
-            most = f" to {quantity(flow.up_to_cfm, 'cfm', metric=metric)}" if flow.up_to_cfm else ""
+            most = f" to {quantity_text(flow.up_to_cfm, 'cfm', metric=metric)}" if flow.up_to_cfm else ""
             word = "✓" if flow.met else "!"
             out.append(
                 wrap(
-                    f"{word} {flow.label}: asks for {quantity(flow.at_least_cfm, 'cfm', metric=metric)}{most}",
+                    f"{word} {flow.label}: asks for {quantity_text(flow.at_least_cfm, 'cfm', metric=metric)}{most}",
                     width,
                     "  ",
                 )
@@ -267,7 +271,7 @@ def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
         if way.elbows is None or way.length_in is None:
             numbers = f"{'–':>7}{'–':>12}{'–':>9}{'–':>6}"
         else:
-            flow = "–" if way.flow_cfm is None else quantity(way.flow_cfm, "cfm", metric=metric)
+            flow = "–" if way.flow_cfm is None else quantity_text(way.flow_cfm, "cfm", metric=metric)
             length = length_text(way.length_in, metric=metric, long=True)
             numbers = f"{way.elbows:>7.3g}{length:>12}{flow:>9}{way.holes:>6}"
         label = way.label
@@ -282,6 +286,6 @@ def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
             lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "    "))
         if way.cabinet_in3:
             lines.append(
-                wrap(f"takes {quantity(way.cabinet_in3, 'in3', metric=metric)} of the cabinets", width, "    ")
+                wrap(f"takes {quantity_text(way.cabinet_in3, 'in3', metric=metric)} of the cabinets", width, "    ")
             )
     return "\n".join(lines)

@@ -8,11 +8,11 @@ from routeviz.model.finding import State
 from routeviz.model.plan import Plan
 from routeviz.model.route import Near, PartKind, Route
 from routeviz.model.solids import FaceKind, SolidKind, Vec3
-from routeviz.units import length_text
+from routeviz.units import length_text, quantity_text
 from routeviz.views.caps import cap_top
 from routeviz.views.furnishing import hood_bottom
 from routeviz.views.parts import Dimension, Flag, Note
-from routeviz.views.words import finding_short, quantity, route_title
+from routeviz.views.words import finding_short, route_title
 
 __all__ = ["broken_ids", "flags", "notes", "place_of", "slack_dimensions"]
 
@@ -144,7 +144,7 @@ def notes(plan: Plan) -> tuple[Note, ...]:
     limit = next((f for f in plan.all_findings if f.unit == "in" and f.measured is not None and abs(f.measured - mount) < 1e-6
                   and f.limit is not None and f.relation == "at least"), None)  # fmt: skip
     text = (
-        f"at least {quantity(limit.limit, 'in', metric=metric)}"
+        f"at least {quantity_text(limit.limit, 'in', metric=metric)}"
         if limit is not None and limit.limit is not None
         else "cooktop to hood"
     )

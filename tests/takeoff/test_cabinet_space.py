@@ -10,7 +10,7 @@ import samples
 from routeviz import pipeline
 from routeviz.model.scene import AsBuilt, AsBuiltFitting, Obstacle, ObstacleKind, Scene
 from routeviz.model.takeoff import CabinetSpace
-from routeviz.reports.words import quantity
+from routeviz.units import quantity_text as quantity
 
 CABINET = Obstacle("hood-cabinet", ObstacleKind.CABINET, 50.0, 0.0, 78.5, 40.0, 14.0, 17.5, hides_duct=True)
 
