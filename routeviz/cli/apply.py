@@ -11,7 +11,7 @@ from routeviz.cli.files import OutputError, write_text
 from routeviz.cli.scenes import load_text
 from routeviz.model.study import Fix
 
-__all__ = ["apply_fix", "fixed_text", "target_for"]
+__all__ = ["apply_fix", "field_value", "fixed_text", "target_for"]
 
 
 def target_for(scene: Path, number: int) -> Path:
@@ -56,10 +56,10 @@ def fixed_text(text: str, fix: Fix) -> str:
     """Give the text of a scene file with the changes of a fix."""
     from routeviz import scenefile
 
-    return scenefile.edit(text, {field: _value(value) for field, value in fix.changes})
+    return scenefile.edit(text, {field: field_value(value) for field, value in fix.changes})
 
 
-def _value(text: str) -> object:
+def field_value(text: str) -> object:
     """Read a new value: a list, a number or true as TOML has it; a length stays text; nothing takes the field out."""
     if not text:
         return None

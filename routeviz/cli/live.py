@@ -58,7 +58,7 @@ def app(
 
 
 def _tools() -> Tools:
-    from routeviz import scenefile
+    from routeviz import rules, scenefile
     from routeviz.views.app import Tools
 
     return Tools(
@@ -69,6 +69,7 @@ def _tools() -> Tools:
         write=write_text,
         preview=_preview,
         schema=scenefile.json_schema(),
+        choices={"rules.profile": rules.profiles()},
     )
 
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from routeviz.model.plan import Plan
+    from routeviz.model.study import Fix
     from routeviz.views.app import Job
     from routeviz.views.app.pictures import Change
 
@@ -35,12 +36,16 @@ def quick() -> Callable[[Job, Say], tuple[Plan, Change]]:
 def deep() -> Callable[[tuple[int, Plan], Say], None]:
     """Make what works out a plan's fixes, and then the whole wall; both are said as soon as they are known."""
     from routeviz import studies
+    from routeviz.cli.apply import field_value
     from routeviz.views.pagedata import fix_json
+
+    def offered(fix: Fix) -> dict[str, Any]:
+        return {**fix_json(fix), "set": {field: field_value(text) for field, text in fix.changes}}
 
     def work(job: tuple[int, Plan], say: Say) -> None:
         _, plan = job
         found = studies.fixes(plan, progress=lambda words: say("doing", (f"planning again: {_small(words)}", None)))
-        say("fixes", [fix_json(fix) for fix in found])
+        say("fixes", [offered(fix) for fix in found])
         say("wall", _wall(plan, say))
 
     return work

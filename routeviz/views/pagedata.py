@@ -54,7 +54,7 @@ def _scene(plan: Plan) -> dict[str, Any]:
         "cook": {"x": cook.centre_in, "width": cook.width_in, "height": cook.height_in, "kind": cook.kind.value},
         "duct": {
             "section": _section(scene.duct.sections[0]), "gores": scene.duct.elbow_construction,
-            "stock": scene.duct.stock_in, "stub": scene.cap.roof_stub_in, "flange": scene.cap.wall_flange_in,
+            "stock": scene.duct.stock_in, "clearance": scene.duct.clearance_in, "stub": scene.cap.roof_stub_in, "flange": scene.cap.wall_flange_in,
         },
         "rated": hood.fan.rated_cfm,
     }  # fmt: skip

@@ -6,7 +6,7 @@ and a file that somebody else changed is not written over unless the person says
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from pathlib import Path
@@ -35,7 +35,7 @@ class Tools:
 
     ``read`` turns the text of a scene file into a scene or raises SceneError, ``edit`` writes changed values into a
     text, ``plain`` gives a text's plain data, ``add`` adds a row to a list of tables, ``write`` writes a file whole or
-    not at all, ``preview`` tells what joist marks would mean for a scene (with True also the offset, which takes seconds), and ``schema`` describes scene files.
+    not at all, ``preview`` tells what joist marks would mean for a scene (with True also the offset, which takes seconds), and ``schema`` describes scene files, and ``choices`` names what may stand in places whose words the schema leaves open.
     """
 
     read: Callable[[str], Scene]
@@ -45,6 +45,7 @@ class Tools:
     write: Callable[[Path, str], None]
     preview: Callable[[Scene, str, bool], dict[str, Any]]
     schema: Mapping[str, Any]
+    choices: Mapping[str, Sequence[str]]
 
 
 class Desk:
@@ -169,11 +170,11 @@ class Desk:
 
     def _measured(self, changes: Mapping[str, object]) -> dict[str, object]:
         guessed = self.tools.plain(self.text).get("assumed")
-        given = {place for place in changes if place != "assumed"}
-        if not isinstance(guessed, list) or not given & set(guessed):
+        if not isinstance(guessed, list) or "assumed" in changes:
             return dict(changes)
-        left = [place for place in guessed if place not in given]
-        return {**changes, "assumed": left or None}
+        gone = tuple(f"{place}." for place, value in changes.items() if value is None)
+        left = [place for place in guessed if place not in changes and not (gone and place.startswith(gone))]
+        return dict(changes) if left == guessed else {**changes, "assumed": left or None}
 
     def _try(self, make: Callable[[], str]) -> tuple[Mistake, ...]:
         try:

@@ -39,7 +39,13 @@ class Shown:
     stopped: bool = False
     trouble: str = ""
     news: int = 1
-    seen: threading.Condition = field(default_factory=threading.Condition)
+    seen: threading.RLock = field(default_factory=threading.RLock)
+    told: Callable[[], object] = lambda: None  # called whenever there is news
+
+    def tell(self) -> None:
+        """Say that there is news."""
+        self.news += 1
+        self.told()
 
 
 class Planning:
@@ -100,11 +106,7 @@ class Planning:
         with self.shown.seen:
             self.shown.doing, self.shown.part, self.shown.trouble = doing, part, trouble
             self.shown.stopped = stopped
-            self._tell()
-
-    def _tell(self) -> None:
-        self.shown.news += 1
-        self.shown.seen.notify_all()
+            self.shown.tell()
 
     def _heard_quick(self, number: int, topic: str, said: Any) -> None:
         newest = number == self._wanted.number
@@ -115,7 +117,7 @@ class Planning:
                 self.shown.fixes = self.shown.wall = None
                 self.shown.wall_of = number
                 self.shown.doing = "fixes and the whole wall" if newest else self.shown.doing
-                self._tell()
+                self.shown.tell()
             if newest:
                 self._deep.give(number, (number, plan))
         elif topic == "failed" and newest:
@@ -138,4 +140,4 @@ class Planning:
                 self.shown.trouble = str(said) if topic == "failed" else ""
             else:
                 return
-            self._tell()
+            self.shown.tell()

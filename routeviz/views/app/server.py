@@ -13,6 +13,7 @@ import hmac
 import secrets
 import socket
 import threading
+import time
 from collections.abc import AsyncIterator, Awaitable, Callable
 from typing import Any
 
@@ -34,25 +35,49 @@ __all__ = ["application", "serve"]
 _LARGEST_REQUEST = 1_000_000
 _LONGEST_WAIT_S = 25.0
 _LOOK_AT_FILE_S = 1.0
+_LOOK_UP_S = 0.25  # how soon a page that waits hears that the program ends
 _Handler = Callable[["_Site", Request], Awaitable[Response]]
 
 
 class _Site:
     """The desk and the planning behind one address."""
 
-    def __init__(self, desk: Desk, planning: Planning, secret: str, hosts: frozenset[str], *, questions: bool) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        planning: Planning,
+        secret: str,
+        hosts: frozenset[str],
+        *,
+        questions: bool,
+        ending: Callable[[], bool],
+    ) -> None:
         self.desk, self.planning, self.secret, self.hosts = desk, planning, secret, hosts
-        self.questions = questions
+        self.questions, self.ending = questions, ending
         self.lock = threading.RLock()
-        self.ending = False
         self._model: tuple[int, bytes] = (0, b"")
-        self.news = 1
+        self._woken = asyncio.Event()
+
+    def listen(self) -> None:
+        """Pass on, to whoever waits in this loop, what the planning's threads tell."""
+        loop = asyncio.get_running_loop()
+        self.planning.shown.told = lambda: loop.call_soon_threadsafe(self._wake)
+
+    def _wake(self) -> None:
+        self._woken.set()
+        self._woken = asyncio.Event()
+
+    async def wait(self, after: int, seconds: float) -> None:
+        """Wait until there is news, or the program ends, or the time is over."""
+        until = time.monotonic() + seconds
+        while self.planning.shown.news <= after and not self.ending() and time.monotonic() < until:
+            with contextlib.suppress(TimeoutError):
+                await asyncio.wait_for(self._woken.wait(), min(_LOOK_UP_S, max(0.0, until - time.monotonic())))
 
     def touch(self) -> None:
         """Wake everybody who waits for news."""
         with self.planning.shown.seen:
-            self.planning.shown.news += 1
-            self.planning.shown.seen.notify_all()
+            self.planning.shown.tell()
 
     def plan_now(self) -> None:
         """Plan what is on the desk."""
@@ -79,6 +104,7 @@ class _Site:
             data["live"] = {
                 "number": shown.change.number,
                 "schema": self.desk.tools.schema,
+                "choices": self.desk.tools.choices,
                 "questions": self.questions,
             }
             return data
@@ -121,7 +147,13 @@ def _news(site: _Site, have: int, wall: bool) -> dict[str, Any]:
 
 
 def application(
-    desk: Desk, planning: Planning, *, secret: str, hosts: frozenset[str], questions: bool = False
+    desk: Desk,
+    planning: Planning,
+    *,
+    secret: str,
+    hosts: frozenset[str],
+    questions: bool = False,
+    ending: Callable[[], bool] = lambda: False,
 ) -> Starlette:
     """Give the application.
 
@@ -137,19 +169,21 @@ def application(
         The values of the Host header that are answered.
     questions : bool
         Whether the page begins with its questions, because nothing is known yet.
+    ending : callable
+        Whether the program is about to end; pages that wait are told so.
     """
-    site = _Site(desk, planning, secret, hosts, questions=questions)
+    site = _Site(desk, planning, secret, hosts, questions=questions, ending=ending)
     planning.ask(desk.revision, desk.scene)
 
     @contextlib.asynccontextmanager
     async def alive(_: Starlette) -> AsyncIterator[None]:
+        site.listen()
         watching = asyncio.create_task(_watch(site))
         try:
             yield
         finally:
-            site.ending = True
             watching.cancel()
-            site.touch()
+            planning.shown.told = lambda: None
             planning.close()
 
     routes = [Route("/{secret}/", _guarded(site, _page), methods=["GET"])]
@@ -194,16 +228,10 @@ async def _watch(site: _Site) -> None:
             site.touch()
 
 
-def _wait(site: _Site, after: int, seconds: float) -> None:
-    shown = site.planning.shown
-    with shown.seen:
-        shown.seen.wait_for(lambda: shown.news > after or site.ending, timeout=seconds)
-
-
 async def _page(site: _Site, _: Request) -> Response:
     """Give the whole page, with the plan that is shown; the first request waits for the first plan."""
     for _turn in range(400):
-        if site.planning.shown.change is not None or site.ending or site.planning.shown.trouble:
+        if site.planning.shown.change is not None or site.ending() or site.planning.shown.trouble:
             break
         await asyncio.sleep(0.05)
     return await run_in_threadpool(_whole_page, site)
@@ -225,9 +253,8 @@ async def _tell_news(site: _Site, request: Request) -> Response:
     query = request.query_params
     after, have = _count(query.get("after")), _count(query.get("have"))
     seconds = min(_LONGEST_WAIT_S, float(_count(query.get("wait"))))
-    if seconds:
-        await run_in_threadpool(_wait, site, after, seconds)
-    if site.ending:
+    await site.wait(after, seconds)
+    if site.ending():
         return JSONResponse({"ending": True})
     return JSONResponse(await run_in_threadpool(_news, site, have, query.get("wall") == "1"))
 
@@ -389,9 +416,16 @@ def serve(desk: Desk, planning: Planning, *, questions: bool, opened: Callable[[
         port = listening.getsockname()[1]
         secret = secrets.token_urlsafe(24)
         hosts = frozenset({f"127.0.0.1:{port}", f"localhost:{port}"})
-        app = application(desk, planning, secret=secret, hosts=hosts, questions=questions)
-        config = uvicorn.Config(
-            app, log_level="error", access_log=False, server_header=False, timeout_graceful_shutdown=1
+        server: list[uvicorn.Server] = []
+        app = application(
+            desk, planning, secret=secret, hosts=hosts, questions=questions, ending=lambda: bool(server[0].should_exit)
+        )
+        server.append(
+            uvicorn.Server(
+                uvicorn.Config(
+                    app, log_level="critical", access_log=False, server_header=False, timeout_graceful_shutdown=2
+                )
+            )
         )
         opened(f"http://127.0.0.1:{port}/{secret}/")
-        uvicorn.Server(config).run(sockets=[listening])
+        server[0].run(sockets=[listening])

@@ -1,5 +1,5 @@
 // The page: one state (where the hood is, which way is shown), one answer for it, everything drawn from that answer.
-import { $, $$, D, S, dark, readData, still, svg } from './store.js';
+import { $, $$, D, L, S, dark, readData, setData, still, svg } from './store.js';
 import { U, getUnit, setUnit, startUnit } from './words.js';
 import { KIND, answer, fixes, heights, kindAt, mount, nearest, places } from './answers.js';
 import { PATTERNS, tapeMarkup } from './tape.js';
@@ -8,6 +8,8 @@ import { VIEWS, topOf } from './cameras.js';
 import { measureText, overlay } from './overlay.js';
 import { listFindings, listMembers, listWays, listWork, markWay, noteWork, sayAnswer } from './panels.js';
 import { showAir } from './air.js';
+import { startLive } from './app.js';
+import { startFinder } from './appjoists.js';
 
 readData();
 startUnit();
@@ -35,6 +37,7 @@ function update() {
   noteWork(A);
   if (picture) picture.set(A);
   over();
+  if (L.moved) L.moved(A);
 }
 let waiting = 0;
 const later = () => { if (!waiting) waiting = requestAnimationFrame(() => { waiting = 0; update(); }); };
@@ -140,18 +143,20 @@ function layout() {
 
 // ---- wiring ------------------------------------------------------------------------------------------------------------
 function buttons() {
-  const views = $('#views');
+  const views = $('#views'), off = $$('#layers input').filter(i => !i.checked).map(i => i.name), stood = picture && picture.view();
+  for (const box of ['#views button', '#layers label', '#key > *']) for (const node of $$(box)) node.remove();
   for (const [name, words] of Object.entries(VIEWS)) {
     const b = document.createElement('button');
     b.dataset.v = name; b.textContent = name === 'ceiling' && !D.tape.joists.length ? 'up into the ceiling' : words;
     b.onclick = () => picture && picture.go(name);
+    b.setAttribute('aria-pressed', String(name === stood));
     views.append(b);
   }
   const box = $('#layers > div');
   for (const [name, words] of Object.entries(LAYERS)) {
     if (!['DUCT'].includes(name) && !Object.values(D.pieces).some(p => p[0] === name)) continue;
     const label = document.createElement('label'), input = document.createElement('input');
-    input.type = 'checkbox'; input.name = name; input.checked = true;
+    input.type = 'checkbox'; input.name = name; input.checked = !off.includes(name);
     input.onchange = () => picture && picture.layer({ [name]: input.checked });
     label.append(input, words); box.append(label);
   }
@@ -165,8 +170,12 @@ function buttons() {
   document.body.dataset.map = movable() ? '1' : '0';
   $('.step').hidden = !movable();
   $('#hang').setAttribute('aria-disabled', String(!movable()));
-  if (!movable()) { $('#hang').setAttribute('role', 'img'); $('#hang').setAttribute('aria-label', 'The hood on the tape'); $('#hang').tabIndex = -1; }
-  if (heights().length < 2) { $('#ht').setAttribute('role', 'img'); $('#ht').tabIndex = -1; }
+  slider($('#hang'), movable(), movable() ? 'Hood place along the tape' : 'The hood on the tape');
+  slider($('#ht'), heights().length > 1);
+}
+function slider(knob, works, name) { // what cannot be moved is a picture, and out of the way of the Tab key
+  knob.setAttribute('role', works ? 'slider' : 'img'); knob.tabIndex = works ? 0 : -1;
+  if (name) knob.setAttribute('aria-label', name);
 }
 function nudgeWords() {
   const xs = places(), step = xs.length > 1 ? xs[1] - xs[0] : 0.25;
@@ -174,8 +183,8 @@ function nudgeWords() {
 }
 function cutting() {
   const range = $('#cut'), axis = $('#cutaxis'), out = $('#cutv');
-  const spans = { y: [D.cut.front, D.scene.wall], x: [-6, D.scene.width + 6], z: [0, topOf(A)] };
-  const show = () => {
+    const show = () => {
+    const spans = { y: [D.cut.front, D.scene.wall], x: [-6, D.scene.width + 6], z: [0, topOf(A)] };
     const [lo, hi] = spans[axis.value], t = +range.value / 100, off = axis.value === 'z' ? t >= 1 : t <= 0, value = Math.round((lo + (hi - lo) * t) * 2) / 2;
     if (picture) picture.cut(axis.value, off ? null : value);
     out.textContent = off ? 'off' : axis.value === 'y' ? (value <= 0 ? `${U(-value)} out` : `${U(value)} in`) : U(value);
@@ -272,6 +281,19 @@ function noPicture(fault) {
   document.body.dataset.ready = 'flat';
   console.info(String(fault));
 }
+// another plan, or more about the same one, in place of what is shown
+function swap(data, model, then = () => {}) {
+  const same = data.plan === D.plan, show = () => {
+    const at = [S.x, S.h];
+    setData(data);
+    if (!same) { S.x = D.scene.hood.x; S.h = mount(); S.option = 0; S.picked = null; measured = []; moving++; if (picture) picture.furnish(); }
+    else if (movable()) [S.x, S.h] = [nearest([...places(), D.scene.hood.x], at[0]), nearest([...heights(), mount()], at[1])];
+    $('#job').textContent = D.scene.name;
+    $('#invented').hidden = !D.scene.invented;
+    buttons(); nudgeWords(); listWays(choose); listWork(); listMembers(); layout(); then();
+  };
+  if (picture && !same) picture.read(model, data.pieces, show); else show();
+}
 function start() {
   $('#job').textContent = D.scene.name;
   $('#invented').hidden = !D.scene.invented;
@@ -279,12 +301,14 @@ function start() {
   const bytes = Uint8Array.from(atob($('#model').textContent.trim()), c => c.charCodeAt(0)).buffer;
   try {
     picture = makePicture($('#pic'), bytes, {
-      drawn: over, failed: noPicture,
+      drawn: () => { over(); if (L.drawn) L.drawn(); }, failed: noPicture,
       stood: view => { for (const b of $$('#views button')) b.setAttribute('aria-pressed', String(b.dataset.v === view)); },
       ready: () => { layout(); document.body.dataset.ready = '1'; },
     });
   } catch (fault) { noPicture(fault); }
   layout();
+  startFinder();
+  if (D.live) startLive({ swap, moveTo });
 }
 start();
 // for tests and for whoever is curious

@@ -1,5 +1,5 @@
 // Beside and below the picture: ways out, findings, what to measure, the order of work.
-import { $, D, S, el, svg } from './store.js';
+import { $, D, L, S, el, svg } from './store.js';
 import { U, FT, elbowWords, flow, flowUnit, quantity } from './words.js';
 import { limitText, short } from './answers.js';
 import { flag, gauge, sketch, verdictMark } from './marks.js';
@@ -19,8 +19,9 @@ export function sayAnswer(answer, moveTo) {
   act.hidden = !fix;
   if (fix) {
     act.replaceChildren(el('b', {}, fix.title), el('span', {}, fix.note));
-    act.classList.toggle('plain', !!fix.still);
-    act.onclick = () => fix.still ? document.querySelector('#finds').scrollIntoView({ block: 'nearest' }) : moveTo(fix.x, fix.h);
+    const apply = L.apply && fix.fix && fix.fix.set;
+    act.classList.toggle('plain', !!fix.still && !apply);
+    act.onclick = () => apply ? L.apply(fix.fix.set) : fix.still ? document.querySelector('#finds').scrollIntoView({ block: 'nearest' }) : moveTo(fix.x, fix.h);
   }
   clearTimeout(sayAnswer.later);
   sayAnswer.later = setTimeout(() => { $('#live').textContent = `${answer.verdict}. ${answer.text}`; }, 500);
@@ -29,8 +30,9 @@ export function sayAnswer(answer, moveTo) {
 function fixButtons(answer, moveTo) {
   if (!answer.fixes.length) return null;
   // a fix that the page can show is a button; one that only a new plan can show is said in full
-  return el('div', { class: 'fixes' }, answer.fixes.slice(0, 6).map((fix, i) => fix.still
-    ? el('div', { class: 'fix plain' }, el('b', {}, fix.title), el('span', {}, fix.note), fix.more ? el('span', {}, fix.more) : null)
+  return el('div', { class: 'fixes' }, answer.fixes.slice(0, 6).map((fix, i) => L.apply && fix.fix && fix.fix.set
+    ? el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => L.apply(fix.fix.set) } }, el('b', {}, fix.title), el('span', {}, fix.note))
+    : fix.still ? el('div', { class: 'fix plain' }, el('b', {}, fix.title), el('span', {}, fix.note), fix.more ? el('span', {}, fix.more) : null)
     : el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => moveTo(fix.x, fix.h) } }, el('b', {}, fix.title), el('span', {}, fix.note))));
 }
 function row(f, answer, pick, moveTo, withFix) {

@@ -15,23 +15,28 @@ export function makePicture(host, bytes, on) {
   renderer.shadowMap.enabled = true; renderer.shadowMap.type = THREE.PCFShadowMap; renderer.localClippingEnabled = true; renderer.toneMapping = THREE.NoToneMapping;
   renderer.domElement.tabIndex = -1; renderer.domElement.setAttribute('aria-hidden', 'true');
   host.prepend(renderer.domElement);
-  const scene = new THREE.Scene(), camera = new THREE.PerspectiveCamera(30, 1, 4, 1800), { width } = D.scene;
+  const scene = new THREE.Scene(), camera = new THREE.PerspectiveCamera(30, 1, 4, 1800);
   let shift = [0, 0];
   const plain = camera.updateProjectionMatrix.bind(camera);
   camera.updateProjectionMatrix = () => { plain(); camera.projectionMatrix.elements[8] = shift[0]; camera.projectionMatrix.elements[9] = shift[1]; camera.projectionMatrixInverse.copy(camera.projectionMatrix).invert(); };
   const controls = new OrbitControls(camera, renderer.domElement);
   controls.enableDamping = false; controls.maxDistance = 900; controls.minDistance = 16;
   const sky = new THREE.HemisphereLight('#fffdf8', '#d8ccb9', 1.6), sun = new THREE.DirectionalLight('#fff7ea', 1.2), fill = new THREE.AmbientLight('#fff', 0.25), back = new THREE.DirectionalLight('#fff7ea', 0.5);
-  sun.position.set(width + 6, 250, 230); sun.target.position.set(width / 2, 60, 0); sun.shadow.mapSize.set(1024, 1024); back.position.set(-80, 200, -300);
-  const spread = Math.max(130, width * 0.8);
-  Object.assign(sun.shadow.camera, { left: -spread, right: spread, top: 140, bottom: -140, near: 10, far: 700 });
+  sun.shadow.mapSize.set(1024, 1024); back.position.set(-80, 200, -300);
+  function aim() { // the sun stands over the room that is shown
+    const { width } = D.scene, spread = Math.max(130, width * 0.8);
+    sun.position.set(width + 6, 250, 230); sun.target.position.set(width / 2, 60, 0);
+    Object.assign(sun.shadow.camera, { left: -spread, right: spread, top: 140, bottom: -140, near: 10, far: 700 });
+    sun.shadow.camera.updateProjectionMatrix(); sun.target.updateMatrixWorld();
+  }
   sun.shadow.bias = -0.0006; sun.shadow.normalBias = 0.5; sun.shadow.radius = 4; sun.shadow.autoUpdate = false;
   scene.add(sky, sun, sun.target, fill, back);
 
   const clip = new THREE.Plane(new THREE.Vector3(0, 0, 1), 1e4), M = makeMaterials([clip]);
   const groups = Object.fromEntries(['fixed', 'hood', 'cover', 'cook', 'run', 'clash', 'keep'].map(n => [n, new THREE.Group()]));
   scene.add(groups.fixed, groups.hood, groups.cover, groups.cook, groups.run, groups.clash, groups.keep);
-  const batches = {}, shown = Object.fromEntries(Object.keys(LAYERS).map(k => [k, true])), layers = {}, bySolid = {}, solidMeshes = [];
+  const stock = new Map(), shown = Object.fromEntries(Object.keys(LAYERS).map(k => [k, true])), solidMeshes = [];
+  let batches = {}, layers = {}, bySolid = {};
   const barred = [];
   let frame = 0, current = null, ready = false, view = 'square', size = null, anim = 0;
 
@@ -53,19 +58,19 @@ export function makePicture(host, bytes, on) {
   const ask = () => { if (!frame) frame = requestAnimationFrame(draw); };
   const shadows = () => { sun.shadow.needsUpdate = true; };
 
-  function place(node, name) {
-    const [layer, group, solid, label, smooth] = D.pieces[name] || ['KITCHEN', 'fixed', '', '', 0];
-    const paint = M.paint[node.material.name] || M.paint.plaster, timber = paint.line === M.timber;
-    node.geometry.scale(PER_M, PER_M, PER_M);
-    node.material = paint.material;
+  function place(name, piece) {
+    const [layer, group, solid, label, smooth] = D.pieces[name];
+    const paint = M.paint[piece.material] || M.paint.plaster, timber = paint.line === M.timber, node = new THREE.Mesh(piece.geometry, paint.material);
+    node.name = name;
     node.userData = { label, solid, layer, paint: paint.material };
     node.castShadow = !paint.glass && !timber && layer !== 'ZONES' && layer !== 'SKIN' && layer !== 'ROOF' && layer !== 'OUTER';
     node.receiveShadow = layer !== 'ZONES' && paint.material !== M.steel;
     (groups[group] || groups.fixed).add(node);
     if (solid) (bySolid[solid] = bySolid[solid] || []).push(node);
     solidMeshes.push(node);
+    piece.edges = piece.edges || new THREE.EdgesGeometry(piece.geometry, 28).attributes.position.array;
     const line = paint.line || M.edge, extra = (D.lines[name] || []).flatMap(points => points.slice(1).flatMap((p, i) => [...V3(points[i]).toArray(), ...V3(p).toArray()]));
-    const drawn = { node, lines: [...(paint.line && !smooth ? new THREE.EdgesGeometry(node.geometry, 28).attributes.position.array : []), ...extra], line };
+    const drawn = { node, lines: [...(paint.line && !smooth ? piece.edges : []), ...extra], line };
     if (layer === 'ZONES') { // stands alone, for it is stretched
       node.add(new THREE.LineSegments(segments(drawn.lines), line));
       (layers[layer] = layers[layer] || []).push(node);
@@ -100,18 +105,32 @@ export function makePicture(host, bytes, on) {
       groups[group].add(whole); layers[layer].push(whole);
     }
   }
-  new GLTFLoader().parse(bytes, '', gltf => {
-    const found = [];
-    gltf.scene.traverse(n => { if (n.isMesh) found.push([n, D.pieces[n.userData.name] ? n.userData.name : D.pieces[n.name] ? n.name : n.parent && n.parent.name]); });
-    for (const [node, name] of found) { node.removeFromParent(); node.position.set(0, 0, 0); place(node, name); }
-    batch();
-    ready = true; theme(); sun.castShadow = false; if (current) set(current); shadows(); on.ready(); setTimeout(() => { gauge(); shadows(); ask(); }, 60);
-  }, fault => on.failed(fault));
+  // every piece by its name; a later model brings only those that look different
+  function read(model, pieces, then) {
+    if (!model) { then(); return; }
+    new GLTFLoader().parse(model, '', gltf => {
+      gltf.scene.traverse(node => {
+        if (!node.isMesh) return;
+        const name = [node.userData.name, node.name, node.parent && node.parent.name].find(n => pieces[n]);
+        if (!name) return;
+        node.geometry.scale(PER_M, PER_M, PER_M);
+        stock.set(name, { geometry: node.geometry, material: node.material.name });
+      });
+      then();
+    }, fault => on.failed(fault));
+  }
+  function furnish() { // what stands in D.pieces, out of the stock
+    unbar();
+    for (const name of ['fixed', 'hood', 'cover', 'cook']) wipe(groups[name]);
+    batches = {}; layers = {}; bySolid = {}; solidMeshes.length = 0;
+    for (const name of [...stock.keys()]) if (!D.pieces[name]) stock.delete(name);
+    for (const name of Object.keys(D.pieces)) if (stock.has(name)) place(name, stock.get(name));
+    aim(); batch();
+  }
 
   const wipe = group => { for (const child of [...group.children]) { child.traverse(n => n.geometry && n.geometry.dispose()); group.remove(child); } };
-  const rest = { x: D.scene.hood.x, z: D.scene.hood.bottom };
   function moveHood({ x, h, follows }) {
-    const z = D.scene.cook.height + h, dx = x - rest.x, dz = z - rest.z, top = D.scene.hood.coverTop, foot = rest.z + D.scene.hood.body;
+    const rest = { x: D.scene.hood.x, z: D.scene.hood.bottom }, z = D.scene.cook.height + h, dx = x - rest.x, dz = z - rest.z, top = D.scene.hood.coverTop, foot = rest.z + D.scene.hood.body;
     groups.hood.position.copy(V(dx, 0, dz));
     groups.cook.position.copy(V(follows ? dx : 0, 0, 0));
     if (top && top > foot) { // the cover stands on the hood and is stretched to where it ended before
@@ -237,8 +256,9 @@ export function makePicture(host, bytes, on) {
     }
     return { at: [best.x, -best.z, best.y], corner, label: hit.object.userData.label || (hit.object.parent && hit.object.parent.userData.label) || 'duct' };
   }
+  read(bytes, D.pieces, () => { furnish(); ready = true; theme(); sun.castShadow = false; if (current) set(current); shadows(); on.ready(); setTimeout(() => { gauge(); shadows(); ask(); }, 60); });
   return {
-    set, layer, theme, go, project, pick, ask, draw, full, shown,
+    set, read, furnish, layer, theme, go, project, pick, ask, draw, full, shown,
     size(next) { size = next; renderer.setPixelRatio(Math.min(devicePixelRatio, 2)); renderer.setSize(next.width, next.height); camera.aspect = next.width / next.height; if (view) go(view, 'now'); else { camera.updateProjectionMatrix(); ask(); } },
     cut(axis, value) { // keep what lies beyond the plane: from the room, from the left, from above
       const normal = { y: [0, 0, -1], x: [1, 0, 0], z: [0, -1, 0] }[axis];

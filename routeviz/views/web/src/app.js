@@ -1,0 +1,179 @@
+// The page with its program behind it: changes go there, plans come back. Without it the page stays what it is offline.
+import { $, D, L, S, el } from './store.js';
+import { U } from './words.js';
+import { atPlan, mount } from './answers.js';
+import { makePanel } from './apppanel.js';
+import { written64 } from './applengths.js';
+
+const PAUSE_MS = 1500, TRIES = 4;
+
+async function send(name, body) {
+  const reply = await fetch(name, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body || {}) });
+  return { status: reply.status, ...(await reply.json()) };
+}
+const bytesOf = text => Uint8Array.from(atob(text), c => c.charCodeAt(0)).buffer;
+
+export function startLive({ swap, moveTo }) {
+  const { schema, choices, questions } = D.live;
+  let have = D.live.number, news = 0, more = '', state = null, refused = {}, waiting = null, busy = false, gone = false, chain = Promise.resolve(), note = '';
+  document.body.dataset.live = '1';
+  $('#deskbar').hidden = $('#measured').hidden = false;
+  $('#measured > h2').textContent = questions ? 'A few questions' : 'As measured';
+
+  // ---- changes: one at a time; what comes in between is sent together afterwards ------------------------------------
+  async function change(changes) {
+    waiting = { ...waiting, ...changes };
+    if (busy || gone) return;
+    busy = true;
+    while (waiting && !gone) {
+      const now = { ...refused, ...waiting };
+      waiting = null;
+      try {
+        const reply = await send('change', { changes: now });
+        if (reply.mistakes) { refused = now; panel.refuse(reply.mistakes); } else { refused = {}; if (!waiting) panel.settle(new Set()); panel.refuse([]); take(reply.state); }
+      } catch (fault) { lost(); }
+    }
+    busy = false;
+  }
+  const panel = makePanel($('#measured > div'), { schema, choices, questions }, {
+    change, refused: path => path in refused,
+    forget: path => { if (path) delete refused[path]; else refused = {}; if (Object.keys(refused).length) change({}); else panel.refuse([]); },
+    add: async (place, row) => act('add', { place, row }),
+  });
+  async function act(name, body) {
+    if (gone) return null;
+    try {
+      const reply = await send(name, body);
+      if (reply.mistakes) panel.refuse(reply.mistakes);
+      if (reply.trouble) { note = reply.trouble; notice(); }
+      if (reply.state) take(reply.state);
+      return reply;
+    } catch (fault) { lost(); return null; }
+  }
+  const undo = () => { refused = {}; panel.settle(new Set()); panel.refuse([]); act('undo'); }, redo = () => act('redo');
+  async function save(over = false) {
+    note = '';
+    const reply = await act('save', { over });
+    if (reply && reply.status === 200) { $('#saved').textContent = 'saved'; }
+    notice();
+  }
+
+  // ---- what is known of the desk --------------------------------------------------------------------------------------
+  function take(next) {
+    if (state && next.revision < state.revision) return;
+    state = next;
+    panel.show(state);
+    $('#undo').disabled = !state.undo || gone; $('#redo').disabled = !state.redo || gone; $('#save').disabled = gone || (!state.unsaved && state.disk === 'same');
+    $('#saved').textContent = state.unsaved ? `${state.file}: not saved` : state.disk === 'same' ? `${state.file}: saved` : state.file;
+    notice();
+  }
+  function doing(found) {
+    const box = $('#doing');
+    box.hidden = !found.doing && !found.stopped && !found.trouble;
+    const part = found.part === null ? '' : ` ${Math.round(found.part * 10) * 10} of 100`;
+    box.replaceChildren(...(found.doing ? [el('span', { class: 'turning', 'aria-hidden': 'true' }), el('span', {}, `${found.doing}${part}`), el('button', { type: 'button', class: 'quiet', on: { click: () => act('stop') } }, 'stop')]
+      : found.stopped ? [el('span', {}, 'stopped'), el('button', { type: 'button', class: 'quiet', on: { click: () => act('goon') } }, 'go on')]
+        : found.trouble ? [el('span', { class: 'barword' }, `not planned: ${found.trouble}`)] : []));
+  }
+  function notice() {
+    const box = $('#notice'), say = [];
+    const button = (words, run) => el('button', { type: 'button', on: { click: run } }, words);
+    if (gone) say.push(el('p', {}, el('b', {}, 'The program behind this page has ended. '), 'What you see stays and the hood can still be moved; changes can no longer be planned or saved. ', button('Try again', again), state ? button('Keep the scene as a file', keepText) : null));
+    else {
+      if (state && state.disk === 'changed') say.push(el('p', {}, el('b', {}, `${state.file} was changed by something else. `), state.unsaved ? 'Yours can be had back with Undo. ' : '', button('Take up what is in the file', () => act('load')), button('Keep mine', () => act('keep'))));
+      if (state && state.disk === 'gone') say.push(el('p', {}, el('b', {}, `${state.file} is no longer there. `), 'Save writes it anew.'));
+      if (note) say.push(el('p', {}, el('b', {}, note)));
+      const away = elsewhere();
+      if (away) say.push(away);
+    }
+    box.hidden = !say.length;
+    box.replaceChildren(...say);
+  }
+  function elsewhere() { // the hood was moved along the map, while the scene has it where it was
+    if (!state || atPlan(S.x, S.h)) return null;
+    return el('p', {}, 'You are trying the hood at ', el('b', {}, U(S.x)), S.h !== mount() ? [', ', el('b', {}, U(S.h)), ' up'] : null, '; the scene has it at ', U(D.scene.hood.x), '. ',
+      el('button', { type: 'button', class: 'main', on: { click: hang } }, 'Hang it here'), el('button', { type: 'button', on: { click: () => moveTo(D.scene.hood.x, mount()) } }, 'Back'));
+  }
+  const said = value => D.scene.metric ? `${Math.round(value * 254) / 10} mm` : written64(value);
+  function hang() {
+    const dx = S.x - D.scene.hood.x, raw = state.raw, changes = {};
+    if (Math.abs(dx) > 0.01) {
+      if (!D.map || D.map.follows) changes['cooktop.centre'] = said(D.scene.cook.x + dx);
+      if (raw.hood.centre !== undefined || !D.map || !D.map.follows) changes['hood.centre'] = said(S.x);
+    }
+    if (Math.abs(S.h - mount()) > 0.01) changes['hood.mount'] = said(S.h);
+    change(changes);
+  }
+  function keepText() {
+    const link = el('a', { href: URL.createObjectURL(new Blob([state.text], { type: 'text/plain' })), download: state.file });
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+  }
+
+  // ---- what comes back ------------------------------------------------------------------------------------------------
+  const show = (data, model) => { chain = chain.then(() => new Promise(done => swap(data, model, done))); return chain; };
+  async function hear(found) {
+    news = found.news;
+    doing(found);
+    take(found.state);
+    if (found.plan) {
+      const { data, base } = found.plan;
+      let model = found.plan.model === null ? null : found.plan.model ? bytesOf(found.plan.model) : null;
+      if (found.plan.model === null) { // a step was missed: the whole picture anew
+        const reply = await fetch('model'), number = Number(reply.headers.get('x-plan'));
+        if (number !== data.live.number) return; // newer still; its news follow
+        model = await reply.arrayBuffer();
+      }
+      have = data.live.number; more = '';
+      await show(data, model);
+      document.title = document.title.replace(/^.*: duct plan/, `${data.scene.name}: duct plan`);
+      document.body.dataset.plan = have; document.body.dataset.base = base;
+    } else if (found.more) {
+      const key = `${found.more.fixes.length}/${!!found.more.map}`;
+      if (key !== more) { more = key; await show({ ...D, fixes: found.more.fixes, map: found.more.map }, null); }
+    }
+    document.body.dataset.doing = found.doing;
+  }
+  async function listen() {
+    for (let tries = 0; ;) {
+      try {
+        const reply = await fetch(`news?after=${news}&have=${have}&wall=${D.map && D.plan ? 1 : 0}&wait=25`);
+        const found = reply.ok ? await reply.json() : { ending: true };
+        if (found.ending) { lost(); return; }
+        tries = 0;
+        await hear(found);
+      } catch (fault) {
+        if (++tries >= TRIES) { lost(); return; }
+        await new Promise(done => setTimeout(done, PAUSE_MS / TRIES));
+      }
+    }
+  }
+  function lost() {
+    if (gone) return;
+    gone = true; L.apply = null;
+    document.body.dataset.live = 'gone';
+    $('#doing').hidden = true;
+    panel.disable(true);
+    for (const id of ['#undo', '#redo', '#save']) $(id).disabled = true;
+    notice();
+  }
+  function again() {
+    gone = false; L.apply = change; news = 0;
+    document.body.dataset.live = '1';
+    panel.disable(false); notice(); if (state) take(state);
+    listen();
+  }
+
+  // ---- wiring -----------------------------------------------------------------------------------------------------------
+  L.apply = change; L.moved = notice;
+  L.preview = async (marks, offset) => gone ? null : send('preview', { marks, offset }).catch(() => { lost(); return null; });
+  $('#undo').onclick = undo; $('#redo').onclick = redo; $('#save').onclick = () => save();
+  addEventListener('keydown', e => {
+    if (!(e.ctrlKey || e.metaKey) || e.altKey) return;
+    const key = e.key.toLowerCase(), typing = e.target.matches('input[type=text]') && e.target.value !== e.target.defaultValue;
+    if (key === 's') { e.preventDefault(); save(); }
+    else if (!typing && key === 'z') { e.preventDefault(); if (e.shiftKey) redo(); else undo(); }
+    else if (!typing && key === 'y') { e.preventDefault(); redo(); }
+  });
+  listen();
+}

@@ -1,0 +1,157 @@
+// The kitchen as measured: sentences whose numbers can be changed where they stand.
+import { el } from './store.js';
+import { inchesOf, stepped } from './applengths.js';
+import { ABOVE, GROUPS, QUESTIONS } from './appsentences.js';
+import { createPlaces, readBack, rowNames, valueAt, written } from './appschema.js';
+
+const words = text => text.replace(/_/g, ' ');
+const STEP = 0.25;
+
+export function makePanel(host, { schema, choices, questions }, desk) {
+  const places = createPlaces(schema, choices), drafts = new Map(), opened = new Set();
+  let state = null, mistakes = [], asked = questions, off = false;
+
+  const beyond = raw => ['outdoors', 'room', ...(raw.spaces || []).map(s => s.name).filter(Boolean)];
+  const known = path => /(^|\.)beyond$/.test(path) ? { ...places.kind(path), kind: 'choice', options: beyond(state.raw) } : places.kind(path);
+  const here = path => mistakes.filter(m => m.field === path || m.field.startsWith(`${path}.`));
+
+  // ---- one value -----------------------------------------------------------------------------------------------------
+  function value(path) {
+    const what = known(path), raw = valueAt(state.raw, path), taken = state.assumed[path], shown = raw === undefined ? (taken ? taken[0] : '') : written(raw);
+    const draft = drafts.get(path), text = draft ?? shown, wrong = here(path).length > 0, id = `v-${path.replace(/[^\w-]/g, '_')}`;
+    const name = `${words(path.replace(/\./g, ' '))}${what.said ? `: ${what.said}` : ''}${taken ? `; assumed, ${taken[1]}` : ''}`;
+    const common = { id, 'data-path': path, class: `val${taken ? ' taken' : ''}${wrong ? ' wrong' : ''}`, title: taken ? `assumed: ${taken[1]}` : what.said || null, 'aria-label': name, 'aria-invalid': wrong, 'aria-describedby': wrong ? `${id}-m` : null, disabled: off };
+    let field;
+    if (what.kind === 'choice' || what.kind === 'yesno') {
+      const options = what.kind === 'yesno' ? ['yes', 'no'] : what.options.map(String), every = options.includes(text) ? options : [text, ...options];
+      field = el('select', { ...common, on: { change: () => commit(path, field.value) } }, every.map(o => el('option', { value: o, selected: o === text }, o || 'not said')));
+    } else {
+      field = el('input', { ...common, type: 'text', value: text, placeholder: 'not said', spellcheck: 'false', autocomplete: 'off', autocapitalize: 'off', enterkeyhint: 'done', on: {
+        input: () => { drafts.set(path, field.value); fit(field); },
+        change: () => commit(path, field.value),
+        keydown: e => keyed(e, path, field),
+      } });
+      fit(field);
+    }
+    return el('span', { class: 'hold' }, field);
+  }
+  const fit = field => { field.style.width = `${Math.max(3, Math.min(44, (field.value || field.placeholder).length + 0.8))}ch`; };
+  function keyed(e, path, field) {
+    if (e.key === 'Enter') { e.preventDefault(); field.blur(); }
+    else if (e.key === 'Escape') { drafts.delete(path); desk.forget(path); draw(); focus(path); }
+    else if ((e.key === 'ArrowUp' || e.key === 'ArrowDown') && known(path).kind === 'measure') { // as on a tape: a quarter, with shift a whole
+      const next = stepped(field.value, (e.key === 'ArrowUp' ? 1 : -1) * (e.shiftKey ? 1 : STEP));
+      if (next) { e.preventDefault(); field.value = next; fit(field); commit(path, next); }
+    }
+  }
+  function commit(path, text) {
+    const old = valueAt(state.raw, path);
+    if (text.trim() === (old === undefined ? (state.assumed[path] || [''])[0] : written(old)).trim() && !desk.refused(path)) { drafts.delete(path); return; }
+    drafts.set(path, text);
+    desk.change({ [path]: readBack(text, old ?? (state.assumed[path] || [])[0], known(path)) });
+  }
+  const message = m => el('p', { class: 'msg', role: 'alert' }, el('b', {}, `${m.problem}. `), m.remedy);
+  function messages(paths) {
+    return paths.flatMap(path => here(path).map(m => { const node = message(m); node.id = `v-${path.replace(/[^\w-]/g, '_')}-m`; return node; }));
+  }
+
+  // ---- a sentence ----------------------------------------------------------------------------------------------------
+  function sentence(text, told, at = '') {
+    const nodes = [], paths = [];
+    for (const piece of text.split(/(\{[^}]+\})/)) {
+      const place = /^\{(.+)\}$/.exec(piece);
+      if (!place) { nodes.push(piece); continue; }
+      if (place[1] === '*above') { nodes.push(above()); paths.push('above.kind', 'above', 'roof', 'ceiling.joists', 'ceiling.slab'); told.add('above.kind'); continue; }
+      const path = at + place[1];
+      told.add(path); paths.push(path); nodes.push(value(path));
+    }
+    return [el('p', { class: 'saying' }, nodes), ...messages(paths)];
+  }
+  function above() {
+    const now = valueAt(state.raw, 'above.kind'), taken = state.assumed['above.kind'];
+    const field = el('select', { class: `val${taken ? ' taken' : ''}`, 'data-path': 'above.kind', 'aria-label': 'what lies above the ceiling', disabled: off, on: { change: () => desk.change(ABOVE[field.value][1](state.raw)) } },
+      Object.entries(ABOVE).map(([key, [said]]) => el('option', { value: key, selected: key === now }, said)));
+    return el('span', { class: 'hold' }, field);
+  }
+  const said = (list, told, at) => list.map(entry => Array.isArray(entry) ? entry : [entry, null]).filter(([, when]) => !when || when(state.raw))
+    .flatMap(([text]) => sentence(typeof text === 'function' ? text(state.raw) : text, told, at));
+  // what no sentence says: first what is given or assumed, then what could be said too
+  function rest(paths, told) {
+    const left = paths.filter(p => !told.has(p)), has = p => valueAt(state.raw, p) !== undefined || state.assumed[p];
+    const line = p => { told.add(p); return [el('p', { class: 'saying plain' }, el('span', {}, `${known(p).said || words(p.split('.').pop())}: `), value(p)), ...messages([p])]; };
+    const given = left.filter(has).flatMap(line), open = left.filter(p => !has(p));
+    return [...given, open.length ? fold(`open ${paths[0]}`, 'What else could be said', () => open.flatMap(line)) : null];
+  }
+  function fold(key, title, fill) {
+    const box = el('details', { class: 'more', open: opened.has(key) }, el('summary', {}, title)), body = el('div');
+    const full = () => { if (!body.childNodes.length) body.append(...fill().filter(Boolean)); };
+    if (opened.has(key)) full();
+    box.addEventListener('toggle', () => { if (box.open) { opened.add(key); full(); } else opened.delete(key); });
+    box.append(body);
+    return box;
+  }
+  function row(list, name, spec) {
+    const told = new Set([`${list}.${name}.name`]), at = `${list}.${name}.`, title = words(name.replace(/-/g, ' '));
+    const first = spec && spec.say ? sentence(spec.say, told, at) : [];
+    return el('div', { class: 'thing' }, el('p', { class: 'thname' }, el('b', {}, /^\d+$/.test(name) ? `No ${name}` : title), el('button', { type: 'button', class: 'quiet', disabled: off, 'aria-label': `Take ${title} away`, on: { click: () => desk.change({ [`${list}.${name}`]: null }) } }, 'take away')),
+      first, messages([`${list}.${name}`]), fold(`${list}.${name}`, first.length ? 'more of it' : 'its measures', () => rest(places.leaves(`${list}.${name}`), told)));
+  }
+  function rows(list, spec) {
+    const held = valueAt(state.raw, list) || [], one = spec ? spec.one : words(list.split('.').pop()).replace(/s$/, '');
+    return [...rowNames(held).map(name => row(list, name, spec)), spec ? el('button', { type: 'button', class: 'quiet add', disabled: off, on: { click: () => desk.add(list, { name: unused(one.split(' ')[0]), ...spec.row() }) } }, `Add a ${one}`) : null];
+  }
+  function unused(stem) {
+    const used = JSON.stringify(state.raw);
+    for (let n = 1; ; n++) if (!used.includes(`"${stem}-${n}"`)) return `${stem}-${n}`;
+  }
+  function slide(path) {
+    const now = inchesOf(valueAt(state.raw, path)), spacing = inchesOf(valueAt(state.raw, path.replace('first', 'spacing'))) || 16;
+    if (now === null) return null;
+    const knob = el('input', { type: 'range', class: 'slide', min: 0, max: spacing, step: STEP, value: now, disabled: off, 'data-path': `${path} slide`, 'aria-label': 'Slide the joists', on: { input: () => desk.change({ [path]: stepped(valueAt(state.raw, path), knob.value - inchesOf(valueAt(state.raw, path))) }) } });
+    return el('label', { class: 'sliding' }, el('span', {}, 'slide them'), knob);
+  }
+
+  // ---- the whole panel ------------------------------------------------------------------------------------------------
+  function group(spec) {
+    const told = new Set(), lists = spec.tables.flatMap(t => places.lists(t)), named = spec.rows || [];
+    const lead = said(spec.lead, told), path = spec.slide && spec.slide(state.raw);
+    if (path) lead.push(slide(path));
+    const leaves = spec.tables.flatMap(t => places.kind(t).kind === 'rows' ? [] : places.leaves(t));
+    const count = leaves.filter(p => state.assumed[p]).length;
+    const shownRows = named.filter(r => r.always);
+    return el('section', { class: 'kg' }, el('h3', {}, spec.name), lead, shownRows.flatMap(r => rows(r.place, r)),
+      leaves.length || lists.length > shownRows.length ? fold(spec.name, `more${count ? `, ${count} assumed` : ''}`, () => [
+        ...said(spec.more, told), ...rest(leaves, told), ...lists.filter(l => !shownRows.some(r => r.place === l)).flatMap(l => { const found = named.find(r => r.place === l), got = (valueAt(state.raw, l) || []).length; return got || found ? [el('h4', {}, words(l.split('.').slice(-2).join(' '))), ...rows(l, found)] : []; })]) : null);
+  }
+  function question([title, text], i) {
+    const told = new Set(), body = sentence(text, told), open = [...told].filter(p => state.assumed[p]), guessed = open.filter(p => valueAt(state.raw, p) !== undefined);
+    const done = !guessed.length;
+    return el('li', { class: done ? 'answered' : '' }, el('b', {}, title), body, done ? el('span', { class: 'sure' }, '✓ answered')
+      : el('button', { type: 'button', class: 'quiet', disabled: off, on: { click: () => desk.change(Object.fromEntries(guessed.map(p => [p, valueAt(state.raw, p)]))) } }, 'So it is'));
+  }
+  function draw() {
+    if (!state) return;
+    const active = document.activeElement, path = host.contains(active) ? active.dataset.path : null, ends = path && active.tagName === 'INPUT' && active.type === 'text' ? [active.selectionStart, active.selectionEnd] : null;
+    const fields = new Set();
+    const body = asked
+      ? [el('p', { class: 'lead' }, 'Everything is guessed until you say it. Answer what you know; the plan follows at once.'), el('ol', { class: 'ask' }, QUESTIONS.map(question)), el('button', { type: 'button', class: 'quiet add', on: { click: () => { asked = false; draw(); } } }, 'Show everything that can be said')]
+      : [el('p', { class: 'lead' }, 'Change any number. ', el('span', { class: 'val taken eg' }, 'Dotted'), ' ones are assumed, not measured.'), ...GROUPS.map(group)];
+    host.replaceChildren(...body);
+    for (const node of host.querySelectorAll('[data-path]')) fields.add(node.dataset.path);
+    const stray = mistakes.filter(m => ![...fields].some(f => m.field === f || m.field.startsWith(`${f}.`)));
+    if (mistakes.length) host.prepend(el('div', { class: 'refused' }, el('p', {}, el('b', {}, mistakes.length === 1 ? 'This cannot stand; ' : `${mistakes.length} things cannot stand; `), 'the plan is as it was. ', el('button', { type: 'button', class: 'quiet', on: { click: () => { drafts.clear(); desk.forget(); draw(); } } }, 'Take back')), stray.map(m => message({ ...m, problem: `${m.field ? `${words(m.field)}: ` : ''}${m.problem}` }))));
+    if (path) focus(path, ends);
+  }
+  function focus(path, ends) {
+    const node = [...host.querySelectorAll('[data-path]')].find(n => n.dataset.path === path);
+    if (!node) return;
+    node.focus({ preventScroll: true });
+    if (ends && node.setSelectionRange) node.setSelectionRange(...ends);
+  }
+  return {
+    show(next) { const anew = !state || next.revision !== state.revision; state = next; if (anew) draw(); },
+    settle(kept) { for (const path of [...drafts.keys()]) if (!kept.has(path)) drafts.delete(path); },
+    refuse(list) { mistakes = list; draw(); },
+    disable(yes) { off = yes; draw(); },
+  };
+}
