@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from routeviz.geometry.convex import Support, closest, cross, dot, minus, plus
-from routeviz.geometry.measure import bounds, nearest_point, plane_axes
+from routeviz.geometry.measure import bounds, narrow, nearest_point, plane_axes
 from routeviz.geometry.shapes import convex_parts, lift
 from routeviz.model.scene import SectionShape, SectionSize
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Vec3
@@ -20,7 +20,6 @@ from routeviz.model.solids import Box, Cylinder, Prism, Shape, Vec3
 __all__ = ["Elbow", "Gap", "Piece", "Straight", "gap", "meets", "piece_bounds"]
 
 _SAMPLES = 24  # along an arc, before its minima are narrowed down
-_GOLD = (math.sqrt(5.0) - 1.0) / 2.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -285,23 +284,8 @@ def _minima(f: Callable[[float], float], span: float) -> list[float]:
         left, right = values[max(i - 1, 0)], values[min(i + 1, _SAMPLES)]
         if value <= left and value <= right:
             a, b = span * max(i - 1, 0) / _SAMPLES, span * min(i + 1, _SAMPLES) / _SAMPLES
-            found.append(_narrow(f, a, b))
+            found.append(narrow(f, a, b, within=1e-9))
     return [*found, 0.0, span]
-
-
-def _narrow(f: Callable[[float], float], a: float, b: float) -> float:
-    c, d = b - _GOLD * (b - a), a + _GOLD * (b - a)
-    fc, fd = f(c), f(d)
-    while b - a > 1e-9:
-        if fc <= fd:
-            b, d, fd = d, c, fc
-            c = b - _GOLD * (b - a)
-            fc = f(c)
-        else:
-            a, c, fc = c, d, fd
-            d = a + _GOLD * (b - a)
-            fd = f(d)
-    return (a + b) / 2
 
 
 def _elbow_gap(elbow: Elbow, shape: Shape) -> Gap:

@@ -102,20 +102,24 @@ def contains(shape: Shape, point: Vec3, *, tolerance_in: float = 1e-9) -> bool:
     return point_distance(shape, point) <= tolerance_in
 
 
-def _least(f: Callable[[float], float], lo: float, hi: float) -> float:
-    a, b = lo, hi
-    c, d = b - _GOLDEN * (b - a), a + _GOLDEN * (b - a)
+def narrow(f: Callable[[float], float], lo: float, hi: float, *, within: float = 1e-10) -> float:
+    """Give the place of the least value of a function with one valley on [lo, hi], by golden section."""
+    c, d = hi - _GOLDEN * (hi - lo), lo + _GOLDEN * (hi - lo)
     fc, fd = f(c), f(d)
-    while b - a > 1e-10:
+    while hi - lo > within:
         if fc <= fd:
-            b, d, fd = d, c, fc
-            c = b - _GOLDEN * (b - a)
+            hi, d, fd = d, c, fc
+            c = hi - _GOLDEN * (hi - lo)
             fc = f(c)
         else:
-            a, c, fc = c, d, fd
-            d = a + _GOLDEN * (b - a)
+            lo, c, fc = c, d, fd
+            d = lo + _GOLDEN * (hi - lo)
             fd = f(d)
-    return min((lo, hi, (a + b) / 2), key=f)
+    return (lo + hi) / 2
+
+
+def _least(f: Callable[[float], float], lo: float, hi: float) -> float:
+    return min((lo, hi, narrow(f, lo, hi)), key=f)
 
 
 def segment_distance(shape: Shape, a: Vec3, b: Vec3) -> tuple[float, Vec3, Vec3]:

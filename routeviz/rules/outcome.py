@@ -21,6 +21,7 @@ __all__ = [
     "judge_number",
     "not_checked",
     "settled",
+    "wished",
     "yes_or_no",
 ]
 
@@ -172,3 +173,8 @@ def judge_number(
 def arithmetic(key: str, value: float, unit: str = "in", *, must: bool = True, words: str = "") -> Limit:
     """Give a limit that follows from the given sizes alone."""
     return Limit(key, value, unit, must, "arithmetic", f"{value:g} {unit}", "", words)
+
+
+def wished(key: str, number: float) -> Limit:
+    """Give a limit that the scene itself asks for; the habit behind it is common practice."""
+    return replace(arithmetic(key, number, must=False, words="the scene's own wish"), source="common-practice")

@@ -8,7 +8,7 @@ from dataclasses import replace
 from routeviz.model.finding import Finding
 from routeviz.rules.bench import duct, kitchen, look
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import arithmetic, at_least
+from routeviz.rules.outcome import at_least, wished
 from routeviz.rules.registry import Rule, Scope
 from routeviz.rules.sections import run_after_last_elbow
 
@@ -19,9 +19,13 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     if wanted <= 0 or found is None:
         return
     length, elbow = found
-    limit = replace(arithmetic("last_run", wanted, must=False, words="the scene's own wish"), source="common-practice")
     yield at_least(
-        rule, limit, length, where=(elbow.id,), place=elbow.end, remedy="Move the last elbow farther from the cap."
+        rule,
+        wished("last_run", wanted),
+        length,
+        where=(elbow.id,),
+        place=elbow.end,
+        remedy="Move the last elbow farther from the cap.",
     )
 
 
