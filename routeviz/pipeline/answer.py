@@ -78,18 +78,20 @@ def _blocked(scene: Scene, paths: Paths) -> str:
         if shift
         else ""
     )
-    return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {where.label} {_into(where, scene)}.{fix}"
+    return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {_met(where, scene)}.{fix}"
 
 
-def _into(where: Blocker, scene: Scene) -> str:
-    """Say how a blocker stands in the way, by its kind."""
-    if where.kind == "zone":
-        return "lies there"
-    if where.kind == "keep-out":
-        return f"is {_length(where.overlap_in, scene)} too near for a cap"
-    if where.overlap_in <= 0:
-        return "is too close to the duct"
-    return f"is {_length(where.overlap_in, scene)} into the duct"
+def _met(met: Blocker, scene: Scene) -> str:
+    """Say what stands in the way and how, by its kind."""
+    if met.kind == "zone":
+        if not met.id:  # it says all itself: there is no roof
+            return met.label
+        return f"{'' if met.label.startswith('the ') else 'the '}{met.label} is in the way"
+    if met.kind == "keep-out":
+        return f"{met.label} is {_length(met.overlap_in, scene)} too near for a cap"
+    if met.overlap_in <= 0:
+        return f"{met.label} is too close to the duct"
+    return f"{met.label} is {_length(met.overlap_in, scene)} into the duct"
 
 
 def _first_blocker(paths: Paths) -> Blocker | None:
@@ -135,9 +137,9 @@ def _reason(scene: Scene, why: WhyNot) -> str:
         return ""
     closed = next((b for b in why.blockers if b.kind == "zone"), None)
     if closed is not None:
-        return f"Not {why.wanted}: {closed.label} lies there."
+        return f"Not {why.wanted}: {_met(closed, scene)}."
     first = why.blockers[0]
-    text = f"Not {why.wanted}: {first.label} {_into(first, scene)}."
+    text = f"Not {why.wanted}: {_met(first, scene)}."
     if why.shift_in is not None and why.verified:
         text += f" Shift {_length(abs(why.shift_in), scene)} {'left' if why.shift_in < 0 else 'right'} and it goes {why.wanted}"
         if why.middle_in is not None and abs(why.middle_in - why.shift_in) > 0.1:
