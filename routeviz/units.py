@@ -22,6 +22,7 @@ __all__ = [
     "elbows_text",
     "feet_text",
     "flow_text",
+    "gain_text",
     "inch_text",
     "length_text",
     "mm_text",
@@ -307,7 +308,7 @@ def flow_text(flow_cfm: float, *, metric: bool = False) -> str:
     >>> flow_text(400, metric=True)
     '189 l/s'
     """
-    return f"{flow_cfm * 0.47194744320:.0f} l/s" if metric else f"{flow_cfm:.0f} cfm"
+    return (f"{flow_cfm * 0.47194744320:.0f} l/s" if metric else f"{flow_cfm:.0f} cfm").replace("-", "−")
 
 
 def length_text(length_in: float, *, metric: bool = False, long: bool = False) -> str:
@@ -343,8 +344,8 @@ def quantity_text(value: float, unit: str, *, metric: bool = False) -> str:
 
     Examples
     --------
-    >>> quantity_text(16.375, "in"), quantity_text(0.352, "in wg"), quantity_text(3, "elbows")
-    ('16 3/8 in', '0.35 in wg', '3 elbows')
+    >>> quantity_text(16.375, "in"), quantity_text(0.352, "in wg"), quantity_text(1, "elbows")
+    ('16 3/8 in', '0.35 in wg', '1 elbow')
     >>> quantity_text(1000, "fpm", metric=True), quantity_text(0.75, "of the depth"), quantity_text(2.5, "")
     ('5.1 m/s', '0.75 of the depth', '2.5')
     """
@@ -359,7 +360,19 @@ def quantity_text(value: float, unit: str, *, metric: bool = False) -> str:
     if unit == "" or unit.startswith("of "):
         plain = f"{value:.2f}" if unit else f"{value:.2f}".rstrip("0").rstrip(".")
         return f"{plain} {unit}".strip().replace("-", "−")
-    return (f"{value:.3g} {unit}" if abs(value) < 1000 else f"{value:.0f} {unit}").replace("-", "−")
+    counted = unit.removesuffix("s") if value == 1 and "/" not in unit else unit
+    return (f"{value:.3g} {counted}" if abs(value) < 1000 else f"{value:.0f} {counted}").replace("-", "−")
+
+
+def gain_text(value: float, unit: str, *, metric: bool = False) -> str:
+    """Write a change with its sign.
+
+    Examples
+    --------
+    >>> gain_text(9, "cfm"), gain_text(-23, "cfm")
+    ('+9 cfm', '−23 cfm')
+    """
+    return ("+" if value >= 0 else "") + quantity_text(value, unit, metric=metric)
 
 
 def elbows_text(elbows: float) -> str:

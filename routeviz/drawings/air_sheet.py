@@ -17,7 +17,7 @@ from routeviz.model.airflow import AirResult
 from routeviz.model.plan import Option
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Sheet as Name
-from routeviz.units import flow_text
+from routeviz.units import flow_text, gain_text
 
 __all__ = ["air_sheets"]
 
@@ -51,7 +51,7 @@ def air_sheets(option: Option, scene: Scene, paper: Paper, number: str) -> list[
         columns = (Column("duct", 0.4), Column(f"flow, {_flow_unit(scene)}", 0.15, Face.NARROW_BOLD, right=True),
                    Column("gain", 0.15, Face.NARROW, right=True), Column("air speed", 0.2, Face.NARROW, right=True))  # fmt: skip
         rows: list[list[str | Cell]] = [
-            [a.label, _flow(a.flow_cfm, scene), f"+{_flow(a.gain_cfm, scene)}", speed(a.velocity_fpm, scene)] for a in air.advice
+            [a.label, _flow(a.flow_cfm, scene), gain_text(a.gain_cfm, "cfm", metric=scene.metric).split(" ")[0], speed(a.velocity_fpm, scene)] for a in air.advice
         ]  # fmt: skip
         flow.table(columns, rows, ink.SMALL)
     return flow.sheets

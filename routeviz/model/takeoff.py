@@ -57,7 +57,8 @@ class BuyLine:
     def words(self) -> str:
         """Say it as on a shopping list: ``6 sheet-metal screws, #8 x 1/2 in`` or ``2 sections of duct, 8 in round``."""
         if self.unit in ("", "each"):
-            return f"{self.count:g} {self.item}, {self.size}"
+            times = " ×" if self.item[:1].isdigit() else ""
+            return f"{self.count:g}{times} {self.item}, {self.size}"
         many = self.unit if self.count == 1 or self.unit in _NO_PLURAL else f"{self.unit}s"
         return f"{self.count:g} {many} of {self.item}, {self.size}"
 

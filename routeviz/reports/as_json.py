@@ -168,6 +168,26 @@ def plan_schema() -> dict[str, Any]:
             "termination": {"type": "object", "required": ["face", "kind", "space", "point"]},
         },
     }  # fmt: skip
+    length = {"type": ["number", "null"]}
+    blocker = {
+        "type": "object",
+        "required": ["id", "label", "overlap_in", "at", "kind"],
+        "properties": {"kind": {"enum": ["solid", "keep-out", "zone", "straight"]}, "at": point, "overlap_in": number},
+    }
+    why_not = {
+        "type": "object",
+        "required": ["wanted", "elbows", "blockers", "shift_in", "lift_in", "middle_in", "spare_in", "verified", "crossing"],
+        "properties": {
+            "blockers": listing(blocker), "shift_in": length, "shift_other_in": length, "middle_in": length,
+            "lift_in": length, "spare_in": length, "verified": {"type": "boolean"}, "points": listing(point),
+            "crossing": {**listing(blocker), "description": "the fewest members to be cut where the hood stands"},
+        },
+    }  # fmt: skip
+    search = {
+        "type": "object",
+        "required": ["outcome", "front", "why_not_simpler", "facts"],
+        "properties": {"why_not_simpler": listing(why_not)},
+    }
     option = {
         "type": "object",
         "required": ["route", "findings", "air", "parts", "cuts", "holes", "marks", "steps", "measure_first"],
@@ -193,6 +213,7 @@ def plan_schema() -> dict[str, Any]:
             "schema_version": {"const": SCHEMA_VERSION},
             "verdict": {"enum": ["Works", "Works, tight", "Blocked", "No place"]},
             "status": {"enum": ["proven best", "best found", "none exists", "limit reached", "bad start"]},
+            "search": search,
             "routes": listing(option),
             "findings": listing(finding),
             "assumptions": listing({"type": "object", "required": ["field", "value", "reason"]}),

@@ -10,7 +10,7 @@ from routeviz.model.plan import Option, Plan
 from routeviz.model.study import Fix, Way
 from routeviz.model.takeoff import TakeOff
 from routeviz.reports.words import MARKS, finding_numbers, wrap
-from routeviz.units import elbows_text, length_text, quantity_text
+from routeviz.units import elbows_text, gain_text, length_text, quantity_text
 
 __all__ = ["CAUTION", "compare_text", "findings_text", "plan_text"]
 
@@ -166,7 +166,7 @@ def _air_text(air: AirResult, width: int, metric: bool) -> str:
     )
     lines += [
         wrap(
-            f"{a.label}: {quantity_text(a.flow_cfm, 'cfm', metric=metric)} (+{quantity_text(a.gain_cfm, 'cfm', metric=metric)})",
+            f"{a.label}: {quantity_text(a.flow_cfm, 'cfm', metric=metric)} ({gain_text(a.gain_cfm, 'cfm', metric=metric)})",
             width,
             "  → ",
         )
@@ -206,7 +206,12 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
     if take.measure_first:
         out.append(_head("Measure first"))
         out += [
-            wrap(f"☐ {m.what}: assumed {m.assumed}; {size(m.slack_in)} to spare; {m.changes_at}", width, "  ")
+            wrap(
+                f"☐ {m.what}: {'assumed' if m.assumed_only else 'given as'} {m.assumed}, {size(m.slack_in)} to spare; "
+                f"plan again if it is {m.changes_at}",
+                width,
+                "  ",
+            )
             for m in take.measure_first
         ]
     out.append(_head("Buy"))
@@ -223,7 +228,7 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
         ]
         out += [
             wrap(
-                f"{s.count} sections of {size(s.stock_in)}; "
+                f"{s.count} section{'' if s.count == 1 else 's'} of {size(s.stock_in)}; "
                 f"{f'{s.bound} is the least possible' if s.proven else f'at least {s.bound} are needed'}; waste {size(s.waste_in)}",
                 width, "  ",
             )
