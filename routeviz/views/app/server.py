@@ -191,7 +191,9 @@ def application(
         routes.append(Route(f"/{{secret}}/{name}", _guarded(site, answer), methods=["GET"]))
     for name, answer in _WRITERS.items():
         routes.append(Route(f"/{{secret}}/{name}", _guarded(site, answer), methods=["POST"]))
-    return Starlette(routes=routes, lifespan=alive, exception_handlers={404: _nothing, 405: _nothing})
+    app = Starlette(routes=routes, lifespan=alive, exception_handlers={404: _nothing, 405: _nothing})
+    app.router.redirect_slashes = False  # an address that is nearly right is told no more than a wrong one
+    return app
 
 
 async def _nothing(_: Request, __: Exception) -> Response:
@@ -423,7 +425,12 @@ def serve(desk: Desk, planning: Planning, *, questions: bool, opened: Callable[[
         server.append(
             uvicorn.Server(
                 uvicorn.Config(
-                    app, log_level="critical", access_log=False, server_header=False, timeout_graceful_shutdown=2
+                    app,
+                    log_level="critical",
+                    access_log=False,
+                    ws="none",
+                    server_header=False,
+                    timeout_graceful_shutdown=2,
                 )
             )
         )
