@@ -15,6 +15,7 @@ from routeviz.scenefile.fields import Length, Reader, literal
 from routeviz.scenefile.house import LayerTable
 from routeviz.scenefile.paths import Path, read_path, write_path
 from routeviz.scenefile.sizes import Section
+from routeviz.scenefile.tables import Table
 
 __all__ = ["Taken", "reader_of"]
 
@@ -69,17 +70,18 @@ class Taken:
         """Note every default that the tables took."""
         self._defaults(self._document, ())
 
-    def _defaults(self, table: BaseModel, path: Path) -> None:
+    def _defaults(self, table: Table, path: Path) -> None:
         for key, info in type(table).model_fields.items():
             value = getattr(table, key)
             extra = info.json_schema_extra
             if key not in table.model_fields_set and isinstance(extra, dict) and "assume" in extra:
-                self.note((*path, key), self._show(info, value), str(extra["assume"]))
-            elif isinstance(value, BaseModel):
+                if key not in table.idle():
+                    self.note((*path, key), self._show(info, value), str(extra["assume"]))
+            elif isinstance(value, Table):
                 self._defaults(value, (*path, key))
             elif isinstance(value, tuple):
                 for number, row in enumerate(value):
-                    if isinstance(row, BaseModel):
+                    if isinstance(row, Table):
                         self._defaults(row, (*path, key, number))
 
     def _show(self, info: FieldInfo, value: Any) -> str:

@@ -179,6 +179,11 @@ def _outside(found: float, lowest: float, highest: float, say: Any) -> tuple[str
     return f"must be at most {say(highest)}", "Check the number and its unit"
 
 
+_METRIC = {  # exact but for water at 4 degC (NIST SP 811 appendix B) and the international table's btu
+    "cfm": (0.4719474432, "l/s"), "in wg": (249.08891, "Pa"), "lb": (0.45359237, "kg"), "btu/h": (0.00029307107, "kW"),
+}  # fmt: skip
+
+
 @dataclass(frozen=True)
 class Quantity(Reader):
     """A flow, pressure, weight, heat or temperature with its unit."""
@@ -215,8 +220,11 @@ class Quantity(Reader):
         return {"type": ["string", "number"]}
 
     def show(self, value: Any, *, metric: bool) -> str:
-        """Write the number with its unit."""
-        return f"{value:g} {self.unit}"
+        """Write the number with its unit, as a scene file takes it; metric scenes read metric units."""
+        factor, name = _METRIC.get(self.unit, (1.0, self.unit)) if metric else (1.0, self.unit)
+        if metric and self.unit == "degF":
+            return f"{(value - 32) / 1.8:.3g} degC"
+        return f"{value * factor:.4g} {name}" if factor != 1.0 else f"{value:g} {self.unit}"
 
 
 @dataclass(frozen=True)

@@ -163,6 +163,10 @@ class WallTable(Table):
     services: tuple[ServiceTable, ...] = optional("cables and pipes inside the wall", [], ())
     lot_line: Gap | None = optional("outer face to the lot line, square to the wall", "12 ft")
 
+    def idle(self) -> frozenset[str]:
+        """Walls that are not framed have no plates."""
+        return frozenset() if self.frame in (WallFrame.WOOD, WallFrame.STEEL) else frozenset({"plates"})
+
 
 class WallsTable(Table):
     """The kitchen's walls. Only the hood wall must be described."""

@@ -51,6 +51,10 @@ class Table(BaseModel):
 
     model_config = ConfigDict(extra="forbid", frozen=True, arbitrary_types_allowed=True)
 
+    def idle(self) -> frozenset[str]:
+        """Give the keys that mean nothing beside what the others say; their defaults are no assumption."""
+        return frozenset()
+
     @model_validator(mode="before")
     @classmethod
     def _is_table(cls, value: Any) -> Any:

@@ -8,13 +8,14 @@ import re
 import tomllib
 import typing
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Any
 
 import pytest
 from pydantic import BaseModel
 
 import routeviz.model.scene as nouns
-from routeviz.scenefile import edit, json_schema, loads, starter
+from routeviz.scenefile import edit, json_schema, load, loads, starter
 from routeviz.scenefile.document import Document
 
 
@@ -327,3 +328,12 @@ def test_the_schema_refuses_what_reading_refuses() -> None:
     data["cooktop"]["kind"] = "coal"
     faults = _check(data, schema, schema, "")
     assert sorted(faults) == [".cooktop.kind: 'coal'", ".hood.widht unknown", ".hood.width missing"]
+
+
+def test_what_a_wall_does_not_have_is_no_assumption() -> None:
+    home = Path(__file__).parents[2] / "scenes"
+    concrete = {a.field: a.value for a in load(home / "metric_concrete_ceiling.toml").assumptions}
+    assert not [field for field in concrete if field.endswith(".plates")]
+    assert concrete["site.air_temp"] == "21.1 degC"
+    framed = {a.field: a.value for a in load(home / "joist_dead_centre.toml").assumptions}
+    assert framed["site.air_temp"] == "70 degF"
