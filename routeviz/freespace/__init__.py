@@ -70,7 +70,9 @@ def _closed(found: tuple[Place, ...]) -> tuple[Barrier, ...]:
     )
 
 
-def carve(frame: Frame, scene: Scene, section: SectionSize) -> FreeSpace:
+def carve(
+    frame: Frame, scene: Scene, section: SectionSize, *, heights_in: tuple[float, float] | None = None
+) -> FreeSpace:  # fmt: skip
     """Turn a framed scene into the search's problem for one duct section.
 
     Parameters
@@ -81,6 +83,8 @@ def carve(frame: Frame, scene: Scene, section: SectionSize) -> FreeSpace:
         Hood place, duct, cap and clearances. The hood must have a mounting height.
     section : SectionSize
         The duct to lay.
+    heights_in : two floats, optional
+        Between which mounting heights the hood may move when that makes a duct simpler [in].
 
     Returns
     -------
@@ -105,7 +109,7 @@ def carve(frame: Frame, scene: Scene, section: SectionSize) -> FreeSpace:
         lo=limit.lo,
         hi=limit.hi,
         section=_section(scene, section),
-        start=collar(scene, half_in, _cover_top_in(frame, scene)),
+        start=collar(scene, half_in, _cover_top_in(frame, scene), heights_in),
         limits=_limits(scene, section),
         barriers=tuple(solids) + _closed(found),
         boxing=passage_regions(found, Passage.BOXING),

@@ -60,7 +60,9 @@ def exits(faces: tuple[ExitFace, ...], scene: Scene, section: SectionSize) -> tu
     return tuple(found)
 
 
-def collar(scene: Scene, half_in: float, cover_top_in: float) -> Start:
+def collar(
+    scene: Scene, half_in: float, cover_top_in: float, heights_in: tuple[float, float] | None = None
+) -> Start:  # fmt: skip
     """Give where the duct begins.
 
     The cover counts as hiding the riser whether or not the riser fits into it: that is a rule of its own.
@@ -74,9 +76,16 @@ def collar(scene: Scene, half_in: float, cover_top_in: float) -> Start:
     if scene.hood_bottom_in is None:
         raise StartError("The hood has no mounting height yet. Give `mount` in the scene, or let the plan choose it")
     x = hood.centre_in + outlet.across_in
-    if outlet.place == "rear":
-        return Start((ticks(x), 0, ticks(scene.hood_bottom_in + outlet.up_in)), 1, 1, wide_axes=(0,))
-    z = scene.hood_bottom_in + hood.body_in + outlet.collar_in
+    side = hood.width_in / 2
+    reach_x = (up(side + outlet.across_in), down(scene.kitchen.width_in - side + outlet.across_in))
+    rear = outlet.place == "rear"
+    z = scene.hood_bottom_in + (outlet.up_in if rear else hood.body_in + outlet.collar_in)
+    reach_z = None
+    if heights_in is not None and heights_in[0] <= heights_in[1]:
+        low, high = (ticks(z - (hood.mount_in or 0.0) + h) for h in heights_in)
+        reach_z = (low, high)
+    if rear:
+        return Start((ticks(x), 0, ticks(z)), 1, 1, wide_axes=(0,), reach_x=reach_x, reach_z=reach_z)
     slack = (0, 0, 0, 0)
     if hood.cover is not None:
         side = hood.cover.width_in / 2 - half_in
@@ -85,5 +94,5 @@ def collar(scene: Scene, half_in: float, cover_top_in: float) -> Start:
         slack = (max(0, down(room[0])), max(0, down(room[1])), max(0, down(room[2])), max(0, down(room[3])))
     return Start(
         (ticks(x), ticks(-outlet.out_in), ticks(z)), 2, 1, hood.cover is not None, ticks(cover_top_in),
-        slack, (0,) if outlet.section.width_in > outlet.section.height_in else (0, 1),
+        slack, (0,) if outlet.section.width_in > outlet.section.height_in else (0, 1), reach_x, reach_z,
     )  # fmt: skip

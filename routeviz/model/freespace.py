@@ -142,6 +142,7 @@ class Start:
 
     `covered` says that a chimney cover hides the riser, and an elbow with a run straight back to the wall, below
     `cover_top`. `cover_slack` is how far an offset may shift inside the cover: left, right, out, back (always >= 0).
+    The reaches are coordinates of the collar.
     """
 
     point: Ticks
@@ -151,6 +152,8 @@ class Start:
     cover_top: int = 0
     cover_slack: tuple[int, int, int, int] = (0, 0, 0, 0)
     wide_axes: tuple[int, ...] = (0, 1, 2)  # how a rectangular section may lie on the collar
+    reach_x: tuple[int, int] = (-(1 << 40), 1 << 40)  # where the collar may go with the hood along the wall
+    reach_z: tuple[int, int] | None = None  # and in height; None: the hood's height is not to be changed
 
 
 @dataclass(frozen=True, slots=True)

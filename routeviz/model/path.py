@@ -64,23 +64,29 @@ class Blocker:
     label: str
     overlap_in: float  # how far it reaches into the duct with its clearance
     at: Vec3
-    kind: str = "solid"  # "solid", "keep-out" or "zone"
+    kind: str = "solid"  # "solid", "keep-out", "zone", or "straight" when a straight would be too short
+    axis: int | None = None  # along which the duct would run through it; None when that is not told
 
 
 @dataclass(frozen=True, slots=True)
 class WhyNot:
     """Why a simpler route is not there, and the least shift of the hood that frees it.
 
-    `shift_in` is along the wall (right is positive), `lift_in` upwards; None when no shift in reach frees it.
+    `shift_in` is along the wall (right is positive), `lift_in` upwards; None when no shift in reach frees it. The least
+    shift leaves the duct just its clearance; at `middle_in` it has `spare_in` more to either side.
     """
 
-    wanted: str  # "straight up", "straight back", "1 elbow"
+    wanted: str  # "straight up", "straight back", "with one elbow"
     blockers: tuple[Blocker, ...]
     shift_in: float | None
     shift_other_in: float | None  # the least shift the other way
     middle_in: float | None  # shift to the middle of the nearest good bay
     lift_in: float | None = None
     verified: bool = False  # each offered shift was searched again
+    spare_in: float | None = None
+    elbows: int = 0  # of the simpler route
+    points: tuple[Vec3, ...] = ()  # of the nearest such route, at the place that frees it
+    crossing: tuple[Blocker, ...] = ()  # the fewest members to be cut for it where the hood stands; none: no use
 
 
 @dataclass(frozen=True, slots=True)

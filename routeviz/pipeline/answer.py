@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from routeviz.model.airflow import AirStatus
-from routeviz.model.finding import Finding, State, Verdict
+from routeviz.model.finding import Finding, MemberRuling, State, Verdict
 from routeviz.model.path import Blocker, Outcome, Paths, WhyNot
 from routeviz.model.plan import Option
 from routeviz.model.scene import Scene
@@ -87,6 +87,8 @@ def _met(met: Blocker, scene: Scene) -> str:
         if not met.id:  # it says all itself: there is no roof
             return met.label
         return f"{'' if met.label.startswith('the ') else 'the '}{met.label} is in the way"
+    if met.kind == "straight":
+        return f"{met.label} would be {_length(met.overlap_in, scene)} too short"
     if met.kind == "keep-out":
         return f"{met.label} is {_length(met.overlap_in, scene)} too near for a cap"
     if met.overlap_in <= 0:
@@ -106,7 +108,9 @@ def _least_shift(paths: Paths) -> tuple[float, str] | None:
     return min(found, key=lambda s: abs(s[0])) if found else None
 
 
-def second_line(scene: Scene, paths: Paths, options: Sequence[Option]) -> str:
+def second_line(
+    scene: Scene, paths: Paths, options: Sequence[Option], members: Sequence[MemberRuling] = ()
+) -> str:  # fmt: skip
     """Say why not simpler, or why no other way. "Proven" only for a proof."""
     if scene.as_built:
         return "Judged as built; nothing was searched."
@@ -114,16 +118,19 @@ def second_line(scene: Scene, paths: Paths, options: Sequence[Option]) -> str:
         return "Simpler? There is none: no elbow is the fewest a duct can have." + _proof(paths)
     first = None if options else _first_blocker(paths)
     told = next((w for w in paths.why_not if first is not None and first in w.blockers), None)
-    reasons = [r for r in (_reason(scene, w) for w in paths.why_not if w is not told) if r]
+    reasons = [r for r in (_reason(scene, w, members) for w in paths.why_not if w is not told) if r]
+    if told is not None and _to_cut(told, members):
+        reasons.insert(0, _to_cut(told, members).strip())
     if told is not None and told.middle_in is not None and told.verified:
         side = "left" if told.middle_in < 0 else "right"
-        reasons.insert(0, f"{_length(abs(told.middle_in), scene)} {side} is the middle of the bay.")
+        spare = f", {_length(told.spare_in, scene)} to spare" if told.spare_in else ""
+        reasons.insert(0, f"{_length(abs(told.middle_in), scene)} {side} is the middle of the bay{spare}.")
     if told is not None and told.shift_other_in is not None and told.verified:
         side = "left" if told.shift_other_in < 0 else "right"
         reasons.insert(0, f"{_length(abs(told.shift_other_in), scene)} {side} frees it too.")
     if not options:
-        reasons = [*reasons[:3], _FALLBACK]
-    return " ".join(reasons[:4]) + (_proof(paths) if options else "")
+        reasons = [*reasons[:4], _FALLBACK]
+    return " ".join(reasons[:5]) + (_proof(paths) if options else "")
 
 
 def _proof(paths: Paths) -> str:
@@ -132,9 +139,9 @@ def _proof(paths: Paths) -> str:
     )
 
 
-def _reason(scene: Scene, why: WhyNot) -> str:
+def _reason(scene: Scene, why: WhyNot, members: Sequence[MemberRuling]) -> str:
     if not why.blockers:
-        return ""
+        return f"Not {why.wanted}: no place along the wall near by allows it." if why.elbows else ""
     closed = next((b for b in why.blockers if b.kind == "zone"), None)
     if closed is not None:
         return f"Not {why.wanted}: {_met(closed, scene)}."
@@ -143,6 +150,21 @@ def _reason(scene: Scene, why: WhyNot) -> str:
     if why.shift_in is not None and why.verified:
         text += f" Shift {_length(abs(why.shift_in), scene)} {'left' if why.shift_in < 0 else 'right'} and it goes {why.wanted}"
         if why.middle_in is not None and abs(why.middle_in - why.shift_in) > 0.1:
-            text += f"; {_length(abs(why.middle_in), scene)} {'left' if why.middle_in < 0 else 'right'} is the middle of the bay"
+            text += f", tight; {_length(abs(why.middle_in), scene)} {'left' if why.middle_in < 0 else 'right'} is the middle of the bay"
+            text += f", {_length(why.spare_in, scene)} to spare" if why.spare_in else ""
         text += "."
-    return text
+    if why.lift_in is not None and why.verified:
+        way = "higher" if why.lift_in > 0 else "lower"
+        hang = "Hang it" if why.shift_in is None else "Or hang it"
+        text += f" {hang} {_length(abs(why.lift_in), scene)} {way} and it goes {why.wanted}."
+    return text + _to_cut(why, members)
+
+
+def _to_cut(why: WhyNot, members: Sequence[MemberRuling]) -> str:
+    """Name the members that the simpler way would need cut, and whether they may be."""
+    if not why.crossing:
+        return ""
+    ids = {b.id for b in why.crossing}
+    verdicts = dict.fromkeys(str(m.verdict) for m in members if m.solid in ids)
+    hole = f"; a plain hole in {'it' if len(ids) == 1 else 'them'}: {' or '.join(verdicts)}" if verdicts else ""
+    return f" From here it would need {' and '.join(b.label for b in why.crossing)} cut and framed round{hole}."

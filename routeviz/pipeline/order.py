@@ -182,7 +182,7 @@ def conclude(
         findings=findings,
         verdict=word,
         answer=answer(scene, paths, options, findings, word),
-        second=second_line(scene, paths, options),
+        second=second_line(scene, paths, options, members),
         assumptions=scene.assumptions,
         seconds=seconds,
         members=members,

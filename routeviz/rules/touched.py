@@ -116,13 +116,13 @@ def blocker_rulings(
 ) -> tuple[MemberRuling, ...]:
     """Say for every member that blocks a simpler route whether it may be cut for that route, each member once.
 
-    Where the simpler route is not told by direction, the duct is taken to run up.
+    Where the simpler route is told neither by direction nor by the blocker's axis, the duct is taken to run up.
     """
     found: dict[str, MemberRuling] = {}
     section = scene.duct.sections[0]
     for why in why_not:
-        axis = _WANTED_AXIS.get(why.wanted, 2)
-        for blocker in why.blockers:
+        for blocker in (*why.blockers, *why.crossing):
+            axis = _WANTED_AXIS.get(why.wanted, 2) if blocker.axis is None else blocker.axis
             solid = solid_of(frame, blocker.id)
             if solid is None or solid.id in found:
                 continue

@@ -7,14 +7,16 @@ import time
 
 from routeviz.errors import LimitError
 from routeviz.model.freespace import FreeSpace
-from routeviz.model.path import Outcome, Paths, SearchFacts
+from routeviz.model.path import Outcome, Paths, SearchFacts, WhyNot
 from routeviz.search.alternatives import alternatives
 from routeviz.search.centring import centred
 from routeviz.search.measure import centreline, touches_itself
 from routeviz.search.moves import moves
+from routeviz.search.nearest import why_not_fewer
 from routeviz.search.simpler import why_not_straight
 from routeviz.search.solve import Cost
-from routeviz.search.stages import Found, Looker
+from routeviz.search.stages import PLANAR, Found, Looker
+from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace
 from routeviz.units import TICKS_PER_IN
 
@@ -72,7 +74,17 @@ def _facts(space: FreeSpace, looker: Looker, began: float, note: str = "") -> Se
     return SearchFacts(shape, alive, space.limits.elbows, time.perf_counter() - began, note)
 
 
-def find(space: FreeSpace, *, others: int = MOST_ALTERNATIVES) -> Paths:
+def _why_not(looker: Looker, *, below: float, explained: bool, boxed: bool = False) -> tuple[WhyNot, ...]:
+    """Explain the straight ways that are not free, then every number of elbows below the answer's."""
+    space = looker.space
+    straight = why_not_straight(space, below=below)
+    if not explained:
+        return straight
+    most = min(space.limits.elbows, PLANAR)
+    return why_not_fewer(space, looker.ground(Terms()), straight, below=below, most=most, boxed=boxed)
+
+
+def find(space: FreeSpace, *, others: int = MOST_ALTERNATIVES, explained: bool = True) -> Paths:
     """Find the best way out for the hood where it stands.
 
     Cost is lexicographic: boxed length in the open room, elbows, length.
@@ -83,6 +95,8 @@ def find(space: FreeSpace, *, others: int = MOST_ALTERNATIVES) -> Paths:
         From `routeviz.freespace.carve`.
     others : int
         Most other ways out to look for beside the best.
+    explained : bool
+        Whether to look for the nearest places with fewer elbows; straight ways are explained in any case.
 
     Returns
     -------
@@ -101,13 +115,13 @@ def find(space: FreeSpace, *, others: int = MOST_ALTERNATIVES) -> Paths:
             front += [f.cost for f in found]
             best = _best(space, found)
             if best is not None:
-                return _answer(space, looker, best, bound, front, began, others)
+                return _answer(space, looker, best, bound, front, began, others, explained)
     except LimitError as limit:
         simpler = why_not_straight(space, below=math.inf)
         return Paths(Outcome.LIMIT_REACHED, None, (), (), simpler, _facts(space, looker, began, str(limit)))
     outcome = Outcome.LIMIT_REACHED if looker.limit or bound is not None else Outcome.NONE_EXISTS
     note = looker.limit or ("" if bound is None else "none found; a route along slopes is not ruled out")
-    simpler = why_not_straight(space, below=math.inf)
+    simpler = _why_not(looker, below=math.inf, explained=explained)
     return Paths(outcome, None, (), (), simpler, _facts(space, looker, began, note))
 
 
@@ -119,6 +133,7 @@ def _answer(
     front: list[Cost],
     began: float,
     count: int,
+    explained: bool,
 ) -> Paths:
     """Write the answer, with the outcome that the bound allows."""
     found, route = best
@@ -142,6 +157,6 @@ def _answer(
         centreline(space, table, centred(space, table, other) if boxed == 0 else other, option.cost[0])
         for option, other in alternatives(space, looker, route, count, boxed=boxed > 0)
     )
-    simpler = why_not_straight(space, below=line.elbows)
+    simpler = _why_not(looker, below=line.elbows, explained=explained, boxed=boxed > 0)
     outcome = Outcome.PROVEN if proven else Outcome.BEST_FOUND
     return Paths(outcome, line, others, _front(front), simpler, _facts(space, looker, began, note))

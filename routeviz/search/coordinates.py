@@ -14,7 +14,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -57,14 +57,19 @@ def _sequences(first: int, last: int, runs: int) -> Iterable[tuple[int, ...]]:
             stack += [(*found, axis) for axis in range(3) if axis != found[-1]]
 
 
-def tight_shifts(table: Moves, elbows: int, first: int, exit_axis: int) -> tuple[Shifts, Shifts, Shifts]:
+def tight_shifts(
+    table: Moves, elbows: int, first: int, exit_axis: int, *, loose: bool = False
+) -> tuple[Shifts, Shifts, Shifts]:  # fmt: skip
     """List the sums of tight runs for routes with at most `elbows` elbows.
 
     Parameters
     ----------
     first, exit_axis : int
         Axis of the first and of the last run. Across the exit axis the route's end is free within the exit.
+    loose : bool
+        Whether the collar itself may move, so that it too may hang on a face or an exit plane.
     """
+    base = 0 if loose else 1
     kinds = range(len(table.take_off))
     between = frozenset(table.lag(f, e) for f in kinds for e in kinds)
     opening = frozenset(table.lag(START, e) for e in kinds)
@@ -79,10 +84,12 @@ def tight_shifts(table: Moves, elbows: int, first: int, exit_axis: int) -> tuple
             unknown = len(chain) - 1 if axis == exit_axis else len(chain)
             for i in range(1, unknown + 1):
                 start |= _sums(chain[:i])
-                for j in range(1, i):
+                for j in range(base, i):
                     face |= _sums(chain[j:i])
                 if axis == exit_axis:
                     plane |= _sums(chain[i:])
+            if loose and axis == exit_axis:
+                plane |= _sums(chain)
     x, y, z = (Shifts(frozenset(a), frozenset(b), frozenset(c)) for a, b, c in found)
     return x, y, z
 
@@ -178,6 +185,32 @@ class Ground:
                 if t == axis:
                     values[t].update(plane + v for a, plane in self._planes() if a == axis for v in shift.plane)
         return values
+
+    def at(self, space: FreeSpace, collars: Sequence[Ticks]) -> Ground:
+        """Give the same ground with the hood at other places; `space` is the ground's, cut for these collars."""
+        values: list[set[int]] = [set(f.tolist()) for f in self.faces]
+        for face in self.space.exits:
+            for axis, value in _rounded(face, collars):
+                values[axis].add(value)
+        values[2] |= _under_cover(space, self.table, self.terms, obstacles(space, self.terms), collars)
+        x, y, z = (np.array(sorted(v), np.int64) for v in values)
+        return replace(self, space=space, collars=tuple(collars), faces=(x, y, z))
+
+    def places(self, axis: int, elbows: int, low: int, high: int) -> Ints:
+        """Give the coordinates at which the collar may begin or cease to have a route with at most so many elbows.
+
+        With the directions and sides of a route fixed, the places of the collar that allow it are an interval along
+        each axis, and its ends are among these.
+        """
+        values = set(self.faces[axis].tolist())
+        for leave in {e.axis for e in self.space.exits}:
+            shift = tight_shifts(self.table, elbows, self.space.start.axis, leave, loose=True)[axis]
+            for v in shift.face:
+                values.update((self.faces[axis] + v).tolist())
+            if axis == leave:
+                values.update(plane + v for a, plane in self._planes() if a == axis for v in shift.plane)
+        found = np.array(sorted(v for v in values if low <= v <= high), np.int64)
+        return found if axis == self.space.start.axis else alive_part(self.rooms, axis, found)
 
     def _planes(self) -> set[tuple[int, int]]:
         return {(e.axis, round(e.rise[0])) for e in self.space.exits if e.flat}

@@ -35,7 +35,7 @@ _PIECES = 12  # boxes along a diagonal
 
 def _straight(a: Ticks, b: Ticks, half: tuple[int, int, int]) -> Boxes:
     """Give the boxes round one straight; a diagonal is cut into short pieces."""
-    if sum(p != q for p, q in zip(a, b, strict=True)) == 1:
+    if sum(p != q for p, q in zip(a, b, strict=True)) <= 1:
         return [_spread(a, b, half)]
     marks = [tuple(round(p + (q - p) * n / _PIECES) for p, q in zip(a, b, strict=True)) for n in range(_PIECES + 1)]
     return [_spread((p[0], p[1], p[2]), (q[0], q[1], q[2]), half) for p, q in pairwise(marks)]

@@ -190,13 +190,16 @@ def _explain(space: FreeSpace, way: _Way, blockers: tuple[Blocker, ...]) -> WhyN
     left = max((e for e in good if e < x), default=None)
     right = min((e for e in good if e > x), default=None)
     near, other = sorted((left, right), key=lambda e: abs(e - x) if e is not None else _REACH * 2)
+    middle = None if near is None else _middle(space, way, near, near < x, forbidden)
     return WhyNot(
         wanted=way.wanted,
         blockers=blockers,
         shift_in=None if near is None else (near - x) / TICKS_PER_IN,
         shift_other_in=None if other is None else (other - x) / TICKS_PER_IN,
-        middle_in=None if near is None else _middle(space, way, near, near < x, forbidden),
+        middle_in=middle,
         verified=near is not None,
+        spare_in=None if near is None or middle is None else abs(middle - (near - x) / TICKS_PER_IN),
+        elbows=len(way.bodies) // 2,
     )
 
 
@@ -225,6 +228,7 @@ def _exit_edges(way: _Way) -> set[int]:
 def _free(space: FreeSpace, way: _Way, x: int) -> bool:
     """Check a place as a whole: inside the bounds, clear of every barrier, and let out by the exit."""
     inside = space.lo[0] <= x - way.half and x + way.half <= space.hi[0]
+    inside &= space.start.reach_x[0] <= x <= space.start.reach_x[1]
     return inside and not _meets(space, way, x)
 
 

@@ -53,11 +53,15 @@ class Looker:
     def _field(self, terms: Terms, elbows: int, plane: int) -> Solution:
         key = terms, elbows, plane
         if key not in self.fields:
-            if terms not in self.grounds:
-                self.grounds[terms] = prepare(self.space, terms, [self.space.start.point])
             most = MOST_EVENTS if plane >= 0 else _MOST_WHOLE
-            self.fields[key] = solve_on(self.grounds[terms], elbows, plane=plane, most=most)
+            self.fields[key] = solve_on(self.ground(terms), elbows, plane=plane, most=most)
         return self.fields[key]
+
+    def ground(self, terms: Terms) -> Ground:
+        """Give what all grids of these terms share."""
+        if terms not in self.grounds:
+            self.grounds[terms] = prepare(self.space, terms, [self.space.start.point])
+        return self.grounds[terms]
 
     def planar(self, terms: Terms) -> list[Solution]:
         """Give the two fields that hold all routes with at most two elbows."""

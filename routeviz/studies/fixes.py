@@ -195,9 +195,8 @@ def _offsets(plan: Plan) -> Iterator[_Try]:
     if cover is None or scene.hood.outlet.place != "top":
         return
     room = (cover.width_in - section.width_in) / 2
-    needed = {w.shift_in for w in plan.paths.why_not if w.verified} | {
-        w.shift_other_in for w in plan.paths.why_not if w.verified
-    }
+    straight = [w for w in plan.paths.why_not if w.verified and w.wanted.startswith("straight")]
+    needed = {w.shift_in for w in straight} | {w.shift_other_in for w in straight}
     for shift in sorted((s for s in needed if s), key=abs):
         for less in (room, room - 0.5, room - 1.0):
             move = math.copysign(max(abs(shift) - less, 0.0), shift)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from typing import Any
 
@@ -186,6 +187,11 @@ def _curve(points: tuple[tuple[float, float], ...]) -> list[list[float]]:
     return [[round(q, 1), round(p, 4)] for q, p in points]
 
 
+def _whole(value: float) -> int | None:
+    """Give a number without its fraction, None for one that has no end."""
+    return round(value) if math.isfinite(value) else None
+
+
 def _air(option: Option) -> dict[str, Any] | None:
     """Give what the air figure shows: curves, where they meet, and where the pressure goes."""
     air, need, makeup = option.air, option.need, option.makeup
@@ -201,7 +207,7 @@ def _air(option: Option) -> dict[str, Any] | None:
         "advice": [[a.label, round(a.flow_cfm), round(a.gain_cfm)] for a in air.advice],
         "need": [] if need is None else [[f.label, round(f.at_least_cfm), None if f.up_to_cfm is None else round(f.up_to_cfm), f.met, f.source]
                                          for f in need.flows],
-        "makeup": None if makeup is None else {"needed": makeup.needed, "supply": round(makeup.supply_cfm), "threshold": round(makeup.threshold_cfm),
+        "makeup": None if makeup is None else {"needed": makeup.needed, "supply": round(makeup.supply_cfm), "threshold": _whole(makeup.threshold_cfm),
                                                "square": _r(makeup.square_in), "source": makeup.source},
     }  # fmt: skip
 
@@ -261,6 +267,7 @@ def _why(plan: Plan) -> dict[str, Any] | None:
     why = plan.paths.why_not[0]
     return {
         "wanted": why.wanted, "shift": why.shift_in, "other": why.shift_other_in, "middle": why.middle_in, "sure": why.verified,
+        "spare": why.spare_in, "lift": why.lift_in, "cut": [[b.id, b.label] for b in why.crossing],
         "blockers": [[b.id, b.label, _r(b.overlap_in), *(_r(v) for v in b.at), b.kind] for b in why.blockers],
     }  # fmt: skip
 
