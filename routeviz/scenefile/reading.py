@@ -23,7 +23,7 @@ from routeviz.scenefile.mistakes import Trouble, trouble_from, without_misspelt
 from routeviz.scenefile.notation import notation_words
 from routeviz.scenefile.paths import Path, descend
 
-__all__ = ["load", "loads", "parse_toml", "plain"]
+__all__ = ["load", "loads", "parse_toml", "plain", "read_text"]
 
 _DEEPEST: Final = 20  # far more than any place in a scene
 _LARGEST_BYTES: Final = 4_000_000
@@ -53,28 +53,39 @@ def load(path: str | FilePath, *, profiles: Sequence[str] = (), codes: Sequence[
         With every mistake of the file at once, each with its line and remedy; also when the file cannot be read.
     """
     place = FilePath(path)
-    name = place.name or str(path)
+    return loads(read_text(place), place.name or str(path), profiles=profiles, codes=codes)
+
+
+def read_text(place: FilePath, kind: str = "scene") -> str:
+    """Give the text of a file that holds a scene, or another `kind` of thing.
+
+    Raises
+    ------
+    SceneError
+        If there is no such file, or it is not one.
+    """
+    name = place.name or str(place)
     try:
         if place.is_dir():
-            raise _file_mistake(name, "this is a folder, not a scene file", "Name a file ending in .toml")
+            raise _file_mistake(name, f"this is a folder, not a {kind} file", "Name a file ending in .toml")
         if place.stat().st_size > _LARGEST_BYTES:
             raise _file_mistake(
-                name, "far too large for a scene file", "Name a scene file; they have a few hundred lines"
+                name, f"far too large for a {kind} file", f"Name a {kind} file; they have a few hundred lines"
             )
         data = place.read_bytes()
     except FileNotFoundError:
-        raise _file_mistake(name, "there is no such file", f"Check the name. {_START}") from None
+        remedy = f"Check the name. {_START}" if kind == "scene" else "Check the name"
+        raise _file_mistake(name, "there is no such file", remedy) from None
     except (OSError, ValueError) as fault:
         reason = getattr(fault, "strerror", None) or "the name is not possible"
         raise _file_mistake(name, f"the file cannot be read ({reason})", "Check its name and permissions") from None
     try:
-        text = data.decode("utf-8-sig")
+        return data.decode("utf-8-sig")
     except UnicodeDecodeError as fault:
         line = data[: fault.start].count(b"\n") + 1
         raise _file_mistake(
             name, "not text in UTF-8", "Save the file as UTF-8 (plain text) and try again", line
         ) from None
-    return loads(text, name, profiles=profiles, codes=codes)
 
 
 def loads(text: str, name: str = "scene.toml", *, profiles: Sequence[str] = (), codes: Sequence[str] = ()) -> Scene:

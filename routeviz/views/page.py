@@ -33,7 +33,7 @@ _FONTS = {
 }
 
 
-_STYLES = ("style.css", "app.css")
+_STYLES = ("style.css", "app.css", "lesson.css")
 
 
 def _asset(*parts: str) -> bytes:
@@ -77,7 +77,7 @@ def compose(plan: Plan, *, fixes: Sequence[Fix] = (), wall_map: WallMap | None =
     return fill(plan, page_data(stage, fixes=fixes, wall_map=wall_map), gltf.export(stage, without={Group.ROUTE}))
 
 
-def fill(plan: Plan, data: dict[str, Any], model: bytes, *, live: bool = False) -> str:
+def fill(plan: Plan, data: dict[str, Any], model: bytes, *, live: bool = False, title: str = "") -> str:
     """Put a plan's data block and its model into the page.
 
     Parameters
@@ -90,6 +90,8 @@ def fill(plan: Plan, data: dict[str, Any], model: bytes, *, live: bool = False) 
         The GLB of everything but the route.
     live : bool
         Whether the page may talk to the server that it came from, and to that one alone.
+    title : str
+        The page's title; made of the scene's name when left out.
     """
     script = _script()
     digest = base64.b64encode(hashlib.sha256(script.encode()).digest()).decode()
@@ -97,7 +99,7 @@ def fill(plan: Plan, data: dict[str, Any], model: bytes, *, live: bool = False) 
     if live:
         policy += "; connect-src 'self'"
     parts = {
-        "@TITLE@": html.escape(f"{plan.scene.name}: duct plan" + (" (invented)" if plan.scene.invented else "")),
+        "@TITLE@": html.escape((title or f"{plan.scene.name}: duct plan") + (" (invented)" if plan.scene.invented else "")),
         "@POLICY@": policy,
         "@ANSWER@": html.escape(f"{plan.verdict.value}. {plan.answer} {plan.second}"),
         "@STYLE@": _faces() + "".join(_asset("web", "src", name).decode() for name in _STYLES),

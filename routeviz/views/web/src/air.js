@@ -32,7 +32,7 @@ export function showAir(answer) {
   $('#airfig').replaceChildren(air.fan.length > 1 ? svg(figure(air)) : '');
   $('#losses').replaceChildren(...air.bars.map(([label, loss, share]) => { const bar = el('i', {}); bar.style.width = `${share / most * 100}%`; return el('li', {}, el('span', {}, label), el('b', {}, bar), el('em', {}, quantity(loss, 'in wg'))); }));
   const lines = air.need.map(([label, least, upTo, met]) => `${label[0].toUpperCase()}${label.slice(1)}: ${flow(least)}${upTo ? ` to ${flow(upTo)}` : ''} ${flowUnit()}, ${met ? 'reached' : 'not reached'}.`);
-  if (air.makeup) lines.push(air.makeup.needed ? `Makeup air is needed: ${flow(air.makeup.supply)} ${flowUnit()}.` : `No makeup air is asked for up to ${flow(air.makeup.threshold)} ${flowUnit()}.`);
+  if (air.makeup && (air.makeup.needed || air.makeup.threshold !== null)) lines.push(air.makeup.needed ? `Makeup air is needed: ${flow(air.makeup.supply)} ${flowUnit()}.` : `No makeup air is asked for up to ${flow(air.makeup.threshold)} ${flowUnit()}.`);
   for (const [label, q, gain] of air.advice) if (Math.abs(gain) >= 1) lines.push(`${label[0].toUpperCase()}${label.slice(1)} would give ${flow(q)} ${flowUnit()}.`);
   $('#airmore').replaceChildren(...[...lines, ...air.notes].map(t => el('li', {}, t)));
 }

@@ -10,6 +10,7 @@ import { listFindings, listMembers, listWays, listWork, markWay, noteWork, sayAn
 import { showAir } from './air.js';
 import { startLive } from './app.js';
 import { startFinder } from './appjoists.js';
+import { lessonState, startLesson } from './lesson.js';
 
 readData();
 startUnit();
@@ -20,6 +21,7 @@ const movable = () => !!D.map && D.map.x.length > 1;
 // ---- one answer, drawn everywhere ----------------------------------------------------------------------------------
 function work() {
   A = answer(S.x, S.h);
+  if (L.cover) L.cover(A);
   A.follows = !D.map || D.map.follows;
   const members = new Set(A.findings.filter(f => f.state === 'broken' && !f.waived).flatMap(f => f.where));
   if (!A.parts && A.why) for (const b of A.why.blockers) members.add(b[0]);
@@ -77,7 +79,7 @@ function measureGrid() {
 }
 const hits = () => A.barred;
 function drawTape() {
-  const bad = !A.verdict.startsWith('Works');
+  const bad = !A.covered && !A.verdict.startsWith('Works');
   tape = tapeMarkup({ width: grid.w, s: grid.s, left: grid.left, x: A.x, h: A.h, hit: hits(), bad });
   const sheet = $('#tape');
   sheet.setAttribute('viewBox', `0 0 ${grid.w} ${tape.height}`);
@@ -297,13 +299,14 @@ function swap(data, model, then = () => {}) {
 function start() {
   $('#job').textContent = D.scene.name;
   $('#invented').hidden = !D.scene.invented;
+  const begin = D.lesson ? startLesson({ swap, update, picture: () => picture }) : null;
   work(); measureGrid(); buttons(); nudgeWords(); cutting(); keys(); ruler(); wire(); listWays(choose); listWork(); listMembers();
   const bytes = Uint8Array.from(atob($('#model').textContent.trim()), c => c.charCodeAt(0)).buffer;
   try {
     picture = makePicture($('#pic'), bytes, {
       drawn: () => { over(); if (L.drawn) L.drawn(); }, failed: noPicture,
       stood: view => { for (const b of $$('#views button')) b.setAttribute('aria-pressed', String(b.dataset.v === view)); },
-      ready: () => { layout(); document.body.dataset.ready = '1'; },
+      ready: () => { layout(); if (begin) begin(); document.body.dataset.ready = '1'; },
     });
   } catch (fault) { noPicture(fault); }
   layout();
@@ -312,4 +315,4 @@ function start() {
 }
 start();
 // for tests and for whoever is curious
-window.routeviz = { info: () => picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper };
+window.routeviz = { info: () => picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper, lesson: lessonState };

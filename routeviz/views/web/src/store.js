@@ -4,7 +4,7 @@ export const setData = data => { D = data; };
 export const readData = () => setData(JSON.parse(document.getElementById('data').textContent));
 
 // what only a page with its program behind it can do; null while there is none
-export const L = { apply: null, moved: null };
+export const L = { apply: null, moved: null, cover: null };
 
 // where the hood is, which way out is shown, what is picked
 export const S = { x: 0, h: 0, option: 0, picked: null, step: null };
