@@ -1,8 +1,9 @@
 """The map: the best way out for every place of the hood along the wall and at every height, from one field.
 
-The hidden field is computed once for all collars and holds every route with at most two elbows; a place without a
-hidden route is looked up in a second field, in the plane of the collars, where the open room is priced. Offsets,
-third elbows and true elbow bodies are left to `find`, which answers one place in full.
+Routes with at most two elbows lie in one of two planes through their collar. So the hidden field is two small ones,
+each computed once for all collars: elbows in the collars' common plane, and elbows in the planes across it, all of
+them side by side. A place without a hidden route is looked up in a third field, in the collars' common plane, where
+the open room is priced. Offsets, third elbows and true elbow bodies are left to `find`, which answers one place in full.
 """
 
 from __future__ import annotations
@@ -10,13 +11,17 @@ from __future__ import annotations
 import time
 from collections.abc import Sequence
 from dataclasses import dataclass
+from dataclasses import field as made
 
-from routeviz.model.freespace import FreeSpace, Ints, Ticks
+import numpy as np
+
+from routeviz.model.freespace import Exit, FreeSpace, Ints, Ticks
 from routeviz.model.path import Centreline, Outcome
 from routeviz.search.measure import centreline
-from routeviz.search.solve import Cost, Solution, solve
+from routeviz.search.solve import Cost, Solution, prepare, solve_on
 from routeviz.search.stages import PLANAR
 from routeviz.search.terms import Terms
+from routeviz.search.trace import Trace
 from routeviz.units import TICKS_PER_IN, ticks
 
 __all__ = ["Cell", "Field", "field"]
@@ -45,24 +50,24 @@ class Field:
     solutions: tuple[Solution, ...]  # hidden first, then priced
     costs: tuple[Ints, ...]  # per solution, of shape (elbows + 1, lifts, shifts)
     seconds: float
+    _traces: dict[tuple[int, int], Trace | None] = made(default_factory=dict, repr=False)
 
     def _collar(self, lift: int, shift: int) -> Ticks:
         x, y, z = self.space.start.point
         return x + ticks(self.shifts_in[shift]), y, z + ticks(self.lifts_in[lift])
 
     def _best(self, lift: int, shift: int) -> tuple[Cost, Solution] | None:
+        best: tuple[Cost, Solution] | None = None
         for solution, table in zip(self.solutions, self.costs, strict=True):
-            found = []
-            for k in range(self.elbows + 1):
-                value = int(table[k, lift, shift])
-                if value < solution.grid.terms.limit:
-                    boxed, length = (
-                        divmod(value, solution.grid.terms.weight) if solution.grid.terms.priced else (0, value)
-                    )
-                    found.append((boxed, k, length))
-            if found:
-                return min(found), solution
-        return None
+            terms = solution.grid.terms
+            if terms.priced and best is not None:
+                break
+            for k, value in enumerate(table[:, lift, shift].tolist()):
+                if value < terms.limit:
+                    boxed, length = divmod(value, terms.weight) if terms.priced else (0, value)
+                    if best is None or (boxed, k, length) < best[0]:
+                        best = (boxed, k, length), solution
+        return best
 
     def cell(self, lift: int, shift: int) -> Cell:
         """Give the answer for one place by its numbers in `lifts_in` and `shifts_in`; costs microseconds."""
@@ -77,21 +82,34 @@ class Field:
 
     def front(self, lift: int, shift: int) -> tuple[tuple[int, float], ...]:
         """Give (elbows, length) of the hidden routes that no other beats in both [in]."""
+        hidden = [n for n, solution in enumerate(self.solutions) if not solution.grid.terms.priced]
         rows: list[tuple[int, float]] = []
         for k in range(self.elbows + 1):
-            value = int(self.costs[0][k, lift, shift])
+            value = min(int(self.costs[n][k, lift, shift]) for n in hidden)
             if value < self.solutions[0].grid.terms.limit and (not rows or value / TICKS_PER_IN < rows[-1][1]):
                 rows.append((k, value / TICKS_PER_IN))
         return tuple(rows)
 
+    def trace(self, lift: int, shift: int) -> Trace | None:
+        """Follow the field from one place; remembered."""
+        if (lift, shift) not in self._traces:
+            best = self._best(lift, shift)
+            found = None if best is None else best[1].route(self._collar(lift, shift), best[0][1])
+            self._traces[lift, shift] = found
+        return self._traces[lift, shift]
+
+    def exit(self, lift: int, shift: int) -> Exit | None:
+        """Give the face through which the best route of one place leaves."""
+        found = self.trace(lift, shift)
+        return None if found is None else found.exit
+
     def route(self, lift: int, shift: int) -> Centreline | None:
         """Give the best route for one place, traced from the field."""
-        best = self._best(lift, shift)
-        if best is None:
+        best, found = self._best(lift, shift), self.trace(lift, shift)
+        if best is None or found is None:
             return None
-        (boxed, k, _), solution = best
-        found = solution.route(self._collar(lift, shift), k)
-        return None if found is None else centreline(solution.grid.space, solution.grid.table, found, boxed)
+        (boxed, _, _), solution = best
+        return centreline(solution.grid.space, solution.grid.table, found, boxed)
 
 
 def field(space: FreeSpace, shifts_in: Sequence[float], lifts_in: Sequence[float] = (0.0,)) -> Field:
@@ -120,12 +138,14 @@ def field(space: FreeSpace, shifts_in: Sequence[float], lifts_in: Sequence[float
     collars = [[(x + ticks(s), y, z + ticks(t)) for s in shifts_in] for t in lifts_in]
     every = [c for row in collars for c in row]
     elbows = min(space.limits.elbows, PLANAR)
-    solutions = [solve(space, Terms(), elbows, every)]
-    costs = [solutions[0].costs(collars, elbows)]
-    unsolved = (costs[0] >= solutions[0].grid.terms.limit).all(axis=0)
+    across = [t for t in range(3) if t != space.start.axis]
+    hidden = prepare(space, Terms(), every)
+    solutions = [solve_on(hidden, elbows, plane=t) for t in across]
+    costs = [solution.costs(collars, elbows) for solution in solutions]
+    unsolved = np.minimum.reduce(costs).min(axis=0) >= Terms().limit
     if space.limits.boxing and space.start.axis == 2 and unsolved.any():
-        solutions.append(solve(space, Terms(priced=True), elbows, every, plane=1))
-        costs.append(solutions[1].costs(collars, elbows))
+        solutions.append(solve_on(prepare(space, Terms(priced=True), every), elbows, plane=1))
+        costs.append(solutions[-1].costs(collars, elbows))
     return Field(
         space, tuple(shifts_in), tuple(lifts_in), elbows, tuple(solutions), tuple(costs), time.perf_counter() - began
     )

@@ -3,24 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
-import numpy.typing as npt
 
 from routeviz.errors import LimitError
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Ints, Region
 from routeviz.search.lines import Lines, lines
-from routeviz.search.masks import Bools, block_corners, block_runs, count_runs
+from routeviz.search.masks import Bools, Corners, Small, block_corners, block_runs, count_runs
 from routeviz.search.moves import Body, Moves
 from routeviz.search.terms import Terms
 from routeviz.search.torus import drop_free_corners
 
-MOST_EVENTS = 2_500_000  # elbow places; about 600 MB at the peak
+MOST_EVENTS = 2_500_000  # elbow places; about 400 MB at the peak
 
-__all__ = ["MOST_EVENTS", "Corners", "Lattice", "Rail", "corners", "lattice", "rail"]
-
-Corners = npt.NDArray[np.uint32]
+__all__ = ["MOST_EVENTS", "Lattice", "Rail", "corners", "lattice", "rail"]
 
 
 @dataclass(frozen=True)
@@ -34,25 +31,7 @@ class Rail:
     axis: int
     place: Ints
     blocked: Bools
-    boxed: Ints | None
-
-    def cost(self, terms: Terms) -> Ints:
-        """Give the cost coordinate: length plus the price of what is boxed."""
-        if self.boxed is None:
-            return self.place
-        shape = [1, 1, 1]
-        shape[self.axis] = len(self.place)
-        return self.place.reshape(shape) + self.boxed * terms.weight
-
-    def walls(self) -> npt.NDArray[np.int32]:
-        """Give, per grid point, how many blocked edges lie before it on its line."""
-        shape = list(self.blocked.shape)
-        shape[self.axis] += 1
-        found = np.zeros(shape, np.int32)
-        inner = [slice(None)] * 3
-        inner[self.axis] = slice(1, None)
-        np.cumsum(self.blocked, axis=self.axis, out=found[tuple(inner)], dtype=np.int32)
-        return found
+    boxed: Small | None
 
 
 def _stops(barrier: Barrier, axis: int, terms: Terms) -> bool:
@@ -92,12 +71,13 @@ def rail(
     if not regions or not terms.priced:
         return Rail(axis, coordinates[axis], block_runs(coordinates, axis, half, stops + regions), None)
     touched = block_runs(coordinates, axis, half, regions)
-    boxed = np.zeros([len(c) for c in coordinates], np.int64)
+    boxed = np.zeros([len(c) for c in coordinates], np.int32)
     steps = [1, 1, 1]
     steps[axis] = touched.shape[axis]
     inner = [slice(None)] * 3
     inner[axis] = slice(1, None)
-    np.cumsum(touched * np.diff(coordinates[axis]).reshape(steps), axis=axis, out=boxed[tuple(inner)])
+    widths = np.diff(coordinates[axis]).astype(np.int32)
+    np.cumsum(touched * widths.reshape(steps), axis=axis, out=boxed[tuple(inner)])
     return Rail(axis, coordinates[axis], block_runs(coordinates, axis, half, stops), boxed)
 
 
@@ -139,19 +119,22 @@ def _core(body: Body) -> Body:
 class Lattice:
     """A marked grid.
 
-    `alive` numbers the events: flat grid indices of the points where an elbow has room. `number` is the inverse,
-    -1 elsewhere. `fits` tells, per elbow body, at which events it has room. `rails` and `tracks` go with the states.
+    `alive` numbers the events: flat grid indices of the points where an elbow has room. `events` marks them, `number`
+    is the inverse, -1 elsewhere. `bits` tells, per event, which elbow bodies have no room. `rails` go with the states.
+    `flat` is the axis along which elbows share a collar's coordinate, -1 where they need not.
     """
 
     space: FreeSpace
     table: Moves
     terms: Terms
     coordinates: tuple[Ints, Ints, Ints]
-    alive: Ints
-    number: npt.NDArray[np.int32]
-    fits: tuple[Bools, ...]
+    alive: Small
+    events: Bools
+    number: Small
+    bits: Small
     rails: tuple[Rail, ...]
-    tracks: tuple[Lines, ...]
+    flat: int
+    _tracks: dict[tuple[int, tuple[int, int, int]], Lines] = field(default_factory=dict, repr=False)
 
     @property
     def shape(self) -> tuple[int, int, int]:
@@ -164,6 +147,22 @@ class Lattice:
         a, b, c = np.unravel_index(int(self.alive[event]), self.shape)
         return int(a), int(b), int(c)
 
+    def fits(self, body: int, event: int) -> bool:
+        """Tell whether an elbow's body has room at an event."""
+        return not int(self.bits[event]) >> body & 1
+
+    def track(self, number: int) -> Lines:
+        """Give the events in lines for the runs of a state; made when first asked for."""
+        state, found = self.table.states[number], self.rails[number]
+        key = state.axis, self.table.half(state)
+        if key not in self._tracks:
+            kinds = range(len(self.table.take_off))
+            wanted = [(sign, self.table.lag(a, b)) for sign in (1, -1) for a in kinds for b in kinds]
+            self._tracks[key] = lines(
+                state.axis, found.place, found.blocked, found.boxed, self.events, self.number, self.terms, wanted
+            )
+        return self._tracks[key]
+
 
 def lattice(
     space: FreeSpace, table: Moves, coordinates: tuple[Ints, Ints, Ints], terms: Terms,
@@ -175,36 +174,32 @@ def lattice(
     With `plane`, elbows may sit only at these coordinates along that axis. More than `most` places where an elbow
     could sit raise a LimitError.
     """
-    nothing = np.uint32((1 << len(table.bodies)) - 1)
+    nothing = (1 << len(table.bodies)) - 1
     if plane is None:
         bits = corners(space, coordinates, table, terms)
     else:
         part, here = list(coordinates), [slice(None)] * 3
         part[plane[0]] = plane[1]
         here[plane[0]] = np.searchsorted(coordinates[plane[0]], plane[1])  # type: ignore[call-overload]
-        bits = np.full([len(c) for c in coordinates], nothing)
-        bits[tuple(here)] = corners(space, part, table, terms)
+        inside = corners(space, part, table, terms)
+        bits = np.full([len(c) for c in coordinates], nothing, inside.dtype)
+        bits[tuple(here)] = inside
     events = bits != nothing
-    alive = np.flatnonzero(events)
-    if len(alive) > most:
+    count = int(np.count_nonzero(events))
+    if count > most:
         raise LimitError(
-            f"An elbow could sit at {len(alive) / 1e6:.1f} million places, more than {most / 1e6:.1f} million. "
+            f"An elbow could sit at {count / 1e6:.1f} million places, more than {most / 1e6:.1f} million. "
             "Allow fewer elbows, or take out solids that are far from any route"
         )
+    alive = np.flatnonzero(events).astype(np.int32)
     number = np.full(bits.shape, -1, np.int32)
     number.ravel()[alive] = np.arange(len(alive), dtype=np.int32)
-    made: dict[tuple[int, tuple[int, int, int]], tuple[Rail, Lines]] = {}
-    rails, tracks = [], []
+    made: dict[tuple[int, tuple[int, int, int]], Rail] = {}
     for state in table.states:
         key = state.axis, table.half(state)
         if key not in made:
-            found = rail(space, coordinates, state.axis, key[1], terms)
-            track = lines(
-                state.axis, coordinates[state.axis], found.blocked, found.cost(terms), events, number, terms.limit
-            )
-            made[key] = found, track
-        rails.append(made[key][0])
-        tracks.append(made[key][1])
-    at_events = bits.ravel()[alive]
-    fits = tuple((at_events & np.uint32(1 << n)) == 0 for n in range(len(table.bodies)))
-    return Lattice(space, table, terms, coordinates, alive, number, fits, tuple(rails), tuple(tracks))
+            made[key] = rail(space, coordinates, state.axis, key[1], terms)
+    return Lattice(
+        space, table, terms, coordinates, alive, events, number, bits.ravel()[alive].astype(np.int32),
+        tuple(made[state.axis, table.half(state)] for state in table.states), -1 if plane is None else plane[0],
+    )  # fmt: skip

@@ -13,16 +13,18 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from routeviz.model.freespace import Ints, Region, Ticks
-from routeviz.search.lattice import Corners, Lattice, Rail, corners, rail
+from routeviz.search.lattice import Lattice, Rail, corners, rail
 from routeviz.search.layers import Layers, arrivals
-from routeviz.search.lines import NONE, Lines, lines
+from routeviz.search.lines import Lines, lines
+from routeviz.search.masks import Corners, Small
 from routeviz.search.moves import END, START, Turn
+from routeviz.search.terms import Costs
 from routeviz.search.ways import Way, cost_to_leave, ways
 
 __all__ = ["Launch", "Slice", "launches"]
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Slice:
     """Runs in one state on a part of the grid, with free stretches and prices of their own.
 
@@ -34,7 +36,7 @@ class Slice:
     rail: Rail
     track: Lines
     out: list[Way]
-    field: Ints
+    field: Small
 
     @property
     def shape(self) -> tuple[int, int, int]:
@@ -42,30 +44,32 @@ class Slice:
         a, b, c = (len(x) for x in self.coordinates)
         return a, b, c
 
-    def leave(self, layers: Layers, entry: int) -> Ints:
-        """Give the least cost of a last run from every event of the slice (flat)."""
-        table, terms = layers.grid.table, layers.grid.terms
-        sign = table.states[self.state].sign
-        cost = cost_to_leave(layers.ways_out(self.out), self.track, sign, table.lag(entry, END), terms)
-        return self.track.place_in(cost, len(self.field))
+    def leave(self, layers: Layers, entry: int) -> Costs:
+        """Give the least cost of a last run from every point of the slice (flat)."""
+        table, terms, out = layers.grid.table, layers.grid.terms, layers.ways_out(self.out)
+        sign, every = table.states[self.state].sign, np.arange(len(self.field), dtype=np.int32)
+        return cost_to_leave(out, self.rail, self.shape, every, sign, table.lag(entry, END), terms)
 
-    def after(self, layers: Layers, elbows: int, kind: int) -> Ints:
+    def after(self, layers: Layers, elbows: int, kind: int) -> Costs:
         """Give, per point of the slice, the least cost after an elbow of `kind` there with `elbows` - 1 more ahead."""
-        value = np.full(len(self.field), NONE, np.int64)
-        plain = arrivals(layers.grid, layers.cost[elbows - 1], self.state, kind)
-        if plain is not None:
-            inside = self.field >= 0
-            value[inside] = plain[self.field[inside]]
-        return value
+        key = self, elbows, kind
+        if key not in layers.first_runs:
+            grid = layers.grid
+            value = np.full(len(self.field), grid.terms.none, grid.terms.costs)
+            inside = np.flatnonzero(self.field >= 0)
+            plain = arrivals(grid, layers.cost[elbows - 1], self.state, kind, self.field[inside])
+            if plain is not None:
+                value[inside] = plain
+            layers.first_runs[key] = value
+        return layers.first_runs[key]
 
-    def run(self, layers: Layers, value: Ints, entry: int, kind: int) -> Ints:
+    def run(self, layers: Layers, value: Costs, entry: int, kind: int) -> Costs:
         """Give the least cost of a run from every event of the slice to a point with `value` (flat)."""
         table = layers.grid.table
-        found = self.track.scan(value, table.states[self.state].sign, [table.lag(entry, kind)])[0]
-        return self.track.place_in(found, len(self.field))
+        return self.track.scan(value, table.states[self.state].sign, [table.lag(entry, kind)])[0]
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Back:
     """The turn from the riser into a run straight back under the cover, where the elbow has room, and that run."""
 
@@ -74,49 +78,62 @@ class Back:
     row: int  # index along y of the risers
     bits: Corners  # of shape (nx, 1, nz)
 
-    def costs(self, layers: Layers, elbows: int) -> Ints:
+    def costs(self, layers: Layers, elbows: int) -> Costs:
         """Give the least cost after the elbow, of shape (nx, nz), with `elbows` more elbows ahead."""
-        if elbows == 0:
-            found = self.slice.leave(layers, self.turn.kind)
-        else:
-            found = np.full(len(self.slice.field), NONE, np.int64)
-            for kind in range(len(layers.grid.table.take_off)):
-                value = self.slice.after(layers, elbows, kind)
-                np.minimum(found, self.slice.run(layers, value, self.turn.kind, kind), out=found)
-        free = (self.bits[:, 0, :] >> np.uint32(self.turn.body)) & np.uint32(1) == 0
-        return np.where(free, found.reshape(self.slice.shape)[:, self.row, :], NONE)
+        key = self, elbows, 0
+        if key not in layers.first_runs:
+            none = layers.grid.terms.none
+            if elbows == 0:
+                found = self.slice.leave(layers, self.turn.kind)
+            else:
+                found = np.full(len(self.slice.field), none, layers.grid.terms.costs)
+                for kind in range(len(layers.grid.table.take_off)):
+                    value = self.slice.after(layers, elbows, kind)
+                    np.minimum(found, self.slice.run(layers, value, self.turn.kind, kind), out=found)
+            free = (self.bits[:, 0, :] >> self.turn.body) & 1 == 0
+            layers.first_runs[key] = np.where(free, found.reshape(self.slice.shape)[:, self.row, :], none)
+        return layers.first_runs[key]
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Launch:
     """First runs in one state for a set of collars: any point of the slice may be a collar."""
 
     first: Slice
     backs: tuple[Back, ...]
 
-    def costs(self, layers: Layers, elbows: int) -> Ints:
+    def costs(self, layers: Layers, elbows: int) -> Costs:
         """Give the least cost of a route with exactly `elbows` elbows from every point of the slice.
 
         Returns
         -------
-        int64 array of the slice's shape
+        int array of the slice's shape
         """
+        key = self, elbows, 0
+        if key not in layers.first_runs:
+            layers.first_runs[key] = self._costs(layers, elbows).reshape(self.first.shape)
+        return layers.first_runs[key]
+
+    def _costs(self, layers: Layers, elbows: int) -> Costs:
         if elbows == 0:
-            return self.first.leave(layers, START).reshape(self.first.shape)
-        best = np.full(len(self.first.field), NONE, np.int64)
+            return self.first.leave(layers, START)
+        best = np.full(len(self.first.field), layers.grid.terms.none, layers.grid.terms.costs)
         for kind in range(len(layers.grid.table.take_off)):
             value = self.values(layers, elbows, kind)
             np.minimum(best, self.first.run(layers, value, START, kind), out=best)
-        return best.reshape(self.first.shape)
+        return best
 
-    def values(self, layers: Layers, elbows: int, kind: int) -> Ints:
+    def values(self, layers: Layers, elbows: int, kind: int) -> Costs:
         """Give, per point of the slice, the least cost after a first elbow of `kind` there."""
-        value = self.first.after(layers, elbows, kind)
-        for back in self.backs:
-            if back.turn.kind == kind and layers.allows(back.turn.target, elbows - 1):
-                here = value.reshape(self.first.shape)[:, 0, : back.bits.shape[2]]
-                np.minimum(here, back.costs(layers, elbows - 1), out=here)
-        return value
+        key = self, elbows, kind + 1
+        if key not in layers.first_runs:
+            value = self.first.after(layers, elbows, kind).copy()
+            for back in self.backs:
+                if back.turn.kind == kind and layers.allows(back.turn.target, elbows - 1):
+                    here = value.reshape(self.first.shape)[:, 0, : back.bits.shape[2]]
+                    np.minimum(here, back.costs(layers, elbows - 1), out=here)
+            layers.first_runs[key] = value
+        return layers.first_runs[key]
 
 
 def _slice(
@@ -132,13 +149,14 @@ def _slice(
     events = np.full(number.shape, True) if everywhere else number >= 0
     if row >= 0:
         events[:, row, :] = True
-    own = np.arange(number.size).reshape(number.shape)
-    track = lines(
-        state_of.axis, coordinates[state_of.axis], found.blocked, found.cost(grid.terms), events, own,
-        grid.terms.limit,
-    )  # fmt: skip
+    own = np.arange(number.size, dtype=np.int32).reshape(number.shape)
+    kinds = range(len(grid.table.take_off))
+    entries = [START] if everywhere else kinds
+    wanted = [(state_of.sign, grid.table.lag(entry, kind)) for entry in entries for kind in kinds]
+    place = coordinates[state_of.axis]
+    track = lines(state_of.axis, place, found.blocked, found.boxed, events, own, grid.terms, wanted)
     out = ways(space, coordinates, found, half, state_of.sign, grid.terms, boxing)
-    return Slice(state, coordinates, found, track, out, number.ravel().astype(np.int64))
+    return Slice(state, coordinates, found, track, out, number.ravel())
 
 
 def _beyond_wall(regions: Sequence[Region]) -> list[Region]:

@@ -8,33 +8,73 @@ serves every place of the hood.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
+from typing import overload
 
 import numpy as np
 
-from routeviz.model.freespace import Ints
 from routeviz.search.lattice import Lattice
-from routeviz.search.lines import NONE
+from routeviz.search.masks import Small
 from routeviz.search.moves import END
+from routeviz.search.terms import Costs
 from routeviz.search.ways import Way, cost_to_leave, ways
 
-__all__ = ["Layers", "arrivals"]
+__all__ = ["Layer", "Layers", "arrivals"]
+
+_AT_ONCE = 1 << 14  # events, so that all they need stays in the processor's cache
 
 
-def arrivals(grid: Lattice, below: list[list[Ints]], state: int, kind: int) -> Ints | None:
-    """Give, per event, the least cost after an elbow of `kind` out of a run in `state`; None when there is no such turn.
+def arrivals(
+    grid: Lattice, below: Sequence[list[Costs]], state: int, kind: int, events: Small | None = None
+) -> Costs | None:
+    """Give the least cost after an elbow of `kind` out of a run in `state`; None when there is no such turn.
 
-    `below` is the layer with one elbow fewer.
+    `below` is the layer with one elbow fewer; `events` are the events that matter, all unless given.
     """
-    best: Ints | None = None
-    for turn in grid.table.turns:
-        if turn.source != state or turn.kind != kind:
-            continue
-        if best is None:
-            best = np.where(grid.fits[turn.body], below[turn.target][kind], NONE)
-        else:
-            np.minimum(best, below[turn.target][kind], out=best, where=grid.fits[turn.body])
+    terms = grid.terms
+    turns = [
+        (np.int32(1 << turn.body), terms.costs(terms.none >> turn.body), below[turn.target][kind])
+        for turn in grid.table.turns if turn.source == state and turn.kind == kind
+    ]  # fmt: skip
+    if not turns:
+        return None
+    best = np.full(len(grid.alive) if events is None else len(events), terms.none, terms.costs)
+    for start in range(0, len(best), _AT_ONCE):
+        here = slice(start, start + _AT_ONCE)
+        which, least = here if events is None else events[here], best[here]
+        bits = grid.bits[which]
+        for bit, weight, cost in turns:
+            worth = (bits & bit) * weight  # no way where the body has no room
+            np.maximum(worth, cost[which], out=worth)
+            np.minimum(least, worth, out=least)
     return best
+
+
+class Layer(Sequence[list[Costs]]):
+    """All costs with one number of elbows ahead; a state's costs are computed when they are first asked for."""
+
+    def __init__(self, layers: Layers, elbows: int) -> None:
+        self._layers, self._elbows = layers, elbows
+        self._known: dict[int, list[Costs]] = {}
+
+    def __len__(self) -> int:
+        """Give the number of states."""
+        return len(self._layers.grid.table.states)
+
+    @overload
+    def __getitem__(self, state: int) -> list[Costs]: ...
+    @overload
+    def __getitem__(self, state: slice) -> list[list[Costs]]: ...
+    def __getitem__(self, state: int | slice) -> list[Costs] | list[list[Costs]]:
+        """Give a state's costs per kind of elbow."""
+        if isinstance(state, slice):
+            return [self[n] for n in range(*state.indices(len(self)))]
+        if state not in range(len(self)):
+            raise IndexError(state)
+        if state not in self._known:
+            self._known[state] = self._layers.compute(state, self._elbows)
+        return self._known[state]
 
 
 @dataclass
@@ -51,10 +91,11 @@ class Layers:
     face: str = ""
     only: dict[int, int] = field(default_factory=dict)
     anywhere: bool = False
-    cost: list[list[list[Ints]]] = field(default_factory=list)
+    cost: list[Layer] = field(default_factory=list)
+    first_runs: dict[tuple[object, int, int], Costs] = field(default_factory=dict)  # what launches computed from it
 
     def __post_init__(self) -> None:
-        """Compute the layer of last runs."""
+        """Begin with the layer of last runs."""
         grid = self.grid
         if not self.out:
             for state, found in zip(grid.table.states, grid.rails, strict=True):
@@ -62,10 +103,12 @@ class Layers:
                 self.out.append(
                     ways(grid.space, grid.coordinates, found, half, state.sign, grid.terms, grid.space.boxing)
                 )
-        self.cost.append([self._last_run(number) for number in range(len(grid.table.states))])
+        self.grow(0)
 
     def allows(self, state: int, elbows: int) -> bool:
         """Tell whether a run with so many elbows ahead may be in this state."""
+        if elbows and self.grid.table.states[state].axis == self.grid.flat:
+            return False  # it would leave the plane that its elbows share
         return self.only.get(elbows, state) == state
 
     def ways_out(self, out: list[Way]) -> list[Way]:
@@ -75,36 +118,34 @@ class Layers:
     def grow(self, elbows: int) -> None:
         """Add layers until routes with `elbows` elbows after the point are covered."""
         while len(self.cost) <= elbows:
-            self.cost.append([self._run(number) for number in range(len(self.grid.table.states))])
+            self.cost.append(Layer(self, len(self.cost)))
 
-    def _nothing(self) -> list[Ints]:
-        return [np.full(len(self.grid.alive), NONE, np.int64) for _ in self.grid.table.take_off]
+    def compute(self, state: int, elbows: int) -> list[Costs]:
+        """Compute the costs of runs in a state with so many elbows ahead, per kind of the elbow before them."""
+        if not self.allows(state, elbows):
+            nothing = np.full(len(self.grid.alive), self.grid.terms.none, self.grid.terms.costs)
+            return [nothing for _ in self.grid.table.take_off]
+        return self._run(state, elbows) if elbows else self._last_run(state)
 
-    def _last_run(self, number: int) -> list[Ints]:
-        grid, out = self.grid, self.ways_out(self.out[number])
+    def _last_run(self, state: int) -> list[Costs]:
+        grid, table, out = self.grid, self.grid.table, self.ways_out(self.out[state])
         if self.anywhere:
-            return [np.zeros(len(grid.alive), np.int64) for _ in grid.table.take_off]
-        if not out or not self.allows(number, 0):
-            return self._nothing()
-        table, track = grid.table, grid.tracks[number]
+            return [np.zeros(len(grid.alive), grid.terms.costs) for _ in table.take_off]
+        rail, sign = grid.rails[state], table.states[state].sign
         return [
-            track.place_in(
-                cost_to_leave(out, track, table.states[number].sign, table.lag(kind, END), grid.terms), len(grid.alive)
-            )
+            cost_to_leave(out, rail, grid.shape, grid.alive, sign, table.lag(kind, END), grid.terms)
             for kind in range(len(table.take_off))
         ]
 
-    def _run(self, number: int) -> list[Ints]:
-        grid, below = self.grid, self.cost[-1]
-        if not self.allows(number, len(self.cost)):
-            return self._nothing()
-        table, track = grid.table, grid.tracks[number]
+    def _run(self, state: int, elbows: int) -> list[Costs]:
+        grid, table = self.grid, self.grid.table
         kinds = range(len(table.take_off))
-        best: list[Ints] = []
+        best: list[Costs] = []
         for kind in kinds:
-            value = arrivals(grid, below, number, kind)
+            value = arrivals(grid, self.cost[elbows - 1], state, kind)
             if value is None:
                 continue
-            found = track.scan(value, table.states[number].sign, [table.lag(entry, kind) for entry in kinds])
+            lags = [table.lag(entry, kind) for entry in kinds]
+            found = grid.track(state).scan(value, table.states[state].sign, lags)
             best = [np.minimum(a, b, out=a) for a, b in zip(best, found, strict=True)] if best else found
-        return [track.place_in(cost, len(grid.alive)) for cost in best]
+        return best

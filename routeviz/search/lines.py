@@ -8,26 +8,29 @@ cost coordinates.
 
 Numbers: every cost is below `limit` and every cost coordinate within a segment spans less than `limit`. Segments
 are set 2 x `limit` apart, so that a minimum that comes from another segment is at least `limit` and reads as "no
-way"; so does every sum with `NONE`. The offsets restart in blocks, so that nothing comes near 2^63.
+way"; so does every sum with "no way" itself. Both building and scanning go chunk by chunk, so that what they touch
+stays in the processor's cache; the segments' offsets restart with every chunk, so that nothing comes near 2^63.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import cached_property
-from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
 
 from routeviz.model.freespace import Ints
-from routeviz.search.masks import Bools
+from routeviz.search.masks import Bools, Small
+from routeviz.search.terms import Costs, Terms
 
-__all__ = ["NONE", "Lines", "lines"]
+__all__ = ["Lines", "lines"]
 
-NONE = np.int64(1 << 61)  # no way; sums of two stay below 2^63
-Small = npt.NDArray[np.int32]
+_POINTS = 1 << 15  # grid points built at once
+_EVENTS = 1 << 14  # events scanned at once
+_FAR = 1 << 61  # no way, while scanning
 _ROOM = 1 << 60  # segment offsets stay below
+_LAST = (1 << 31) - 1
 
 
 @dataclass(frozen=True)
@@ -37,134 +40,170 @@ class Lines:
     Attributes
     ----------
     order : int32 array
-        Each event's number in the caller's numbering.
-    line : int32 array
-        Each event's line: flat index over the two other axes.
-    index, place : int32 and int64 arrays
-        Grid index and coordinate along the axis [ticks].
-    cost : int64 array
-        Cost coordinate: the cost between two events of a segment is the difference.
+        Each event's number in the caller's numbering; `ordered` says that both are the same.
+    line, index : int32 arrays
+        Each event's line, a flat index over the two other axes, and its grid index along the axis.
     segment : int32 array
         Number of the free interval, ascending.
-    first_at : int32 array
-        For each grid point, flat in line order, the first event at or after it.
-    axis_place : int64 array
-        All grid coordinates along the axis.
-    limit : int
-        Larger than any cost.
+    key : int64 array
+        Cost coordinate plus the segment's offset: within a segment, cost is the difference.
+    chunks : tuple of (start, stop)
+        Stretches of events between segments' ends.
+    ahead : dict
+        Per (sign, lag) and event: the first event at least `lag` ahead in its segment, counted from its chunk's start;
+        the chunk's size where there is none.
+    place : int64 array
+        All grid coordinates along the axis [ticks].
     """
 
     order: Small
+    ordered: bool
     line: Small
     index: Small
-    place: Ints
-    cost: Ints
     segment: Small
-    first_at: npt.NDArray[np.int32]
-    axis_place: Ints
-    limit: int
+    key: Ints
+    chunks: tuple[tuple[int, int], ...]
+    ahead: dict[tuple[int, int], npt.NDArray[np.integer]]
+    place: Ints
+    terms: Terms
 
-    @cached_property
-    def _blocks(self) -> list[slice]:
-        """Give slices of events whose segments share one run of offsets."""
-        if not len(self.segment):
-            return []
-        per_block = max(1, _ROOM // (2 * self.limit) - 1)
-        number = self.segment // per_block
-        cuts = np.flatnonzero(np.diff(number)) + 1
-        return [slice(int(a), int(b)) for a, b in pairwise([0, *cuts, len(number)])]
-
-    @cached_property
-    def _key(self) -> Ints:
-        """Give the cost coordinate with its segment's offset."""
-        key = self.cost.copy()
-        for block in self._blocks:
-            key[block] += (self.segment[block] - self.segment[block.start]).astype(np.int64) * (2 * self.limit)
-        return key
-
-    @cached_property
-    def _ahead(self) -> dict[tuple[int, int], Small]:
-        return {}
-
-    def ahead(self, sign: int, lag: int) -> Small:
-        """Give, per event, the first event at least `lag` ahead in its segment; the event count where there is none."""
-        found = self._ahead.get((sign, lag))
-        if found is None:
-            count, width, x = len(self.place), len(self.axis_place), self.axis_place
-            # backwards: one past the last coordinate that is far enough back
-            step = np.searchsorted(x, x + lag) if sign > 0 else np.searchsorted(x, x - lag, "right")
-            at = self.line * width
-            at += step[self.index]
-            found = np.append(self.first_at, np.int32(count))[at]
-            if sign < 0:
-                found -= 1
-            inside = (found >= 0) & (found < count)
-            inside[inside] = self.segment[found[inside]] == self.segment[inside]
-            found[~inside] = count
-            self._ahead[sign, lag] = found
-        return found
-
-    def scan(self, value: Ints, sign: int, lags: list[int]) -> list[Ints]:
+    def scan(self, value: Costs, sign: int, lags: Sequence[int]) -> list[Costs]:
         """Give the least cost of a run to an event at least `lag` ahead plus that event's value.
 
         Parameters
         ----------
-        value : int64 array in the caller's numbering
+        value : array in the caller's numbering
             Cost from each event on; `limit` or more means no way.
         sign : int
             Direction along the axis.
-        lags : list of int
+        lags : sequence of int
             Least lengths asked for [ticks].
 
         Returns
         -------
-        list of int64 arrays, one per lag, in line order
-            `limit` or more means no way.
+        list of arrays, one per lag, in the caller's numbering
+            `limit` or more means no way, as everywhere outside the events.
         """
-        count = len(self.order)
-        best = np.empty(count + 1, np.int64)
-        best[count] = NONE
-        inner = best[:count]
-        np.take(value, self.order, out=inner)
-        if sign > 0:
-            inner += self._key
-            for block in self._blocks:
-                back = inner[block][::-1]
-                np.minimum.accumulate(back, out=back)
-        else:
-            inner -= self._key
-            for block in self._blocks:
-                np.minimum.accumulate(inner[block], out=inner[block])
-        found = []
-        for lag in lags:
-            result = best[self.ahead(sign, lag)]
+        none, partial = self.terms.none, len(value) != len(self.order)
+        found = [np.full_like(value, none) if partial else np.empty_like(value) for _ in lags]
+        ahead = [self.ahead[sign, lag] for lag in lags]
+        most = max((b - a for a, b in self.chunks), default=0)
+        best, result, name = np.empty(most + 1, np.int64), np.empty(most, np.int64), np.empty(most, np.intp)
+        for start, stop in self.chunks:
+            size = stop - start
+            key, inner, here = self.key[start:stop], best[:size], slice(start, stop)
+            if not self.ordered:
+                name[:size] = self.order[here]
+            worth = value[here] if self.ordered else value[name[:size]]
             if sign > 0:
-                result -= self._key
+                np.add(worth, key, out=inner)
+                np.minimum.accumulate(inner[::-1], out=inner[::-1])
             else:
-                result += self._key
-            found.append(result)
+                np.subtract(worth, key, out=inner)
+                np.minimum.accumulate(inner, out=inner)
+            best[size] = _FAR
+            for to, table in zip(found, ahead, strict=True):
+                cost = np.take(best, table[here], out=result[:size], mode="clip")
+                (np.subtract if sign > 0 else np.add)(cost, key, out=cost)
+                np.minimum(cost, none, out=cost)
+                to[here if self.ordered else name[:size]] = cost
         return found
 
-    def place_in(self, values: Ints, size: int) -> Ints:
-        """Put values from line order into the caller's numbering of `size` events; `NONE` elsewhere."""
-        placed = np.full(size, NONE, np.int64) if size != len(values) else np.empty(size, np.int64)
-        placed[self.order] = values
-        return placed
+    def find(self, line: int, index: int) -> int:
+        """Give the place in line order of the event on a line at a grid index."""
+        first, last = (int(np.searchsorted(self.line, np.int32(line), side)) for side in ("left", "right"))
+        return first + int(np.searchsorted(self.index[first:last], np.int32(index)))
 
-    def find(self, name: int) -> int:
-        """Give the place in line order of the event with this number."""
-        return int(np.flatnonzero(self.order == name)[0])
-
-    def within(self, event: int, sign: int) -> range:
-        """Give the events ahead of an event (a place in line order) in its segment, nearest first."""
+    def within(self, event: int, sign: int) -> slice:
+        """Give the events ahead of an event (a place in line order) in its segment."""
         if sign > 0:
-            return range(event + 1, int(np.searchsorted(self.segment, self.segment[event], "right")))
-        return range(event - 1, int(np.searchsorted(self.segment, self.segment[event], "left")) - 1, -1)
+            return slice(event + 1, int(np.searchsorted(self.segment, self.segment[event], "right")))
+        return slice(int(np.searchsorted(self.segment, self.segment[event], "left")), event)
+
+    def runs(self, event: int, others: slice) -> tuple[Ints, Ints]:
+        """Give lengths and costs of runs from an event to others of its segment."""
+        length = np.abs(self.place[self.index[others]] - self.place[self.index[event]])
+        return length, np.abs(self.key[others] - self.key[event])
+
+
+def _pieces(shape: tuple[int, ...]) -> Iterator[tuple[slice, slice]]:
+    """Cut lines (rows by columns by width) into stretches of about `_POINTS` grid points."""
+    rows, columns, width = shape
+    if columns * width <= _POINTS:
+        step = max(1, _POINTS // max(columns * width, 1))
+        for row in range(0, rows, step):
+            yield slice(row, min(row + step, rows)), slice(0, columns)
+        return
+    step = max(1, _POINTS // width)
+    for row in range(rows):
+        for column in range(0, columns, step):
+            yield slice(row, row + 1), slice(column, min(column + step, columns))
+
+
+def _cut(segment: Small, most: int) -> Iterator[tuple[int, int]]:
+    """Cut events into chunks at segments' ends: of about `_EVENTS` events and at most `most` segments."""
+    at, count = 0, len(segment)
+    while at < count:
+        stop = count if at + _EVENTS >= count else int(np.searchsorted(segment, segment[at + _EVENTS]))
+        if stop <= at:  # one long segment
+            stop = int(np.searchsorted(segment, segment[at], "right"))
+        stop = min(stop, int(np.searchsorted(segment, np.int32(min(int(segment[at]) + most, _LAST)))))
+        yield at, stop
+        at = stop
+
+
+class _Builder:
+    """Sorts the events of a grid into lines, piece by piece."""
+
+    def __init__(self, place: Ints, count: int, wanted: Sequence[tuple[int, int]]) -> None:
+        self.place = place
+        self.order, self.line, self.index, self.segment = (np.empty(count, np.int32) for _ in range(4))
+        self.key = np.empty(count, np.int64)
+        self.ahead = {lag: np.empty(count, np.int32) for lag in wanted}
+        self.steps = {
+            (sign, lag): np.searchsorted(place, place + lag)
+            if sign > 0
+            else np.searchsorted(place, place - lag, "right")
+            for sign, lag in wanted
+        }
+        self.events = self.segments = 0
+
+    def add(self, events: Bools, blocked: Bools, number: Small, first_line: int) -> tuple[slice, Ints]:
+        """Add a piece of whole lines; give which events they are, and their flat grid places in the piece."""
+        flat = np.ascontiguousarray(events).ravel()
+        at = np.flatnonzero(flat)
+        new = slice(self.events, self.events + len(at))
+        before = np.zeros(len(flat) + 1, np.int32)  # how many events lie before a grid point
+        np.cumsum(flat, out=before[1:], dtype=np.int32)
+        ends = np.ones(events.shape, bool)  # whether the free interval ends behind a grid point
+        ends[..., :-1] = blocked
+        behind = np.cumsum(ends, dtype=np.int32)[at]
+        behind -= ends.ravel()[at]
+        segment = self.segment[new]
+        if len(at):
+            segment[0] = self.segments
+            np.cumsum(behind[1:] != behind[:-1], out=segment[1:], dtype=np.int32)
+            segment[1:] += self.segments
+            self.segments = int(segment[-1]) + 1
+        line, index = np.divmod(at.astype(np.int32), np.int32(len(self.place)))
+        self.line[new], self.index[new] = line + np.int32(first_line), index
+        self.order[new] = np.ascontiguousarray(number).ravel()[at]
+        padded = np.append(behind, np.int32(-1))
+        for (sign, lag), found in self.ahead.items():
+            to = before[self.steps[sign, lag][index] + (at - index)]
+            if sign < 0:  # one past the last event that is far enough back
+                to -= 1
+            to[padded[to] != behind] = len(self.order)
+            to += np.int32(new.start) * (to < len(self.order))
+            found[new] = to
+        self.events = new.stop
+        return new, at
 
 
 def lines(
-    axis: int, place: Ints, blocked: Bools, cost: Ints, events: Bools, number: npt.NDArray[np.integer], limit: int
-) -> Lines:
+    axis: int, place: Ints, blocked: Bools, boxed: Small | None, events: Bools, number: Small, terms: Terms,
+    wanted: Sequence[tuple[int, int]],
+) -> Lines:  # fmt: skip
     """Sort the events of a grid into lines along one axis.
 
     Parameters
@@ -174,31 +213,35 @@ def lines(
         Grid coordinates along the axis.
     blocked : bool array of the grid's shape, one less along `axis`
         Grid edges that a run may not use.
-    cost : int64 array of the grid's shape, or of length n
-        Cost coordinate of the grid points.
+    boxed : int32 array of the grid's shape, or None
+        What has its price, up to each grid point.
     events : bool array of the grid's shape
         Where something may happen.
-    number : int array of the grid's shape
+    number : int32 array of the grid's shape
         The caller's number of each event.
-    limit : int
-        Larger than any cost.
+    terms : Terms
+    wanted : sequence of (sign, lag)
+        The scans that will be asked for.
     """
     turn = (*(t for t in range(3) if t != axis), axis)
-    flat = np.ascontiguousarray(events.transpose(turn)).ravel()
-    here = np.flatnonzero(flat)
-    first_at = np.zeros(len(flat), np.int32)
-    np.cumsum(flat[:-1], out=first_at[1:], dtype=np.int32)
-    width = len(place)
-    ends = np.ones((len(flat) // width, width), bool)  # whether the free interval ends behind a grid point
-    ends.reshape(*(events.shape[t] for t in turn))[:, :, :-1] = blocked.transpose(turn)
-    behind = np.cumsum(ends.ravel(), dtype=np.int32)
-    line, index = (part.astype(np.int32) for part in np.divmod(here, width))
-    key = behind[here] - ends.ravel()[here]
-    segment = np.zeros(len(here), np.int32)
-    if len(here):
-        np.cumsum(key[1:] != key[:-1], out=segment[1:])
-    along = cost[index] if cost.ndim == 1 else np.ascontiguousarray(cost.transpose(turn)).ravel()[here]
-    named = np.ascontiguousarray(number.transpose(turn)).ravel()[here]
-    return Lines(
-        named.astype(np.int32), line, index, place[index], along.astype(np.int64), segment, first_at, place, limit
-    )
+    events, blocked, number = events.transpose(turn), blocked.transpose(turn), number.transpose(turn)
+    price = None if boxed is None else boxed.transpose(turn)
+    build = _Builder(place, int(np.count_nonzero(events)), tuple(dict.fromkeys(wanted)))
+    for rows, columns in _pieces(events.shape):
+        first = rows.start * events.shape[1] + columns.start
+        new, at = build.add(events[rows, columns], blocked[rows, columns], number[rows, columns], first)
+        build.key[new] = place[build.index[new]]
+        if price is not None:
+            build.key[new] += np.ascontiguousarray(price[rows, columns]).ravel()[at].astype(np.int64) * terms.weight
+    chunks = tuple(_cut(build.segment, max(1, _ROOM // (2 * terms.limit) - 1)))
+    short = max((b - a for a, b in chunks), default=0) < 1 << 16
+    ahead: dict[tuple[int, int], npt.NDArray[np.integer]] = {}
+    for lag, found in build.ahead.items():
+        for start, stop in chunks:
+            np.minimum(found[start:stop] - np.int32(start), np.int32(stop - start), out=found[start:stop])
+        ahead[lag] = found.astype(np.uint16) if short else found
+    for start, stop in chunks:
+        offset = (build.segment[start:stop] - build.segment[start]).astype(np.int64)
+        build.key[start:stop] += offset * (2 * terms.limit)
+    ordered = axis == 2 and bool((build.order == np.arange(len(build.order), dtype=np.int32)).all())
+    return Lines(build.order, ordered, build.line, build.index, build.segment, build.key, chunks, ahead, place, terms)

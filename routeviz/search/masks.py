@@ -15,11 +15,13 @@ from routeviz.model.freespace import Ints, Region
 from routeviz.search.moves import Body
 
 __all__ = [
-    "Bools", "Coordinates", "block_corners", "block_runs", "count_runs", "overlaps_outline", "points_inside",
+    "Bools", "Coordinates", "Corners", "Small", "block_corners", "block_runs", "count_runs", "overlaps_outline", "points_inside",
 ]  # fmt: skip
 
 Bools = npt.NDArray[np.bool_]
 Coordinates = Sequence[Ints]
+Small = npt.NDArray[np.int32]
+Corners = npt.NDArray[np.uint16 | np.uint32]
 _Memo = dict[tuple[object, ...], Bools]
 
 
@@ -122,7 +124,7 @@ def block_runs(
     return blocked
 
 
-def count_runs(coordinates: Coordinates, axis: int, half: Sequence[int], regions: Iterable[Region]) -> Ints:
+def count_runs(coordinates: Coordinates, axis: int, half: Sequence[int], regions: Iterable[Region]) -> Small:
     """Count, per grid point, the regions that a run along `axis` meets on its line before that point.
 
     A region counts from the first grid edge on which the run overlaps it. Between two points of a line that lie in no
@@ -130,9 +132,9 @@ def count_runs(coordinates: Coordinates, axis: int, half: Sequence[int], regions
 
     Returns
     -------
-    int64 array of the grid's shape
+    int32 array of the grid's shape
     """
-    found = np.zeros([len(c) for c in coordinates], np.int64)
+    found: Small = np.zeros([len(c) for c in coordinates], np.int32)
     begins = np.moveaxis(found, axis, 0)[1:]
     grow = [(-h, h) for h in half]
     memo: _Memo = {}
@@ -152,23 +154,61 @@ def count_runs(coordinates: Coordinates, axis: int, half: Sequence[int], regions
     return found
 
 
-def block_corners(
-    coordinates: Coordinates, bodies: Sequence[Body], regions: Iterable[Region]
-) -> npt.NDArray[np.uint32]:
+def block_corners(coordinates: Coordinates, bodies: Sequence[Body], regions: Iterable[Region]) -> Corners:
     """Mark the grid points where elbow bodies overlap a region: bit n stands for body n.
+
+    All bodies share a core round their corner; where a box meets the core, all bits are set at once, and each body
+    adds only what its legs reach further.
 
     Returns
     -------
-    uint32 array of the grid's shape
+    unsigned array of the grid's shape, of 16 bits where they suffice
     """
-    bits = np.zeros([len(c) for c in coordinates], np.uint32)
+    kind: type[np.uint16 | np.uint32] = np.uint16 if len(bodies) <= 16 else np.uint32
+    bits: Corners = np.zeros([len(c) for c in coordinates], kind)
     every = list(regions)
+    boxes, prisms = [r for r in every if r.axis < 0], [r for r in every if r.axis >= 0]
+    core = [(max(b[t][0] for b in bodies), min(b[t][1] for b in bodies)) for t in range(3)]
+    shared = _Spans(coordinates, boxes, core)
+    shared.fill(bits, kind((1 << len(bodies)) - 1))
     memo: _Memo = {}
     for number, body in enumerate(bodies):
-        bit = np.uint32(1 << number)
-        for region, ranges in _ranges(coordinates, every, body, -1):
-            if region.axis < 0:
-                bits[ranges] |= bit
-            else:
-                bits[ranges] |= np.where(_outline_hits(memo, coordinates, region, ranges, body, -1), bit, np.uint32(0))
+        bit = kind(1 << number)
+        spans = _Spans(coordinates, boxes, body)
+        for leg in spans.without(shared):
+            leg.fill(bits, bit)
+        for region, ranges in _ranges(coordinates, prisms, body, -1):
+            bits[ranges] |= np.where(_outline_hits(memo, coordinates, region, ranges, body, -1), bit, kind(0))
     return bits
+
+
+class _Spans:
+    """Index ranges of many boxes along each axis, of shape (boxes, 3): from `lo` up to but without `hi`."""
+
+    def __init__(self, coordinates: Coordinates, boxes: Sequence[Region], grow: Sequence[tuple[int, int]]) -> None:
+        self.lo, self.hi = (np.empty((len(boxes), 3), np.int64) for _ in range(2))
+        if boxes:
+            for t, x in enumerate(coordinates):
+                self.lo[:, t] = np.searchsorted(x, np.array([b.lo[t] for b in boxes]) - grow[t][1], "right")
+                self.hi[:, t] = np.searchsorted(x, np.array([b.hi[t] for b in boxes]) - grow[t][0], "left")
+
+    def without(self, other: _Spans) -> Iterator[_Spans]:
+        """Cut away a part inside each box; what is left is up to six boxes each."""
+        lo, hi = self.lo.copy(), self.hi.copy()
+        inner_lo, inner_hi = np.clip(other.lo, lo, hi), np.clip(other.hi, lo, hi)
+        inner_hi = np.maximum(inner_lo, inner_hi)
+        empty = (inner_lo >= inner_hi).any(axis=1)
+        inner_lo[empty], inner_hi[empty] = lo[empty], lo[empty]
+        for t in range(3):
+            for begin, end in ((lo[:, t], inner_lo[:, t]), (inner_hi[:, t], hi[:, t])):
+                left = _Spans((), (), ())
+                left.lo, left.hi = lo.copy(), hi.copy()
+                left.lo[:, t], left.hi[:, t] = begin, end
+                yield left
+            lo[:, t], hi[:, t] = inner_lo[:, t], inner_hi[:, t]
+
+    def fill(self, bits: Corners, value: np.unsignedinteger) -> None:
+        """Set bits in all boxes that are not empty."""
+        full = (self.lo < self.hi).all(axis=1)
+        for a, b, c, d, e, f in np.hstack([self.lo[full], self.hi[full]]).tolist():
+            bits[a:d, b:e, c:f] |= value

@@ -4,9 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+import numpy as np
+import numpy.typing as npt
+
 from routeviz.model.freespace import Barrier
 
-__all__ = ["Terms"]
+__all__ = ["Costs", "Terms"]
+
+Costs = npt.NDArray[np.int64 | np.int32]
 
 
 @dataclass(frozen=True)
@@ -39,6 +44,16 @@ class Terms:
     def limit(self) -> int:
         """Larger than any cost of a route."""
         return 1 << 52 if self.dear else 1 << 28
+
+    @property
+    def none(self) -> int:
+        """The cost of no way; twice this still fits."""
+        return 1 << 61 if self.dear else 1 << 29
+
+    @property
+    def costs(self) -> type[np.int64 | np.int32]:
+        """The type that holds costs: lengths alone fit into half the memory."""
+        return np.int64 if self.dear else np.int32
 
     def crosses(self, barrier: Barrier, axis: int) -> bool:
         """Tell whether a run along `axis` may cross this member at a price."""

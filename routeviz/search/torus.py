@@ -14,7 +14,7 @@ import numpy as np
 import numpy.typing as npt
 
 from routeviz.model.freespace import Ints, Region
-from routeviz.search.masks import Bools
+from routeviz.search.masks import Bools, Corners
 from routeviz.search.moves import Body
 
 __all__ = ["arc_axes", "drop_free_corners", "ring_hits"]
@@ -71,21 +71,21 @@ def ring_hits(points: Ints, body: Body, radius: int, half: int, region: Region) 
 
 
 def drop_free_corners(
-    bits: npt.NDArray[np.uint32], tubes: npt.NDArray[np.uint32], coordinates: Sequence[Ints], bodies: Sequence[Body],
+    bits: Corners, tubes: Corners, coordinates: Sequence[Ints], bodies: Sequence[Body],
     radius: int, half: int, regions: Sequence[Region],
 ) -> None:  # fmt: skip
     """Clear the bits at corners that only the box round an elbow blocks, not the elbow itself.
 
     Parameters
     ----------
-    bits, tubes : uint32 arrays of the grid's shape
+    bits, tubes : unsigned arrays of the grid's shape
         What the boxes and what the straight halves alone block; `bits` is changed in place.
     regions : sequence of Region
         All that may block; slopes are left as the boxes see them.
     """
     doubt = bits & ~tubes
     for number, body in enumerate(bodies):
-        bit = np.uint32(1 << number)
+        bit = bits.dtype.type(1 << number)
         where = np.nonzero(doubt & bit)
         if not len(where[0]):
             continue

@@ -15,9 +15,8 @@ import numpy as np
 
 from routeviz.model.freespace import BarrierKind, Exit, FreeSpace, Ints, Region
 from routeviz.search.lattice import Rail
-from routeviz.search.lines import NONE, Lines
-from routeviz.search.masks import Bools, overlaps_outline, points_inside
-from routeviz.search.terms import Terms
+from routeviz.search.masks import Bools, Small, overlaps_outline, points_inside
+from routeviz.search.terms import Costs, Terms
 
 __all__ = ["Way", "cost_to_leave", "ways"]
 
@@ -60,7 +59,7 @@ def ways(
             if at >= len(found.place) or found.place[at] != end[0, 0]:
                 continue
             back = _behind(found, at, sign)
-            boxed = None if found.boxed is None else np.take(found.boxed, at, axis=found.axis)
+            boxed = None if found.boxed is None else np.take(found.boxed, at, axis=found.axis).astype(np.int64)
         else:
             back = _column_floor(space, terms, end, (u[:, 0], v[0]), half, [] if terms.priced else boxing)
             if terms.crossing:
@@ -87,7 +86,7 @@ def _boxed_up_to(found: Rail, end: Ints) -> Ints:
     boxed = np.moveaxis(found.boxed, found.axis, -1)
     at = np.clip(np.searchsorted(found.place, end, "right") - 1, 0, len(found.place) - 1)
     after = np.minimum(at + 1, len(found.place) - 1)
-    here, there = (np.take_along_axis(boxed, i[..., None], -1)[..., 0] for i in (at, after))
+    here, there = (np.take_along_axis(boxed, i[..., None], -1)[..., 0].astype(np.int64) for i in (at, after))
     total: Ints = here + np.where(there > here, np.maximum(end - found.place[at], 0), 0)
     return total
 
@@ -171,25 +170,67 @@ def _crossed_up_to(
     return found
 
 
-def cost_to_leave(made: Sequence[Way], track: Lines, sign: int, lag: int, terms: Terms) -> Ints:
-    """Give the least cost of a last run from every event of a track, `NONE` where no exit lies straight ahead.
+def cost_to_leave(
+    made: Sequence[Way], found: Rail, shape: tuple[int, int, int], points: Small, sign: int, lag: int, terms: Terms
+) -> Costs:
+    """Give the least cost of a last run from grid points, `terms.none` where no exit lies straight ahead.
 
     Parameters
     ----------
+    made : sequence of Way
+        The ways out along the rail.
+    found : Rail
+    shape : three int
+        The grid's shape.
+    points : int32 array
+        Flat grid indices.
     lag : int
         Least length of the run.
-
-    Returns
-    -------
-    int64 array in line order
     """
-    best = np.full(len(track.place), NONE, np.int64)
-    for way in made:
-        end = way.end.ravel()[track.line]
-        length = (end - track.place) * sign
-        ok = (length >= lag) & ((track.place - way.back.ravel()[track.line]) * sign >= 0)
-        ok &= way.allowed.ravel()[track.line]
-        if way.boxed is not None:
-            end += way.boxed.ravel()[track.line] * terms.weight
-        np.minimum(best, (end - track.cost) * sign, out=best, where=ok)
+    best = np.full(len(points), terms.none, terms.costs)
+    exits = [_Leave(way, sign, lag, terms) for way in made]
+    for start in range(0, len(points) if exits else 0, _AT_ONCE):
+        flat, least = points[start : start + _AT_ONCE], best[start : start + _AT_ONCE]
+        line, index = _split(flat, shape, found.axis)
+        for leave in exits:
+            leave.apply(least, flat, line, index, found, terms.weight)
     return best
+
+
+_AT_ONCE = 1 << 14  # points, so that all they need stays in the processor's cache
+
+
+def _split(flat: Small, shape: tuple[int, int, int], axis: int) -> tuple[Small, Small]:
+    """Give the line (a flat index over the two other axes) and the index along the axis of flat grid indices."""
+    _, ny, nz = shape
+    if axis == 2:
+        line = flat // np.int32(nz)
+        return line, flat - line * np.int32(nz)
+    first = flat // np.int32(ny * nz)
+    rest = flat - first * np.int32(ny * nz)
+    if axis == 0:
+        return rest, first
+    second = rest // np.int32(nz)
+    return rest + (first - second) * np.int32(nz), second
+
+
+class _Leave:
+    """A way out as arrays over lines: between which coordinates a last run may begin, and what its end costs."""
+
+    def __init__(self, way: Way, sign: int, lag: int, terms: Terms) -> None:
+        self.sign = sign
+        bounds = way.back.ravel(), (way.end - sign * lag).ravel()
+        self.lo, self.hi = bounds if sign > 0 else bounds[::-1]
+        self.total = (way.end if way.boxed is None else way.end + way.boxed * np.int64(terms.weight)).ravel()
+        self.open = way.allowed.ravel() & (self.lo <= self.hi)
+
+    def apply(self, least: Costs, flat: Small, line: Small, index: Small, found: Rail, weight: int) -> None:
+        """Lower the costs of some points, given flat, by line and by index along it."""
+        some = np.flatnonzero(self.open[line])
+        lines = line[some]
+        at = found.place[index[some]]
+        inside = (at >= self.lo[lines]) & (at <= self.hi[lines])
+        some, lines, at = some[inside], lines[inside], at[inside]
+        if found.boxed is not None:
+            at = at + found.boxed.ravel()[flat[some]] * np.int64(weight)
+        least[some] = np.minimum(least[some], (self.total[lines] - at) * self.sign)

@@ -29,6 +29,7 @@ def lexicographic(cost: tuple[int, int, int] | None) -> int:
 
 
 def plain(values: np.ndarray, terms: Terms) -> np.ndarray:
+    values = values.astype(np.int64)
     boxed, length = np.divmod(values, terms.weight) if terms.priced else (np.zeros_like(values), values)
     return np.where(values >= terms.limit, FAR, boxed * HEAVY + length)
 
