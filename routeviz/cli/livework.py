@@ -57,14 +57,10 @@ def _small(words: str) -> str:
 
 def _wall(plan: Plan, say: Say) -> dict[str, Any] | None:
     """Answer for places all along the wall; None where the hood cannot move or the field would be too large."""
-    from routeviz import studies
+    from routeviz.cli.walls import wall_map
     from routeviz.errors import LimitError
-    from routeviz.views.wallmap import WallMap, as_json, cell_of
+    from routeviz.views.wallmap import as_json
 
-    scene = plan.scene
-    positions, heights = studies.places(scene, step_in=_WALL_STEP_IN), studies.heights(scene)
-    if scene.as_built is not None or len(positions) < 2:
-        return None
     say("doing", ("the whole wall", 0.0))
 
     def progress(done: int, total: int) -> None:
@@ -72,9 +68,7 @@ def _wall(plan: Plan, say: Say) -> dict[str, Any] | None:
             say("doing", ("the whole wall", done / total))
 
     try:
-        rows = studies.wall_plans(scene, positions, heights, progress=progress)
+        found = wall_map(plan, _WALL_STEP_IN, progress=progress)
     except LimitError:
         return None
-    here = scene.hood.centre_in
-    cells = tuple(tuple(cell_of(plan if p.scene.hood.centre_in == here else p) for p in row) for row in rows)
-    return as_json(WallMap(positions, heights, cells), cooktop_height_in=scene.cooktop.height_in)
+    return None if found is None else as_json(found, cooktop_height_in=plan.scene.cooktop.height_in)

@@ -20,8 +20,6 @@ if TYPE_CHECKING:
 
 __all__ = ["plan"]
 
-_HEIGHTS_APART = 3  # steps along the wall to one step in height
-
 
 def plan(
     scene: Path,
@@ -113,24 +111,11 @@ def _views(
 
 
 def _wall_map(found: Plan, step_in: float) -> WallMap | None:
-    """Answer for places all along the wall and heights through the legal window; a route as built stays where it is."""
-    from routeviz import studies
+    from routeviz.cli.walls import wall_map
     from routeviz.errors import LimitError
-    from routeviz.views.wallmap import WallMap, cell_of
 
-    scene = found.scene
-    positions = studies.places(scene, step_in=step_in)
-    heights = studies.heights(scene, step_in=_HEIGHTS_APART * step_in)
-    if scene.as_built is not None or not positions:
-        return None
     try:
-        rows = studies.wall_plans(scene, positions, heights)
+        return wall_map(found, step_in)
     except LimitError as fault:
         print(f"No map of the wall: {fault}", file=sys.stderr)  # noqa: T201
         return None
-    here = scene.hood.centre_in, scene.hood.mount_in
-    cells = tuple(
-        tuple(cell_of(found if (p.scene.hood.centre_in, p.scene.hood.mount_in) == here else p) for p in row)
-        for row in rows
-    )
-    return WallMap(positions, heights, cells)

@@ -1,0 +1,41 @@
+"""The whole wall's map for a page, from many plans."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from routeviz.model.plan import Plan
+    from routeviz.views.wallmap import WallMap
+
+__all__ = ["wall_map"]
+
+_HEIGHTS_APART = 3  # steps along the wall to one step in height
+
+
+def wall_map(found: Plan, step_in: float, *, progress: Callable[[int, int], None] | None = None) -> WallMap | None:
+    """Answer for places all along the wall and heights through the legal window, a step apart.
+
+    None for a route as built, which stays where it is, and for a wall too short to move along.
+
+    Raises
+    ------
+    LimitError
+        If the field for so many places would be too large.
+    """
+    from routeviz import studies
+    from routeviz.views.wallmap import WallMap, cell_of
+
+    scene = found.scene
+    positions = studies.places(scene, step_in=step_in)
+    heights = studies.heights(scene, step_in=_HEIGHTS_APART * step_in)
+    if scene.as_built is not None or not positions:
+        return None
+    rows = studies.wall_plans(scene, positions, heights, progress=progress)
+    here = scene.hood.centre_in, scene.hood.mount_in
+    cells = tuple(
+        tuple(cell_of(found if (p.scene.hood.centre_in, p.scene.hood.mount_in) == here else p) for p in row)
+        for row in rows
+    )
+    return WallMap(positions, heights, cells)
