@@ -20,17 +20,31 @@ _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
 
 
 def _points(context: Context) -> Iterator[tuple[Vec3, float]]:
-    """Give points along the duct between body and ceiling on the room side, each with half the duct's width there."""
+    """Give points of the duct between body and ceiling that stand free in the room, each with half its width there."""
     bottom = context.scene.hood_bottom_in or 0.0
     low, high = bottom + context.scene.hood.body_in, ceiling_over_hood_in(context.scene)
+    width = context.scene.kitchen.width_in
     for part in context.the_route().parts:
         if part.kind not in _LAID:
             continue
         section = part.section if part.section.width_in >= part.section_out.width_in else part.section_out
         reach = section.width_in / 2 if section.is_round else section.height_in / 2
         for point in (part.start, *(middle for middle, _ in pieces(part)), part.end):
-            if point[1] < 0 and low - 1e-6 <= point[2] < high - 1e-6:
+            in_room = 0 <= point[0] <= width and point[1] < 0 and low - 1e-6 <= point[2] < high - 1e-6
+            if in_room and not _hidden(context.scene, point):
                 yield point, reach
+
+
+def _hidden(scene: Scene, point: Vec3) -> bool:
+    """Whether a soffit or cabinet hides the duct there, so that no cover is asked to."""
+    x, y, z = point
+    return any(
+        t.hides_duct
+        and t.left_in <= x <= t.left_in + t.width_in
+        and t.out_in <= -y <= t.out_in + t.depth_in
+        and t.bottom_in <= z <= t.bottom_in + t.height_in
+        for t in scene.obstacles
+    )
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
