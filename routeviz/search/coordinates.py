@@ -20,6 +20,7 @@ import numpy as np
 
 from routeviz.errors import LimitError
 from routeviz.model.freespace import Exit, FreeSpace, Ints, Region, Ticks
+from routeviz.search.masks import points_inside
 from routeviz.search.moves import END, START, Moves
 from routeviz.search.rooms import Room, alive_part, obstacles, room_constants, rooms, run_constants
 from routeviz.search.terms import Terms
@@ -150,6 +151,7 @@ def _under_cover(
     bodies = table.tubes if terms.relaxed else table.bodies
     heights: set[int] = set()
     lowest = min(c[2] for c in collars)
+    across = np.unique(np.array([c[0] for c in collars], np.int64))
     for turn in table.turns:
         source, target = table.states[turn.source], table.states[turn.target]
         if source[:2] != (2, 1) or target[:2] != (1, 1):
@@ -157,7 +159,8 @@ def _under_cover(
         (x_lo, x_hi), _, (z_lo, z_hi) = bodies[turn.body]
         half = table.half(target)
         for region, _ in stops:
-            if any(region.lo[0] - x_hi < c[0] < region.hi[0] - x_lo for c in collars):
+            beside = points_inside(across, region.lo[0] - x_hi, region.hi[0] - x_lo)
+            if beside.start < beside.stop:
                 for v in (region.lo[2], region.hi[2]):
                     heights.update((v - z_hi, v - z_lo, v - half[2], v + half[2]))
     return {v for v in heights if lowest <= v <= start.cover_top}
@@ -177,9 +180,10 @@ class Ground:
     def _grown(self, elbows: int) -> list[set[int]]:
         """Give faces, collars and planes with the sums of tight runs added."""
         values = [set(f.tolist()) for f in self.faces]
+        places = [{c[t] for c in self.collars} for t in range(3)]
         for axis in {e.axis for e in self.space.exits}:
             for t, shift in enumerate(tight_shifts(self.table, elbows, self.space.start.axis, axis)):
-                values[t].update(c[t] + v for c in self.collars for v in shift.start)
+                values[t].update(c + v for c in places[t] for v in shift.start)
                 for v in shift.face:
                     values[t].update((self.faces[t] + v).tolist())
                 if t == axis:

@@ -45,6 +45,8 @@ def overlaps_outline(region: Region, u_lo: Ints, u_hi: Ints, v_lo: Ints, v_hi: I
             continue  # the bounding rectangle has this side
         for nu, nv in ((v2 - v1, u1 - u2), (v1 - v2, u2 - u1)):
             far = (corners @ np.array([nu, nv])).max()
+            if far > nu * u1 + nv * v1:
+                continue  # points inwards; the outlines' outward sides suffice
             across = nu * (u_lo if nu > 0 else u_hi)
             along = nv * (v_lo if nv > 0 else v_hi)
             hit &= across[:, None] + along[None, :] < far
@@ -171,15 +173,45 @@ def block_corners(coordinates: Coordinates, bodies: Sequence[Body], regions: Ite
     core = [(max(b[t][0] for b in bodies), min(b[t][1] for b in bodies)) for t in range(3)]
     shared = _Spans(coordinates, boxes, core)
     shared.fill(bits, kind((1 << len(bodies)) - 1))
-    memo: _Memo = {}
     for number, body in enumerate(bodies):
-        bit = kind(1 << number)
-        spans = _Spans(coordinates, boxes, body)
-        for leg in spans.without(shared):
-            leg.fill(bits, bit)
-        for region, ranges in _ranges(coordinates, prisms, body, -1):
-            bits[ranges] |= np.where(_outline_hits(memo, coordinates, region, ranges, body, -1), bit, kind(0))
+        for leg in _Spans(coordinates, boxes, body).without(shared):
+            leg.fill(bits, kind(1 << number))
+    for axis in range(3):
+        _block_by_prisms(bits, coordinates, bodies, [r for r in prisms if r.axis == axis], axis)
     return bits
+
+
+def _block_by_prisms(
+    bits: Corners, coordinates: Coordinates, bodies: Sequence[Body], prisms: Sequence[Region], axis: int
+) -> None:
+    """Mark where elbow bodies overlap prisms along one axis; bodies with the same extent along it are marked at once."""
+    if not prisms:
+        return
+    u, v = (t for t in range(3) if t != axis)
+    kind = bits.dtype.type
+    outlines: _Memo = {}
+    for extent in dict.fromkeys(body[axis] for body in bodies):
+        alike = [(kind(1 << n), body) for n, body in enumerate(bodies) if body[axis] == extent]
+        spans = [_Spans(coordinates, prisms, body) for _, body in alike]
+        flats: dict[tuple[tuple[int, int], ...], Corners] = {}
+        for n, region in enumerate(prisms):
+            along = slice(int(spans[0].lo[n, axis]), int(spans[0].hi[n, axis]))
+            if along.start >= along.stop:
+                continue
+            if region.outline not in flats:
+                flat: Corners = np.zeros((bits.shape[u], bits.shape[v]), kind)
+                for (bit, body), span in zip(alike, spans, strict=True):
+                    ranges = tuple(slice(int(a), int(b)) for a, b in zip(span.lo[n], span.hi[n], strict=True))
+                    if ranges[u].start < ranges[u].stop and ranges[v].start < ranges[v].stop:
+                        hits = _outline_hits(outlines, coordinates, region, (ranges[0], ranges[1], ranges[2]), body, -1)
+                        flat[ranges[u], ranges[v]] |= np.where(hits.squeeze(axis), bit, kind(0))
+                flats[region.outline] = flat
+            rows, columns = (
+                slice(int(min(s.lo[n, t] for s in spans)), int(max(s.hi[n, t] for s in spans))) for t in (u, v)
+            )
+            where = [rows, columns]
+            where.insert(axis, along)
+            bits[tuple(where)] |= np.expand_dims(flats[region.outline][rows, columns], axis)
 
 
 class _Spans:
