@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 import queue
 import time
@@ -16,6 +17,7 @@ import pytest
 import trimesh
 import view_plans
 
+from routeviz import pipeline, rules, scenefile
 from routeviz.views.app import Pictures
 from routeviz.views.app.pictures import stage_of
 from routeviz.views.app.planning import Planning
@@ -138,6 +140,14 @@ def test_changes_of_the_picture_add_up_to_the_whole() -> None:
         if number == 2:
             assert 0 < len(new) < len(whole) / 2, "a changed joist layout is much less than the whole"
         assert all(p.name in held for p in stage_of(plan).pieces if p.group is not Group.ROUTE)
+
+
+@pytest.mark.parametrize("profile", rules.profiles())
+def test_an_empty_kitchen_is_shown_under_every_profile(profile: str) -> None:
+    """Also where a profile knows no limit, such as a flow from which makeup air is asked for: JSON has no infinity."""
+    text = scenefile.edit(scenefile.blank(), {"rules.profile": profile})
+    change = Pictures().change(1, pipeline.plan(live_tools.read(text), alternatives=1))
+    assert json.loads(json.dumps(change.data, allow_nan=False))["plan"]["verdict"] == "Works"
 
 
 @pytest.mark.slow

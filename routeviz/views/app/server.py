@@ -186,7 +186,11 @@ def application(
             planning.shown.told = lambda: None
             planning.close()
 
-    routes = [Route("/{secret}/", _guarded(site, _page), methods=["GET"])]
+    # browsers ask for it by themselves, and would note its absence as a fault of the page
+    routes = [
+        Route("/favicon.ico", _no_icon, methods=["GET"]),
+        Route("/{secret}/", _guarded(site, _page), methods=["GET"]),
+    ]
     for name, answer in _READERS.items():
         routes.append(Route(f"/{{secret}}/{name}", _guarded(site, answer), methods=["GET"]))
     for name, answer in _WRITERS.items():
@@ -194,6 +198,10 @@ def application(
     app = Starlette(routes=routes, lifespan=alive, exception_handlers={404: _nothing, 405: _nothing})
     app.router.redirect_slashes = False  # an address that is nearly right is told no more than a wrong one
     return app
+
+
+async def _no_icon(_: Request) -> Response:
+    return Response(status_code=204)
 
 
 async def _nothing(_: Request, __: Exception) -> Response:
@@ -280,12 +288,12 @@ async def _body(request: Request) -> dict[str, Any]:
     return found if isinstance(found, dict) else {}
 
 
-def _done(site: _Site, mistakes: tuple[Mistake, ...] = (), status: int = 200) -> Response:
-    """Say how a change went, and plan what is on the desk now."""
+def _done(site: _Site, mistakes: tuple[Mistake, ...] = ()) -> Response:
+    """Say how a change went, and plan what is on the desk now. A refusal is an ordinary answer, not a failure."""
     if mistakes:
-        return JSONResponse({"mistakes": [_mistake(m) for m in mistakes], "state": _state(site)}, status_code=422)
+        return JSONResponse({"mistakes": [_mistake(m) for m in mistakes], "state": _state(site)})
     site.plan_now()
-    return JSONResponse({"state": _state(site)}, status_code=status)
+    return JSONResponse({"state": _state(site)})
 
 
 async def _change(site: _Site, request: Request) -> Response:
@@ -362,9 +370,9 @@ async def _save(site: _Site, request: Request) -> Response:
             try:
                 saved = site.desk.save(over=body.get("over") is True)
             except RoutevizError as fault:
-                return JSONResponse({"trouble": str(fault), "state": _state(site)}, status_code=507)
+                return JSONResponse({"saved": False, "trouble": str(fault), "state": _state(site)})
             site.touch()
-            return JSONResponse({"state": _state(site)}, status_code=200 if saved else 409)
+            return JSONResponse({"saved": saved, "state": _state(site)})
 
     return await run_in_threadpool(work)
 
@@ -381,9 +389,9 @@ async def _preview(site: _Site, request: Request) -> Response:
         try:
             return JSONResponse(site.desk.tools.preview(scene, marks, body.get("offset") is True))
         except LengthError as fault:
-            return JSONResponse({"trouble": f"{fault.problem}. {fault.remedy}"}, status_code=422)
+            return JSONResponse({"trouble": f"{fault.problem}. {fault.remedy}"})
         except RoutevizError as fault:
-            return JSONResponse({"trouble": str(fault)}, status_code=422)
+            return JSONResponse({"trouble": str(fault)})
 
     return await run_in_threadpool(work)
 

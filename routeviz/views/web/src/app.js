@@ -9,7 +9,7 @@ const PAUSE_MS = 1500, TRIES = 4;
 
 async function send(name, body) {
   const reply = await fetch(name, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body || {}) });
-  return { status: reply.status, ...(await reply.json()) };
+  return reply.json();
 }
 const bytesOf = text => Uint8Array.from(atob(text), c => c.charCodeAt(0)).buffer;
 
@@ -39,6 +39,7 @@ export function startLive({ swap, moveTo }) {
     change, refused: path => path in refused,
     forget: path => { if (path) delete refused[path]; else refused = {}; if (Object.keys(refused).length) change({}); else panel.refuse([]); },
     add: async (place, row) => act('add', { place, row }),
+    answered: () => { $('#measured > h2').textContent = 'As measured'; },
   });
   async function act(name, body) {
     if (gone) return null;
@@ -51,10 +52,9 @@ export function startLive({ swap, moveTo }) {
     } catch (fault) { lost(); return null; }
   }
   const undo = () => { refused = {}; panel.settle(new Set()); panel.refuse([]); act('undo'); }, redo = () => act('redo');
-  async function save(over = false) {
+  async function save() {
     note = '';
-    const reply = await act('save', { over });
-    if (reply && reply.status === 200) { $('#saved').textContent = 'saved'; }
+    await act('save');
     notice();
   }
 
@@ -126,6 +126,7 @@ export function startLive({ swap, moveTo }) {
       }
       have = data.live.number; more = '';
       await show(data, model);
+      panel.plan(D.plan.assumptions);
       document.title = document.title.replace(/^.*: duct plan/, `${data.scene.name}: duct plan`);
       document.body.dataset.plan = have; document.body.dataset.base = base;
     } else if (found.more) {
@@ -175,5 +176,6 @@ export function startLive({ swap, moveTo }) {
     else if (!typing && key === 'z') { e.preventDefault(); if (e.shiftKey) redo(); else undo(); }
     else if (!typing && key === 'y') { e.preventDefault(); redo(); }
   });
+  panel.plan(D.plan.assumptions);
   listen();
 }

@@ -38,7 +38,7 @@ export function bays(marks, { width, reach, spacing: before, x, duct, clearance,
   const left = hit.length ? places.filter(p => p[1] < x).map(p => p[1] - x).pop() ?? null : null, right = hit.length ? places.filter(p => p[0] > x).map(p => p[0] - x)[0] ?? null : null;
   return { spacing, joists, bays: found, duct: [lo, hi], blockers: hit, left, right };
 }
-function setting() {
+export function setting() {
   const { scene, tape } = D, along = tape.along, first = tape.joists[0], gap = tape.joists[1] ? (tape.joists[1].a + tape.joists[1].b - first.a - first.b) / 2 : 16;
   return { along, width: first ? first.b - first.a : 1.5, reach: along ? scene.depth : scene.width, spacing: gap, x: along ? scene.hood.out : scene.hood.x + scene.hood.across, duct: scene.duct.section[1], clearance: scene.duct.clearance, metric: scene.metric };
 }

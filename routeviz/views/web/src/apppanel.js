@@ -9,15 +9,16 @@ const STEP = 0.25;
 
 export function makePanel(host, { schema, choices, questions }, desk) {
   const places = createPlaces(schema, choices), drafts = new Map(), opened = new Set();
-  let state = null, mistakes = [], asked = questions, off = false;
+  let state = null, mistakes = [], asked = questions, off = false, planned = {};
 
   const beyond = raw => ['outdoors', 'room', ...(raw.spaces || []).map(s => s.name).filter(Boolean)];
   const known = path => /(^|\.)beyond$/.test(path) ? { ...places.kind(path), kind: 'choice', options: beyond(state.raw) } : places.kind(path);
-  const here = path => mistakes.filter(m => m.field === path || m.field.startsWith(`${path}.`));
+  const here = (path, exact) => mistakes.filter(m => m.field === path || (!exact && m.field.startsWith(`${path}.`)));
+  const assumed = path => state.assumed[path] || planned[path];
 
   // ---- one value -----------------------------------------------------------------------------------------------------
   function value(path) {
-    const what = known(path), raw = valueAt(state.raw, path), taken = state.assumed[path], shown = raw === undefined ? (taken ? taken[0] : '') : written(raw);
+    const what = known(path), raw = valueAt(state.raw, path), taken = raw === undefined ? assumed(path) : state.assumed[path], shown = raw === undefined ? (taken ? taken[0] : '') : written(raw);
     const draft = drafts.get(path), text = draft ?? shown, wrong = here(path).length > 0, id = `v-${path.replace(/[^\w-]/g, '_')}`;
     const name = `${words(path.replace(/\./g, ' '))}${what.said ? `: ${what.said}` : ''}${taken ? `; assumed, ${taken[1]}` : ''}`;
     const common = { id, 'data-path': path, class: `val${taken ? ' taken' : ''}${wrong ? ' wrong' : ''}`, title: taken ? `assumed: ${taken[1]}` : what.said || null, 'aria-label': name, 'aria-invalid': wrong, 'aria-describedby': wrong ? `${id}-m` : null, disabled: off };
@@ -46,26 +47,26 @@ export function makePanel(host, { schema, choices, questions }, desk) {
   }
   function commit(path, text) {
     const old = valueAt(state.raw, path);
-    if (text.trim() === (old === undefined ? (state.assumed[path] || [''])[0] : written(old)).trim() && !desk.refused(path)) { drafts.delete(path); return; }
+    if (text.trim() === (old === undefined ? (assumed(path) || [''])[0] : written(old)).trim() && !desk.refused(path)) { drafts.delete(path); return; }
     drafts.set(path, text);
-    desk.change({ [path]: readBack(text, old ?? (state.assumed[path] || [])[0], known(path)) });
+    desk.change({ [path]: readBack(text, old ?? (assumed(path) || [])[0], known(path)) });
   }
-  const message = m => el('p', { class: 'msg', role: 'alert' }, el('b', {}, `${m.problem}. `), m.remedy);
-  function messages(paths) {
-    return paths.flatMap(path => here(path).map(m => { const node = message(m); node.id = `v-${path.replace(/[^\w-]/g, '_')}-m`; return node; }));
+  const message = m => el('p', { class: 'msg', role: 'alert', 'data-field': m.field }, el('b', {}, `${m.problem}. `), m.remedy);
+  function messages(paths, exact = false) {
+    return paths.flatMap(path => here(path, exact).map(m => { const node = message(m); node.id = `v-${path.replace(/[^\w-]/g, '_')}-m`; return node; }));
   }
 
   // ---- a sentence ----------------------------------------------------------------------------------------------------
   function sentence(text, told, at = '') {
-    const nodes = [], paths = [];
+    const nodes = [], paths = [], whole = [];
     for (const piece of text.split(/(\{[^}]+\})/)) {
       const place = /^\{(.+)\}$/.exec(piece);
       if (!place) { nodes.push(piece); continue; }
-      if (place[1] === '*above') { nodes.push(above()); paths.push('above.kind', 'above', 'roof', 'ceiling.joists', 'ceiling.slab'); told.add('above.kind'); continue; }
+      if (place[1] === '*above') { nodes.push(above()); whole.push('above.kind', 'above', 'roof', 'ceiling.joists', 'ceiling.slab'); told.add('above.kind'); continue; }
       const path = at + place[1];
       told.add(path); paths.push(path); nodes.push(value(path));
     }
-    return [el('p', { class: 'saying' }, nodes), ...messages(paths)];
+    return [el('p', { class: 'saying' }, nodes), ...messages(paths), ...messages(whole, true)];
   }
   function above() {
     const now = valueAt(state.raw, 'above.kind'), taken = state.assumed['above.kind'];
@@ -77,7 +78,7 @@ export function makePanel(host, { schema, choices, questions }, desk) {
     .flatMap(([text]) => sentence(typeof text === 'function' ? text(state.raw) : text, told, at));
   // what no sentence says: first what is given or assumed, then what could be said too
   function rest(paths, told) {
-    const left = paths.filter(p => !told.has(p)), has = p => valueAt(state.raw, p) !== undefined || state.assumed[p];
+    const left = paths.filter(p => !told.has(p)), has = p => valueAt(state.raw, p) !== undefined || assumed(p);
     const line = p => { told.add(p); return [el('p', { class: 'saying plain' }, el('span', {}, `${known(p).said || words(p.split('.').pop())}: `), value(p)), ...messages([p])]; };
     const given = left.filter(has).flatMap(line), open = left.filter(p => !has(p));
     return [...given, open.length ? fold(`open ${paths[0]}`, 'What else could be said', () => open.flatMap(line)) : null];
@@ -98,7 +99,7 @@ export function makePanel(host, { schema, choices, questions }, desk) {
   }
   function rows(list, spec) {
     const held = valueAt(state.raw, list) || [], one = spec ? spec.one : words(list.split('.').pop()).replace(/s$/, '');
-    return [...rowNames(held).map(name => row(list, name, spec)), spec ? el('button', { type: 'button', class: 'quiet add', disabled: off, on: { click: () => desk.add(list, { name: unused(one.split(' ')[0]), ...spec.row() }) } }, `Add a ${one}`) : null];
+    return [...rowNames(held).map(name => row(list, name, spec)), spec ? el('button', { type: 'button', class: 'quiet add', disabled: off, on: { click: () => desk.add(list, { name: unused(spec.row().kind.split(' ').pop()), ...spec.row() }) } }, `Add a ${one}`) : null];
   }
   function unused(stem) {
     const used = JSON.stringify(state.raw);
@@ -132,13 +133,11 @@ export function makePanel(host, { schema, choices, questions }, desk) {
   function draw() {
     if (!state) return;
     const active = document.activeElement, path = host.contains(active) ? active.dataset.path : null, ends = path && active.tagName === 'INPUT' && active.type === 'text' ? [active.selectionStart, active.selectionEnd] : null;
-    const fields = new Set();
     const body = asked
-      ? [el('p', { class: 'lead' }, 'Everything is guessed until you say it. Answer what you know; the plan follows at once.'), el('ol', { class: 'ask' }, QUESTIONS.map(question)), el('button', { type: 'button', class: 'quiet add', on: { click: () => { asked = false; draw(); } } }, 'Show everything that can be said')]
+      ? [el('p', { class: 'lead' }, 'Everything is guessed until you say it. Answer what you know; the plan follows at once.'), el('ol', { class: 'ask' }, QUESTIONS.map(question)), el('button', { type: 'button', class: 'quiet add', on: { click: () => { asked = false; desk.answered(); draw(); } } }, 'Show everything that can be said')]
       : [el('p', { class: 'lead' }, 'Change any number. ', el('span', { class: 'val taken eg' }, 'Dotted'), ' ones are assumed, not measured.'), ...GROUPS.map(group)];
     host.replaceChildren(...body);
-    for (const node of host.querySelectorAll('[data-path]')) fields.add(node.dataset.path);
-    const stray = mistakes.filter(m => ![...fields].some(f => m.field === f || m.field.startsWith(`${f}.`)));
+    const placed = new Set([...host.querySelectorAll('.msg')].map(n => n.dataset.field)), stray = mistakes.filter(m => !placed.has(m.field));
     if (mistakes.length) host.prepend(el('div', { class: 'refused' }, el('p', {}, el('b', {}, mistakes.length === 1 ? 'This cannot stand; ' : `${mistakes.length} things cannot stand; `), 'the plan is as it was. ', el('button', { type: 'button', class: 'quiet', on: { click: () => { drafts.clear(); desk.forget(); draw(); } } }, 'Take back')), stray.map(m => message({ ...m, problem: `${m.field ? `${words(m.field)}: ` : ''}${m.problem}` }))));
     if (path) focus(path, ends);
   }
@@ -151,6 +150,8 @@ export function makePanel(host, { schema, choices, questions }, desk) {
   return {
     show(next) { const anew = !state || next.revision !== state.revision; state = next; if (anew) draw(); },
     settle(kept) { for (const path of [...drafts.keys()]) if (!kept.has(path)) drafts.delete(path); },
+    // what the plan took besides, such as a mounting height that was chosen
+    plan(list) { const next = Object.fromEntries(list.map(([field, value, reason]) => [field, [value, reason]])), same = JSON.stringify(next) === JSON.stringify(planned); planned = next; if (!same) draw(); },
     refuse(list) { mistakes = list; draw(); },
     disable(yes) { off = yes; draw(); },
   };

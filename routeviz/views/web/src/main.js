@@ -9,7 +9,7 @@ import { measureText, overlay } from './overlay.js';
 import { listFindings, listMembers, listWays, listWork, markWay, noteWork, sayAnswer } from './panels.js';
 import { showAir } from './air.js';
 import { startLive } from './app.js';
-import { startFinder } from './appjoists.js';
+import { bays, setting, startFinder } from './appjoists.js';
 import { lessonState, startLesson } from './lesson.js';
 
 readData();
@@ -315,4 +315,4 @@ function start() {
 }
 start();
 // for tests and for whoever is curious
-window.routeviz = { info: () => picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper, lesson: lessonState };
+window.routeviz = { bays: marks => bays(marks, setting()), info: () => picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper, lesson: lessonState };
