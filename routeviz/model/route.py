@@ -9,7 +9,7 @@ from routeviz.model.path import Centreline
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import FaceKind, Vec3
 
-__all__ = ["Near", "Part", "PartKind", "Penetration", "Route", "Termination"]
+__all__ = ["Allowance", "Near", "Part", "PartKind", "Penetration", "Route", "Termination"]
 
 
 class PartKind(StrEnum):
@@ -97,6 +97,24 @@ class Near:
 
 
 @dataclass(frozen=True, slots=True)
+class Allowance:
+    """How far a solid near the route may be off before the duct meets it, along an axis that it is measured by."""
+
+    solid: str
+    label: str
+    axis: int
+    sign: int  # which way it would be off: towards +1 or -1 along the axis
+    travel_in: float
+    tolerance_in: float  # what the scene says it may be off by
+    part: str
+
+    @property
+    def holds(self) -> bool:
+        """Whether the duct stays clear with the solid as far off as the scene says."""
+        return self.travel_in >= self.tolerance_in - 1e-6
+
+
+@dataclass(frozen=True, slots=True)
 class Route:
     """A duct as it would be built."""
 
@@ -113,3 +131,4 @@ class Route:
     near: tuple[Near, ...]
     as_built: bool = False
     words: str = ""  # the way and the exit in words
+    allowances: tuple[Allowance, ...] = ()  # of what is near, the least room first

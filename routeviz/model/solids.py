@@ -9,11 +9,11 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from routeviz.model.scene import MemberKind, WallSide
+from routeviz.model.scene import MemberKind, Tolerances, WallSide
 
 __all__ = [
     "Box", "Crossing", "Cylinder", "ExitFace", "FaceKind", "Frame", "KeepOut", "Member", "Passage", "Prism", "Shape",
-    "Solid", "SolidKind", "Vec3", "Zone",
+    "Solid", "SolidKind", "Vec3", "Zone", "tolerance_in",
 ]  # fmt: skip
 
 Vec3 = tuple[float, float, float]
@@ -102,6 +102,22 @@ class SolidKind(StrEnum):
     HOOD = "hood"
     COVER = "chimney cover"
     FLOOR = "floor"
+
+
+_JOISTS = (SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.BEAM)
+_RAFTERS = (SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD, SolidKind.WEB)
+_STUDS = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.SILL, SolidKind.HEADER)
+
+
+def tolerance_in(kind: SolidKind, given: Tolerances) -> float:
+    """Give how far a solid of this kind may be off [in], by the scene's own statement."""
+    if kind in _JOISTS:
+        return given.joists_in
+    if kind in _RAFTERS:
+        return given.rafters_in
+    if kind in _STUDS:
+        return given.studs_in
+    return given.openings_in if kind in (SolidKind.GLAZING, SolidKind.DOOR) else given.other_in
 
 
 class Crossing(StrEnum):

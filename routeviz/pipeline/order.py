@@ -138,6 +138,8 @@ def _option(
     scene: Scene, frame: Frame, profile: Profile, route: Route, of_scene: tuple[Finding, ...], *, counted: bool
 ) -> Option:
     air = airflow.solve(route, scene)
+    if counted:
+        route = replace(route, allowances=routing.allowances(route, frame, scene))
     findings = rules.check_route(scene, frame, profile, route, air)
     parts = takeoff.count(route, scene, frame, of_scene + findings) if counted else NOTHING_COUNTED
     if air.full.status is AirStatus.NO_FAN:

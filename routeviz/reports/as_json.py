@@ -56,6 +56,7 @@ def _route(route: Route) -> dict[str, Any]:
         "termination": plain(route.termination),
         "penetrations": plain(route.penetrations),
         "near": plain(route.near),
+        "allowances": [{**plain(a), "holds": a.holds} for a in route.allowances],
         "as_built": route.as_built,
     }
 
@@ -160,12 +161,24 @@ def plan_schema() -> dict[str, Any]:
             "place": {"anyOf": [point, {"type": "null"}]},
         },
     }
+    allowance = {
+        "type": "object",
+        "required": ["solid", "label", "axis", "sign", "travel_in", "tolerance_in", "holds"],
+        "properties": {
+            "axis": {"enum": [0, 1, 2]},
+            "sign": {"enum": [1, -1]},
+            "travel_in": number,
+            "holds": {"type": "boolean"},
+        },
+        "description": "how far a thing may be off along an axis before the duct meets it, against its stated tolerance",
+    }
     route = {
         "type": "object",
         "required": ["id", "centre_line_in", "fittings", "elbows_90", "length_in", "termination", "near", "penetrations"],
         "properties": {
             "centre_line_in": listing(point), "elbows_90": number, "length_in": number,
             "termination": {"type": "object", "required": ["face", "kind", "space", "point"]},
+            "allowances": listing(allowance),
         },
     }  # fmt: skip
     length = {"type": ["number", "null"]}

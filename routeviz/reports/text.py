@@ -9,6 +9,7 @@ from routeviz.model.finding import Finding, MemberRuling, State, Verdict
 from routeviz.model.plan import Option, Plan
 from routeviz.model.study import Fix, Way
 from routeviz.model.takeoff import TakeOff
+from routeviz.reports.room import room_text
 from routeviz.reports.words import MARKS, finding_numbers, wrap
 from routeviz.units import elbows_text, gain_text, length_text, quantity_text
 
@@ -56,6 +57,8 @@ def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
         out.append(_head("Air"))
         out.append(_air_text(best.air, width, metric))
         out += _asked_text(best, width, metric)
+        room = room_text(best.route, metric=metric, width=width)
+        out += [_head("Room to spare"), *room] if room else []
         out += _take_off_text(best.takeoff, width, metric)
     if plan.assumptions:
         out.append(_head("Assumed, not measured"))

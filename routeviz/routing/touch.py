@@ -11,7 +11,7 @@ from routeviz.model.scene import SectionShape
 from routeviz.model.solids import Box, Crossing, Frame, Prism, Solid, Vec3
 from routeviz.routing.vectors import along, distance, dot, scale, sub, unit
 
-__all__ = ["NEAR_IN", "near", "penetrations"]
+__all__ = ["NEAR_IN", "near", "penetrations", "route_pieces"]
 
 NEAR_IN = 8.0  # members farther than this from the duct's skin are not near
 _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
@@ -158,6 +158,11 @@ def _piece(part: Part) -> Piece:
 def _level(direction: Vec3) -> Vec3:
     """Give a level direction square to a run, for a flat section whose turn nobody told."""
     return (1.0, 0.0, 0.0) if abs(dot(direction, (1.0, 0.0, 0.0))) < 0.9 else (0.0, 1.0, 0.0)
+
+
+def route_pieces(parts: tuple[Part, ...]) -> list[tuple[str, Piece]]:
+    """Give the bodies of the parts that take room, with the parts' ids."""
+    return [(part.id, _piece(part)) for part in parts if part.kind in _LAID and part.length_in > 0]
 
 
 def near(parts: tuple[Part, ...], frame: Frame) -> tuple[Near, ...]:

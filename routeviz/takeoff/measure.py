@@ -8,11 +8,11 @@ from routeviz.geometry import bounds
 from routeviz.model.finding import Finding, State
 from routeviz.model.route import Near, Route
 from routeviz.model.scene import Scene
-from routeviz.model.solids import Frame, Solid, SolidKind
+from routeviz.model.solids import Frame, Solid, SolidKind, tolerance_in
 from routeviz.model.takeoff import MeasureFirst
 from routeviz.units import length_text
 
-__all__ = ["measure_first", "tolerance_in"]
+__all__ = ["measure_first"]
 
 _EDGE = {(0, 1): "left edge", (0, -1): "right edge", (1, 1): "near face", (1, -1): "far face", (2, 1): "underside",
          (2, -1): "top"}  # fmt: skip
@@ -31,18 +31,6 @@ _RAFTERS = (SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD, SolidKind.WEB)
 _STUDS = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.SILL, SolidKind.HEADER)
 _OPENINGS = (SolidKind.GLAZING, SolidKind.DOOR)
 _THINGS = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.SERVICE, SolidKind.OBSTACLE)
-
-
-def tolerance_in(kind: SolidKind, scene: Scene) -> float:
-    """Give how far a solid of this kind may be off [in], by the scene's own statement."""
-    given = scene.tolerances
-    if kind in _JOISTS:
-        return given.joists_in
-    if kind in _RAFTERS:
-        return given.rafters_in
-    if kind in _STUDS:
-        return given.studs_in
-    return given.openings_in if kind in _OPENINGS else given.other_in
 
 
 def measure_first(
@@ -109,7 +97,7 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
         slack_in=slack,
         changes_at=f"{beyond} than {length_text(limit, metric=scene.metric)}",
         ids=(solid.id, near.part),
-        tolerance_in=tolerance_in(solid.kind, scene),
+        tolerance_in=tolerance_in(solid.kind, scene.tolerances),
         assumed_only=_assumed(solid, scene),
     )
 
