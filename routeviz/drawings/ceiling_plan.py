@@ -6,7 +6,8 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.flags import barred, in_the_way
 from routeviz.drawings.flat import clipped, cut, ends_of
 from routeviz.drawings.hood import draw_hood_top
-from routeviz.drawings.house import View, draw_cut, draw_duct, draw_seen
+from routeviz.drawings.house import View, draw_cut, draw_duct, draw_seen, duct_reach
+from routeviz.drawings.lettering import box
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.words import figure
@@ -17,6 +18,7 @@ from routeviz.model.solids import Frame, Solid, SolidKind
 
 __all__ = ["draw_joist_plan", "joist_level_in"]
 
+_APART = 0.8  # clear space beside the number of a stud [mm]
 _CEILING = (SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.BEAM, SolidKind.CHORD)
 
 
@@ -57,15 +59,15 @@ def draw_joist_plan(sketch: Sketch, view: View, plan: Plan, option: Option | Non
         _rafters(sketch, room, frame, scene)
     _numbers(sketch, view, frame, probe, level)
     draw_hood_top(sketch, view, scene)
+    if option is not None:
+        draw_duct(sketch, view, option.route)
+        _distances(sketch, view, option.route, scene, frame)
     x, y = view.at(scene.hood.centre_in - scene.hood.width_in / 2 + 1.0, -scene.hood.depth_in + 1.2)
     right_x = view.at(scene.hood.centre_in + scene.hood.width_in / 2 - 1.0, 0)[0]
     if view.region[1] <= -scene.hood.depth_in:
         sketch.label(
             [((x, y), Anchor.LEFT), ((right_x, y), Anchor.RIGHT)], "hood", ink.LEAST, colour=ink.INK2, halo=ink.WHITE
         )
-    if option is not None:
-        draw_duct(sketch, view, option.route)
-        _distances(sketch, view, option.route, scene, frame)
 
 
 def _bar(sketch: Sketch, view: View, plan: Plan, solid: Solid, level: float) -> None:
@@ -94,9 +96,11 @@ def _numbers(sketch: Sketch, view: View, frame: Frame, probe: float, level: floa
             continue
         if solid.kind is SolidKind.STUD and solid.side is WallSide.HOOD and z0 < probe < z1:
             x, y = view.at(middle, (y0 + y1) / 2)
-            sketch.label(
-                [((x, y - 0.9), Anchor.MIDDLE)], str(solid.member.number), ink.LEAST, Face.NARROW_BOLD, halo=ink.TIMBER
-            )
+            places = [((x + dx, y - 0.9), Anchor.MIDDLE) for dx in (0.0, 2.2, -2.2, 4.0)]
+            made = sketch.label(places, str(solid.member.number), ink.LEAST, Face.NARROW_BOLD, halo=ink.TIMBER)
+            if made is not None:  # two numbers side by side must not read as one
+                left_of, under, right_of, over = box(made)
+                sketch.reserve((left_of - _APART, under, right_of + _APART, over))
         elif solid.kind is SolidKind.JOIST and z0 < level < z1:
             _joist_number(sketch, view, solid, (x0, x1), (y0, y1), low)
 
@@ -127,8 +131,10 @@ def _distances(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Fr
     sketch.line((px - reach, py), (px + reach, py), ink.HAIR, colour=ink.UP)
     sketch.line((px, py - reach), (px, py + reach), ink.HAIR, colour=ink.UP)
     if y < -0.5:
-        edge = view.at(x + scene.hood.width_in / 2 - 3.0, 0.0)
-        sketch.dim_up(py, edge[1], edge[0], figure(-y, scene), from_x=(px + reach, edge[0]), right=True, halo=ink.WHITE)
+        side = 1.0 if duct_reach(route, 0)[1] < x + scene.hood.width_in / 2 - 5.0 else -1.0  # not where the duct runs
+        edge = view.at(x + side * (scene.hood.width_in / 2 - 3.0), 0.0)
+        starts = (px + side * reach, edge[0])
+        sketch.dim_up(py, edge[1], edge[0], figure(-y, scene), from_x=starts, right=side > 0, halo=ink.WHITE)
     for sign in (-1.0, 1.0):
         beside = [n for n in route.near if n.toward[0] * sign > 0.99 and 0 < n.gap_in <= 24.0]
         joists = [n for n in beside if frame.solid(n.solid).kind in _CEILING]

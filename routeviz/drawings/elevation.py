@@ -7,10 +7,11 @@ from routeviz.drawings.caps import cap_foot_in, draw_cap
 from routeviz.drawings.flags import barred, draw_flags, in_the_way
 from routeviz.drawings.flat import clipped, cut, ends_of, flat
 from routeviz.drawings.hood import draw_hood_front, draw_marks
-from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, draw_seen
+from routeviz.drawings.house import OWN, View, ceiling_line, draw_cut, draw_duct, draw_seen
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
-from routeviz.drawings.words import figure, length
+from routeviz.drawings.words import figure, length, to_ceiling
+from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Near, Route
 from routeviz.model.scene import Scene, WallSide
@@ -20,7 +21,7 @@ __all__ = ["break_line", "draw_elevation", "duct_top_in", "highest_in", "number_
 
 _HIDDEN = (
     SolidKind.STUD, SolidKind.PLATE, SolidKind.JACK, SolidKind.HEADER, SolidKind.SILL, SolidKind.CRIPPLE,
-    SolidKind.BLOCKING, SolidKind.SERVICE,
+    SolidKind.BLOCKING, SolidKind.SERVICE, SolidKind.FURRING,
 )  # fmt: skip
 _IN_FRONT = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.OBSTACLE, SolidKind.GLAZING, SolidKind.DOOR)
 _NEAR_WALL_IN = 30.0
@@ -28,7 +29,7 @@ _NEAR_WALL_IN = 30.0
 
 def highest_in(plan: Plan, option: Option | None) -> float:
     """Give the height above the floor that the elevation should reach [in]: the cap, or a joist's depth over the ceiling."""
-    ceiling = plan.scene.kitchen.ceiling_in
+    ceiling = ceiling_over_hood_in(plan.scene)
     over = [ends_of(s.shape, 2)[1] for s in plan.frame.solids if s.kind in (SolidKind.JOIST, SolidKind.SLAB)]
     top = max([ceiling + 4.0, *over]) + 6.0
     if option is not None:
@@ -39,7 +40,7 @@ def highest_in(plan: Plan, option: Option | None) -> float:
 def duct_top_in(plan: Plan, option: Option | None) -> float:
     """Give the height that must not be cut off: the top of the cap or of the duct, or the ceiling [in]."""
     if option is None:
-        return plan.scene.kitchen.ceiling_in
+        return ceiling_over_hood_in(plan.scene)
     route = option.route
     up = route.termination.direction[2] > 0.5
     half = max(route.parts[-1].section.width_in, route.parts[-1].section.height_in) / 2
@@ -53,7 +54,8 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
     left, low, right, high = view.region
     ceiling = scene.kitchen.ceiling_in
     a, b = max(left, 0.0), min(right, scene.kitchen.width_in)
-    sketch.rect(view.at(a, low), view.at(b, ceiling), 0.0, fill=ink.WALL)
+    for piece in clipped(((a, low), (b, low), *reversed(ceiling_line(scene, a, b))), view.region):
+        sketch.path([view.at(*p) for p in piece], 0.0, fill=ink.WALL, closed=True)
     for solid in frame.solids:
         if solid.side is WallSide.HOOD and solid.space == "kitchen" and solid.kind in _HIDDEN:
             clip = View(view.axis, view.frame, (a, low, b, min(ceiling, high)))
@@ -71,7 +73,7 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
         _duct(sketch, view, option.route, scene, frame)
     break_line(sketch, view, low)
     for x in (a, b):
-        sketch.line(view.at(x, low), view.at(x, min(ceiling, high)), ink.HEAVY)
+        sketch.line(view.at(x, low), view.at(x, min(ceiling_at_in(scene, x), high)), ink.HEAVY)
     if option is not None:
         draw_marks(sketch, view, option.takeoff.marks)
     _dimensions(sketch, view, plan, option)
@@ -149,7 +151,7 @@ def _name_inside(sketch: Sketch, view: View, solid: Solid, more: str = "") -> No
 
 def _duct(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame) -> None:
     left, low, right, high = view.region
-    ceiling = scene.kitchen.ceiling_in
+    ceiling = ceiling_over_hood_in(scene)
     below = View(view.axis, view.frame, (left, low, right, min(high, ceiling)))
     draw_duct(sketch, below, route, hidden=True)
     if high > ceiling:
@@ -219,14 +221,14 @@ def _dimensions(sketch: Sketch, view: View, plan: Plan, option: Option | None) -
         colour=ink.UP,
         halo=ink.WHITE,
     )
-    ceiling = scene.kitchen.ceiling_in
+    ceiling = ceiling_over_hood_in(scene)
     edge_x = view.at(max(left, 0.0), 0.0)[0]
     y0, y1 = view.at(0.0, cook.height_in)[1], view.at(0.0, ceiling)[1]
     sketch.dim_up(
         y0,
         y1,
         view.at(left, 0.0)[0] - 2.4,
-        f"{figure(ceiling - cook.height_in, scene)} cooktop to ceiling",
+        f"{figure(ceiling - cook.height_in, scene)} {to_ceiling(scene)}",
         from_x=edge_x,
     )
     if bottom is None:
@@ -240,8 +242,10 @@ def _dimensions(sketch: Sketch, view: View, plan: Plan, option: Option | None) -
     words = f"underside {length(bottom, scene)} above the floor"
     tip = view.at(x - half if side > x else x + half, bottom)
     way = -1 if side > x else 1
-    sketch.note(tip, words, [(tip[0] + way * k, y_hood + d) for k in (5.0, 9.0, 14.0) for d in (-4.5, -8.0, -12.0)], ink.LEAST,
-                halo=ink.WALL)  # fmt: skip
+    beside_hood = [(tip[0] + way * k, y_hood + d) for k in (5.0, 9.0, 14.0) for d in (-4.5, -8.0, -12.0)]
+    under_hood = [(tip[0] - way * k, y_hood + d) for d in (-6.0, -9.5, -13.0) for k in (3.0, 6.0)]
+    short = f"underside {figure(bottom, scene)}"
+    sketch.note(tip, words, [*beside_hood, *under_hood], ink.LEAST, halo=ink.WALL, short=short)
     if option is None:
         return
     upper = [m for m in option.takeoff.marks if m.row != "bracket"]
@@ -250,8 +254,13 @@ def _dimensions(sketch: Sketch, view: View, plan: Plan, option: Option | None) -
         mark = max(row, key=lambda m: m.left_in) if side > x else min(row, key=lambda m: m.left_in)
         tip = view.at(mark.left_in, height)
         way = 1 if side > x else -1
-        places = [(tip[0] + way * a, tip[1] + d) for a in (14.0, 20.0, 8.0, 28.0) for d in (4.0, 7.0, -4.0, 10.0, -8.0)]
-        sketch.note(tip, f"screws {length(height, scene)} above the floor", places, ink.LEAST, halo=ink.WALL)
+        places = [
+            (tip[0] + way * a, tip[1] + d)
+            for a in (14.0, 20.0, 8.0, 28.0, 4.0)
+            for d in (4.0, 7.0, -4.0, 10.0, -8.0, 14.0, 18.0)
+        ]
+        words, short = f"screws {length(height, scene)} above the floor", f"screws {figure(height, scene)}"
+        sketch.note(tip, words, places, ink.LEAST, halo=ink.WALL, short=short)
     _clear_distances(sketch, view, option.route, scene, plan.frame)
 
 

@@ -75,7 +75,11 @@ def draw_flags(sketch: Sketch, view: View, plan: Plan, plane: float | None = Non
         key = (round(tip[0]), round(tip[1]))
         if planted.get(key, 0) >= _MOST_AT_ONE_PLACE:
             continue
-        spot = _free_spot(sketch, tip, taken) or _free_spot(sketch, tip, [])
+        spot = (
+            _free_spot(sketch, tip, taken, over_lines=False)
+            or _free_spot(sketch, tip, taken)
+            or _free_spot(sketch, tip, [])
+        )
         if spot is None:
             continue
         planted[key] = planted.get(key, 0) + 1
@@ -97,8 +101,8 @@ def _duct_boxes(view: View, plan: Plan) -> list[Rect]:
     return boxes
 
 
-def _free_spot(sketch: Sketch, tip: Point, taken: list[Rect]) -> Point | None:
-    for reach in (6.0, 10.0, 15.0, 21.0):
+def _free_spot(sketch: Sketch, tip: Point, taken: list[Rect], *, over_lines: bool = True) -> Point | None:
+    for reach in (6.0, 10.0, 15.0, 21.0, 28.0):
         for a, b in (
             (0.7, 0.7),
             (-1.0, 0.7),
@@ -111,6 +115,8 @@ def _free_spot(sketch: Sketch, tip: Point, taken: list[Rect]) -> Point | None:
         ):
             x, y = tip[0] + a * reach, tip[1] + b * reach
             spot = (x - 0.3, y - 1.0, x + 8.0, y + 3.2)
-            if sketch.is_free(spot) and not any(overlaps(spot, box) for box in taken):
+            if not sketch.is_free(spot) or any(overlaps(spot, box) for box in taken):
+                continue
+            if over_lines or not sketch.is_struck(spot):
                 return x, y
     return None

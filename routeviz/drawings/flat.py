@@ -14,7 +14,7 @@ from routeviz.model.route import Part, PartKind
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Vec3
 
-__all__ = ["Outline", "arc_points", "clipped", "cut", "duct_outlines", "ends_of", "flat", "outlines"]
+__all__ = ["Outline", "arc_points", "clipped", "clipped_line", "cut", "duct_outlines", "ends_of", "flat", "outlines"]
 
 Outline = tuple[tuple[float, float], ...]
 _STEPS = 12  # pieces of an elbow's arc, and of a quarter of a circle
@@ -96,6 +96,25 @@ def clipped(outline: Outline, region: tuple[float, float, float, float]) -> list
     shape = Polygon(outline)
     inside = (shape if shape.is_valid else make_valid(shape)).intersection(box(*region))
     return outlines(inside)
+
+
+def clipped_line(
+    a: tuple[float, float], b: tuple[float, float], region: tuple[float, float, float, float]
+) -> tuple[tuple[float, float], tuple[float, float]] | None:
+    """Give what of a straight line lies in a rectangle (left, bottom, right, top) [in]; None when it misses."""
+    low, high = 0.0, 1.0
+    for k in (0, 1):
+        step = b[k] - a[k]
+        if step == 0.0:
+            if not region[k] <= a[k] <= region[k + 2]:
+                return None
+            continue
+        ends = sorted(((region[k] - a[k]) / step, (region[k + 2] - a[k]) / step))
+        low, high = max(low, ends[0]), min(high, ends[1])
+    if low >= high:
+        return None
+    first, last = ((a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])) for t in (low, high))
+    return first, last
 
 
 def outlines(shape: Any) -> list[Outline]:

@@ -22,25 +22,27 @@ __all__ = ["front_sheet", "front_view_scale"]
 
 _RIGHT_COLUMN = 70.0
 PLAN_DEPTH_IN = 26.0
+_MOST_WIDE_IN = 220.0  # of the wall is shown; longer walls are cut off away from the hood
 _LONG_ANSWER = 95
 
 
 def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
     """Draw the first sheet."""
-    sheet = new_sheet(paper, Name.HOOD_WALL, "Hood wall, joist plan, picture")
+    sheet = new_sheet(paper, Name.HOOD_WALL, f"Hood wall, {_plan_name(plan).lower()}, picture")
     left, bottom, right, top = sheet.room
     column = right - _RIGHT_COLUMN
     scale, mm = front_view_scale(plan, option, paper)
     sheet.scale = scale_name(scale)
     heading(sheet, "1", "Hood wall", f"looking at it from the room, {sheet.scale}")
     u0, u1 = _across(plan, option, (column - 10.0 - left) / mm)
-    x_origin = left + 6.0 - u0 * mm
+    spare = column - 10.0 - left - (u1 - u0) * mm
+    x_origin = left + 6.0 - u0 * mm + max(0.0, spare / 2 - 8.0)
     wall = plan.scene.wall(WallSide.HOOD).thickness_in
     plan_low = bottom + 1.0
     y_origin = plan_low + PLAN_DEPTH_IN * mm
     tape_base = y_origin + wall * mm + 1.5
     low_y = tape_base + TAPE_HEIGHT + 7.0
-    z_low = max(0.0, plan.scene.cooktop.height_in - 12.0)
+    z_low = _lowest_in(plan)
     z_high = min(highest_in(plan, option), z_low + (top - 9.5 - low_y) / mm)
     elevation = View(1, Frame2((x_origin, low_y - z_low * mm), mm), (u0, z_low, u1, z_high))
     draw_elevation(sheet.sketch, elevation, plan, option)
@@ -58,11 +60,19 @@ def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
 
 def front_view_scale(plan: Plan, option: Option | None, paper: Paper) -> tuple[float, float]:
     """Give the scale of the elevation (24 for 1 : 24) and its millimetres for one inch."""
-    wide = plan.scene.kitchen.width_in + 16.0
-    room = paper.width - 24.0 - _RIGHT_COLUMN - 10.0
-    del option
-    scale = fits_scale(min(wide, 220.0), 0.0, (room, 1.0), paper.scales[:3])
+    wide = min(plan.scene.kitchen.width_in + 16.0, _MOST_WIDE_IN)
+    wall = plan.scene.wall(WallSide.HOOD).thickness_in
+    tall = duct_top_in(plan, option) + 3.0 - _lowest_in(plan) + PLAN_DEPTH_IN + wall
+    room = (paper.width - 24.0 - _RIGHT_COLUMN - 10.0, paper.height - 19.5 - 31.0 - TAPE_HEIGHT - 8.5)
+    scale = fits_scale(wide, 0.0, room, paper.scales[:3])
+    if tall * 25.4 / scale > room[1]:  # a tall route: a smaller scale shows it whole
+        scale = fits_scale(wide, tall, room, [s for s in paper.scales[:5] if s >= scale])
     return scale, 25.4 / scale
+
+
+def _lowest_in(plan: Plan) -> float:
+    """Give the height above the floor where the elevation is broken off below [in]."""
+    return max(0.0, plan.scene.cooktop.height_in - 12.0)
 
 
 def _across(plan: Plan, option: Option | None, room_in: float) -> tuple[float, float]:
@@ -79,11 +89,16 @@ def _across(plan: Plan, option: Option | None, room_in: float) -> tuple[float, f
     return u0, u0 + room_in
 
 
+def _plan_name(plan: Plan) -> str:
+    return "Joist plan" if plan.scene.ceiling.joists is not None else "Plan"
+
+
 def _plan_title(sheet: Sheet, plan: Plan, left: float, y_origin: float) -> None:
-    sketch = sheet.sketch
-    sketch.text((left - 4.0, y_origin - 14.0), "2", ink.NUMBER, Face.SERIF, colour=ink.UP)
-    for n, word in enumerate(("Joist", "plan") if plan.scene.ceiling.joists is not None else ("Plan",)):
-        sketch.text((left - 4.0, y_origin - 18.5 - 4.0 * n), word, ink.HEADING, Face.SERIF)
+    sketch, words = sheet.sketch, _plan_name(plan).split()
+    base = max(y_origin - 14.0, sheet.room[1] + 0.5 + 4.0 * len(words))
+    sketch.text((left - 4.0, base), "2", ink.NUMBER, Face.SERIF, colour=ink.UP)
+    for n, word in enumerate(words):
+        sketch.text((left - 4.0, base - 4.5 - 4.0 * n), word, ink.HEADING, Face.SERIF)
 
 
 def _right_side(sheet: Sheet, plan: Plan, option: Option | None, column: float, right: float) -> None:

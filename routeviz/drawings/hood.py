@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from routeviz.drawings import palette as ink
+from routeviz.drawings.flat import clipped
 from routeviz.drawings.house import View
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
+from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Mark
 
@@ -26,9 +28,7 @@ def draw_hood_front(sketch: Sketch, view: View, scene: Scene) -> None:
     sketch.path([view.at(*p) for p in body], ink.HEAVY, fill=ink.STEEL, closed=True, name="hood")
     sketch.line(view.at(x - half, rim), view.at(x + half, rim), ink.FINE)
     if hood.cover is not None:
-        sketch.rect(
-            view.at(x - neck, top), view.at(x + neck, scene.kitchen.ceiling_in), ink.MEDIUM, fill=ink.STEEL_LIGHT
-        )
+        _cover(sketch, view, scene, neck, top)
 
 
 def draw_hood_side(sketch: Sketch, view: View, scene: Scene) -> None:
@@ -42,7 +42,15 @@ def draw_hood_side(sketch: Sketch, view: View, scene: Scene) -> None:
     body = ((0.0, bottom), (-hood.depth_in, bottom), (-hood.depth_in, rim), (-deep, top), (0.0, top))
     sketch.path([view.at(*p) for p in body], ink.HEAVY, fill=ink.STEEL, closed=True, name="hood")
     if hood.cover is not None:
-        sketch.rect(view.at(-deep, top), view.at(0.0, scene.kitchen.ceiling_in), ink.MEDIUM, fill=ink.STEEL_LIGHT)
+        sketch.rect(view.at(-deep, top), view.at(0.0, ceiling_over_hood_in(scene)), ink.MEDIUM, fill=ink.STEEL_LIGHT)
+
+
+def _cover(sketch: Sketch, view: View, scene: Scene, half: float, low: float) -> None:
+    """Draw the cover from the room, its top cut to the ceiling, what of it lies in the view."""
+    x = scene.hood.centre_in
+    tops = [(u, ceiling_at_in(scene, u)) for u in (x + half, x, x - half)]  # the ridge may lie over it: three points
+    for piece in clipped(((x - half, low), (x + half, low), *tops), view.region):
+        sketch.path([view.at(*p) for p in piece], ink.MEDIUM, fill=ink.STEEL_LIGHT, closed=True, name="cover")
 
 
 def draw_hood_top(sketch: Sketch, view: View, scene: Scene) -> None:

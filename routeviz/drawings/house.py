@@ -9,10 +9,12 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.flat import Outline, clipped, cut, duct_outlines, ends_of
 from routeviz.drawings.primitives import Point
 from routeviz.drawings.sketch import Frame2, Sketch
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import Part, PartKind, Route
+from routeviz.model.scene import Scene
 from routeviz.model.solids import Box, Solid, SolidKind
 
-__all__ = ["View", "draw_cut", "draw_duct", "fits_scale"]
+__all__ = ["View", "ceiling_line", "draw_cut", "draw_duct", "fits_scale"]
 
 _TIMBER = (
     SolidKind.STUD, SolidKind.PLATE, SolidKind.JACK, SolidKind.HEADER, SolidKind.SILL, SolidKind.CRIPPLE,
@@ -56,6 +58,14 @@ def fits_scale(wide_in: float, high_in: float, room: tuple[float, float], steps:
         if wide_in * 25.4 / chosen <= room[0] and high_in * 25.4 / chosen <= room[1]:
             break
     return chosen
+
+
+def ceiling_line(scene: Scene, left: float, right: float) -> list[tuple[float, float]]:
+    """Give the ceiling's line at the hood wall from `left` to `right` [in]: level, or with the slope and the ridge."""
+    at = [left, right]
+    if scene.roof is not None and left < scene.roof.ridge_at_in < right:
+        at.insert(1, scene.roof.ridge_at_in)
+    return [(x, ceiling_at_in(scene, x)) for x in at]
 
 
 def draw_cut(sketch: Sketch, view: View, solid: Solid, at: float) -> bool:

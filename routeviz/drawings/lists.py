@@ -8,6 +8,7 @@ from routeviz.drawings.hole_sketches import SKETCH, draw_hole_sketch
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet
 from routeviz.drawings.words import figure, length, unit_note
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Cut, Hole
@@ -149,7 +150,7 @@ def _hole_row(hole: Hole, scene: Scene, side_words: str = "") -> list[str | Cell
         notes.insert(0, f"{length(abs(hole.from_centre_in), scene)} {side} of the hood's centre line")
     elif hole.from_centre_in is not None:
         notes.insert(0, "on the hood's centre line")
-    over = hole.from_other_in - scene.kitchen.ceiling_in
+    over = hole.centre[2] - ceiling_at_in(scene, hole.centre[0])
     if hole.from_other_name == "above the floor" and over > 0:
         notes.insert(0, f"{length(over, scene)} above the ceiling's face")
     return [

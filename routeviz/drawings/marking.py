@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from routeviz.drawings import palette as ink
 from routeviz.drawings.elevation import break_line
-from routeviz.drawings.flat import ends_of, flat
+from routeviz.drawings.flat import clipped, clipped_line, ends_of, flat
 from routeviz.drawings.hood import draw_marks
-from routeviz.drawings.house import View, draw_seen, fits_scale
+from routeviz.drawings.house import View, ceiling_line, draw_seen, fits_scale
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name, section_title
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.words import figure, length, unit_note
+from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import Solid, SolidKind
@@ -55,23 +58,26 @@ def _region(scene: Scene, option: Option) -> tuple[float, float, float, float]:
     bottom = scene.hood_bottom_in or scene.cooktop.height_in + 30.0
     x, half = scene.hood.centre_in, scene.hood.width_in / 2
     xs = [x - half - 6.0, x + half + 6.0, *(m.left_in + s for m in option.takeoff.marks for s in (-6.0, 6.0))]
-    return max(min(xs), -1.0), bottom - 5.0, min(max(xs), scene.kitchen.width_in + 1.0), scene.kitchen.ceiling_in + 1.5
+    left, right = max(min(xs), -1.0), min(max(xs), scene.kitchen.width_in + 1.0)
+    return left, bottom - 5.0, right, ceiling_over_hood_in(scene) + 1.5
 
 
 def _wall(sketch: Sketch, view: View, plan: Plan) -> None:
     left, low, right, _ = view.region
-    ceiling = plan.scene.kitchen.ceiling_in
-    sketch.rect(
-        view.at(max(left, 0.0), low), view.at(min(right, plan.scene.kitchen.width_in), ceiling), 0.0, fill=ink.WALL
-    )
-    clip = View(view.axis, view.frame, (left, low, right, ceiling))
+    a, b = max(left, 0.0), min(right, plan.scene.kitchen.width_in)
+    line = ceiling_line(plan.scene, a, b)
+    for piece in clipped(((a, low), (b, low), *reversed(line)), view.region):
+        sketch.path([view.at(*p) for p in piece], 0.0, fill=ink.WALL, closed=True)
+    clip = View(view.axis, view.frame, (left, low, right, min(view.region[3], max(v for _, v in line))))
     for solid in plan.frame.solids:
         if solid.side is not WallSide.HOOD or solid.space != "kitchen" or solid.kind not in _FRAMING:
             continue
         fill = "#f1e2c4"
         if draw_seen(sketch, clip, solid, fill=fill, colour=ink.TIMBER_EDGE, dash=ink.HIDDEN_DASH, weight=ink.HAIR):
             _stud_number(sketch, view, solid)
-    sketch.line(view.at(left, ceiling), view.at(right, ceiling), ink.HEAVY)
+    for (u0, v0), (u1, v1) in pairwise(line):
+        if clip_line := clipped_line((u0, v0), (u1, v1), view.region):
+            sketch.line(view.at(*clip_line[0]), view.at(*clip_line[1]), ink.HEAVY)
     break_line(sketch, view, low)
 
 
@@ -107,13 +113,17 @@ def _lines(sketch: Sketch, view: View, plan: Plan) -> None:
         for side in (-neck, neck):
             sketch.line(
                 view.at(x + side, top),
-                view.at(x + side, scene.kitchen.ceiling_in),
+                view.at(x + side, min(high, ceiling_at_in(scene, x + side))),
                 ink.FINE,
                 colour=ink.INK2,
                 dash=(1.6, 0.8),
             )
     px, py = view.at(left, bottom)
-    sketch.label([((px + 1.0, py - 3.4), Anchor.LEFT)], f"mounting line, {length(bottom, scene)} above the floor", ink.SMALL,
+    far = view.at(right, bottom)[0] - 1.0
+    places = [
+        ((at, py + k), anchor) for k in (-3.4, 1.4) for at, anchor in ((px + 1.0, Anchor.LEFT), (far, Anchor.RIGHT))
+    ]
+    sketch.label(places, f"mounting line, {length(bottom, scene)} above the floor", ink.SMALL,
                  colour=ink.UP, halo=ink.WALL)  # fmt: skip
     cx, cy = view.at(x, low)
     sketch.label([((cx + a, cy + b), Anchor.LEFT if a > 0 else Anchor.RIGHT) for b in (2.0, 5.6, -4.2, 9.0) for a in (1.2, -1.2)],

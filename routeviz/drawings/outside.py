@@ -55,7 +55,7 @@ def outside_sheet(plan: Plan, option: Option, face: ExitFace, paper: Paper, numb
     view = View(face.axis, Frame2(origin, mm, flip), (u0, v0, u1, v1))
     sketch = sheet.sketch
     if roof:
-        _roof(sketch, view, face, plan.scene)
+        _roof(sketch, view, face, plan.scene, flat(option.route.termination.point, face.axis))
     else:
         _wall(sketch, view, face, plan.frame)
     for thing in face.keep_outs:
@@ -146,7 +146,7 @@ def _course(sketch: Sketch, view: View, outline: Outline, level: float) -> None:
         sketch.line(view.at(a, level), view.at(b, level), ink.HAIR, colour="#d8d2c6")
 
 
-def _roof(sketch: Sketch, view: View, face: ExitFace, scene: Scene) -> None:
+def _roof(sketch: Sketch, view: View, face: ExitFace, scene: Scene, cap: tuple[float, float]) -> None:
     sketch.rect(view.at(*face.lo), view.at(*face.hi), ink.MEDIUM, fill=ink.CABINET)
     slope_axis = 0 if abs(face.plane[1]) > abs(face.plane[2]) else 1
     step = 8.0
@@ -159,7 +159,7 @@ def _roof(sketch: Sketch, view: View, face: ExitFace, scene: Scene) -> None:
             a[other], b[other] = face.lo[other], face.hi[other]
             sketch.line(view.at(a[0], a[1]), view.at(b[0], b[1]), ink.HAIR, colour="#d8d2c6")
             at += step
-        _slope_arrow(sketch, view, face, slope_axis, scene)
+        _slope_arrow(sketch, view, face, slope_axis, scene, cap)
     for edge in face.keep_outs:
         if edge.kind == "edge" and edge.label == "ridge":
             sketch.line(view.at(*edge.lo), view.at(*edge.hi), ink.HEAVY)
@@ -172,10 +172,11 @@ def _roof(sketch: Sketch, view: View, face: ExitFace, scene: Scene) -> None:
                 sketch.label([((x0 + 2.8, y0 + 14.0), Anchor.MIDDLE)], "ridge", ink.SMALL, turn=90)
 
 
-def _slope_arrow(sketch: Sketch, view: View, face: ExitFace, axis: int, scene: Scene) -> None:
-    """Show which way water runs, with the pitch."""
+def _slope_arrow(sketch: Sketch, view: View, face: ExitFace, axis: int, scene: Scene, cap: tuple[float, float]) -> None:
+    """Show which way water runs, with the pitch, away from the cap's dimensions."""
     down = -1.0 if face.plane[1 + axis] > 0 else 1.0
-    u = face.lo[0] + 0.88 * (face.hi[0] - face.lo[0])
+    wide = face.hi[0] - face.lo[0]
+    u = face.lo[0] + next((s for s in (0.88, 0.5) if abs(face.lo[0] + s * wide - cap[0]) > 0.2 * wide), 0.25) * wide
     v = (face.lo[1] + face.hi[1]) / 2
     reach = 9.0
     tip, tail = [u, v], [u, v]
@@ -188,7 +189,10 @@ def _slope_arrow(sketch: Sketch, view: View, face: ExitFace, axis: int, scene: S
                 ink.FINE, fill=ink.INK, closed=True)  # fmt: skip
     pitch = scene.roof.pitch * 12 if scene.roof else abs(face.plane[1 + axis]) * 12
     words = f"falls {pitch:g} in 12"
-    places = [((x0 + 2.0, (y0 + y1) / 2 - 0.8), Anchor.LEFT), ((x0 - 2.0, (y0 + y1) / 2 - 0.8), Anchor.RIGHT)]
+    middle = ((x0 + x1) / 2, (y0 + y1) / 2)
+    places = [((middle[0] + 2.0, middle[1] - 0.8), Anchor.LEFT), ((middle[0] - 2.0, middle[1] - 0.8), Anchor.RIGHT)]
+    if abs(x1 - x0) > abs(y1 - y0):
+        places = [((middle[0], middle[1] + k), Anchor.MIDDLE) for k in (1.4, -3.4)] + places
     sketch.label(places, words, ink.LEAST, colour=ink.INK2)
 
 
@@ -321,7 +325,7 @@ def _roof_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float,
     along = u if roof.ridge is RunDirection.OUT else -v
     slope = abs(along - roof.ridge_at_in) * math.hypot(1.0, roof.pitch)
     px, py = view.at(u, v)
-    places = [(px + a, py + b) for a in (14.0, -14.0, 22.0, -22.0) for b in (9.0, 14.0, -9.0, -14.0, 20.0)]
+    places = [(px + a, py + b) for a in (14.0, -14.0, 22.0, -22.0, 32.0) for b in (9.0, 14.0, -9.0, -14.0, 20.0)]
     sketch.note(
         (px + 1.0, py),
         f"centre {length(slope, scene)} down the slope from the ridge",

@@ -15,7 +15,8 @@ from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, fits_scale
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
-from routeviz.drawings.words import figure, length, unit_note
+from routeviz.drawings.words import figure, length, to_ceiling, unit_note
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import Scene
@@ -39,7 +40,7 @@ class Cut:
     @property
     def words(self) -> str:
         """Say how one looks at it."""
-        return "seen from the left" if self.axis == 0 else "seen from the room"
+        return "seen from the right" if self.axis == 0 else "seen from the room"
 
 
 def section_planes(route: Route) -> tuple[Cut, ...]:
@@ -84,7 +85,7 @@ def _region(plan: Plan, option: Option, plane: Cut) -> tuple[float, float, float
             scene.hood.centre_in - scene.hood.width_in / 2 - 10.0,
             scene.hood.centre_in + scene.hood.width_in / 2 + 10.0,
         ]
-    vs = [scene.cooktop.height_in - 8.0, scene.kitchen.ceiling_in + 14.0]
+    vs = [scene.cooktop.height_in - 8.0, ceiling_over_hood_in(scene) + 14.0]
     for part in route.parts:
         half = max(part.section.width_in, part.section.height_in) / 2
         for end in (part.start, part.end):
@@ -190,7 +191,7 @@ def _upright_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option) 
     """Dimension heights from the cooktop upwards: underside, ceiling, where the duct turns or leaves."""
     scene = plan.scene
     x = view.at(view.region[0], 0.0)[0] - 4.0
-    cook, ceiling = scene.cooktop.height_in, scene.kitchen.ceiling_in
+    cook, ceiling = scene.cooktop.height_in, ceiling_over_hood_in(scene)
     bottom = scene.hood_bottom_in
     stops = [cook]
     if bottom is not None:
@@ -207,7 +208,7 @@ def _upright_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option) 
     for a, b in pairwise(kept):
         sketch.dim_up(view.at(0, a)[1], view.at(0, b)[1], x, figure(b - a, scene), from_x=edge - 1.0)
     outer = x - 6.5
-    sketch.dim_up(view.at(0, cook)[1], view.at(0, ceiling)[1], outer, f"{figure(ceiling - cook, scene)} cooktop to ceiling",
+    sketch.dim_up(view.at(0, cook)[1], view.at(0, ceiling)[1], outer, f"{figure(ceiling - cook, scene)} {to_ceiling(scene)}",
                   from_x=x - 1.0)  # fmt: skip
 
 

@@ -5,16 +5,18 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.lettering import box, plain, width
 from routeviz.drawings.primitives import Anchor, Disc, Face, Path, Point, Primitive, Text
 
-__all__ = ["Frame2", "Rect", "Sketch", "overlaps"]
+__all__ = ["Frame2", "Rect", "Sketch", "crosses", "overlaps", "strokes"]
 
 Rect = tuple[float, float, float, float]  # left, bottom, right, top
 _LONG_OVER = 8.0  # a text that stands out of its dimension by more goes beside it [mm]
 _AIR = 0.25  # least clear space between two texts [mm]
+_CIRCLE = 16  # sides of the polygon that stands for a circle where texts keep off it
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +39,7 @@ class Sketch:
     bounds: Rect
     items: list[Primitive] = field(default_factory=list)
     _boxes: list[Rect] = field(default_factory=list)
+    _strokes: list[Rect] = field(default_factory=list)  # bold lines so far, each with its two ends
 
     # shapes -------------------------------------------------------------------------------------------------------
     def path(
@@ -44,7 +47,10 @@ class Sketch:
         closed: bool = False, dash: tuple[float, ...] = (), name: str = "",
     ) -> None:  # fmt: skip
         """Draw a polyline or polygon."""
-        self.items.append(Path(tuple(points), weight, colour, fill, closed, dash, name))
+        made = Path(tuple(points), weight, colour, fill, closed, dash, name)
+        self.items.append(made)
+        if weight >= ink.MEDIUM:
+            self._strokes += strokes(made)
 
     def line(
         self, a: Point, b: Point, weight: float = ink.FINE, *, colour: str = ink.INK, dash: tuple[float, ...] = ()
@@ -65,7 +71,10 @@ class Sketch:
         dash: tuple[float, ...] = (), name: str = "",
     ) -> None:  # fmt: skip
         """Draw a circle."""
-        self.items.append(Disc(centre, radius, weight, colour, fill, dash, name))
+        made = Disc(centre, radius, weight, colour, fill, dash, name)
+        self.items.append(made)
+        if weight >= ink.MEDIUM:
+            self._strokes += strokes(made)
 
     def cross(self, a: Point, b: Point, *, colour: str = ink.TIMBER_EDGE) -> None:
         """Draw the framer's X over the end of a member."""
@@ -94,28 +103,40 @@ class Sketch:
         self, places: Iterable[tuple[Point, Anchor]], words: str, size: float = ink.SMALL, face: Face = Face.SANS, *,
         colour: str = ink.INK, turn: int = 0, halo: str | None = None,
     ) -> Text | None:  # fmt: skip
-        """Write a text at the first of the places where it overlaps no other and stays on the sheet; None if nowhere."""
+        """Write a text at the first of the places where it overlaps no other and stays on the sheet; None if nowhere.
+
+        Of those the first where no bold line runs through the text is taken, if there is one.
+        """
         words = plain(words)
-        for at, anchor in places:
-            made = Text(at, words, size, face, anchor, colour, turn, halo)
-            if self.is_free(box(made)):
-                self.items.append(made)
-                self._boxes.append(box(made))
-                return made
-        return None
+        wanted = [Text(at, words, size, face, anchor, colour, turn, halo) for at, anchor in places]
+        free = [t for t in wanted if self.is_free(box(t))]
+        made = next((t for t in free if not self.is_struck(box(t))), free[0] if free else None)
+        if made is not None:
+            self.items.append(made)
+            self._boxes.append(box(made))
+        return made
 
     def note(
         self, tip: Point, words: str, places: Iterable[Point], size: float = ink.SMALL, *, colour: str = ink.INK,
-        halo: str | None = None,
+        halo: str | None = None, short: str = "",
     ) -> Text | None:  # fmt: skip
-        """Write a text at the first free place with a leader to `tip`; it reads away from the tip."""
+        """Write a text at the first free place with a leader to `tip`; it reads away from the tip.
+
+        Where the words would lie over a bold line everywhere, the `short` ones are taken.
+        """
         wanted = [(p, Anchor.LEFT if p[0] >= tip[0] else Anchor.RIGHT) for p in places]
+        if short and not self._has_clear_place(wanted, plain(words), size):
+            words = short
         made = self.label(wanted, words, size, colour=colour, halo=halo)
         if made is None:
             return None
         side = -0.7 if made.anchor is Anchor.LEFT else 0.7
         self.line((made.at[0] + side, made.at[1] + 0.3 * size), tip, ink.FINE, colour=colour)
         return made
+
+    def _has_clear_place(self, places: Iterable[tuple[Point, Anchor]], words: str, size: float) -> bool:
+        boxes = (box(Text(at, words, size, Face.SANS, anchor)) for at, anchor in places)
+        return any(self.is_free(b) and not self.is_struck(b) for b in boxes)
 
     def is_free(self, wanted: Rect) -> bool:
         """Whether a box overlaps no text yet and lies inside the sheet."""
@@ -124,6 +145,10 @@ class Sketch:
             return False
         return all(not overlaps(wanted, b) for b in self._boxes)
 
+    def is_struck(self, wanted: Rect) -> bool:
+        """Whether a bold line drawn so far runs through a box."""
+        return any(crosses(wanted, stroke) for stroke in self._strokes)
+
     def reserve(self, taken: Rect) -> None:
         """Keep texts out of a box."""
         self._boxes.append(taken)
@@ -131,7 +156,8 @@ class Sketch:
     # dimensions ---------------------------------------------------------------------------------------------------
     def tick(self, at: Point) -> None:
         """Draw the slanted tick at the end of a dimension."""
-        self.line((at[0] - 0.75, at[1] - 0.75), (at[0] + 0.75, at[1] + 0.75), ink.MEDIUM)
+        ends = ((at[0] - 0.75, at[1] - 0.75), (at[0] + 0.75, at[1] + 0.75))
+        self.items.append(Path(ends, ink.MEDIUM, ink.INK))
 
     def dim_across(
         self, x0: float, x1: float, y: float, words: str, *, from_y: float | tuple[float, float] | None = None,
@@ -203,6 +229,32 @@ class Sketch:
 def overlaps(a: Rect, b: Rect, air: float = _AIR) -> bool:
     """Whether two boxes come closer than `air` mm."""
     return a[0] < b[2] + air and b[0] < a[2] + air and a[1] < b[3] + air and b[1] < a[3] + air
+
+
+def strokes(item: Path | Disc) -> list[Rect]:
+    """Give the straight pieces of an outline, each as its two ends; a circle as a polygon."""
+    if isinstance(item, Disc):
+        (x, y), r = item.centre, item.radius
+        turns = [math.tau * k / _CIRCLE for k in range(_CIRCLE)]
+        points: Sequence[Point] = [(x + r * math.cos(t), y + r * math.sin(t)) for t in turns]
+    else:
+        points = item.points
+    ring = [*points, points[0]] if isinstance(item, Disc) or item.closed else points
+    return [(*a, *b) for a, b in pairwise(ring)]
+
+
+def crosses(wanted: Rect, stroke: Rect) -> bool:
+    """Whether a straight line runs through a box."""
+    low, high = 0.0, 1.0
+    for k in (0, 1):
+        start, step = stroke[k], stroke[k + 2] - stroke[k]
+        if abs(step) < 1e-9:
+            if not wanted[k] < start < wanted[k + 2]:
+                return False
+            continue
+        near, far = sorted(((wanted[k] - start) / step, (wanted[k + 2] - start) / step))
+        low, high = max(low, near), min(high, far)
+    return low < high
 
 
 def hatch_lines(outline: Sequence[Point], step: float, angle: float) -> list[tuple[Point, Point]]:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import Scene
 from routeviz.units import inch_text, length_text, mm_text, quantity_text
 
-__all__ = ["figure", "length", "pressure", "quantity", "speed", "unit_note"]
+__all__ = ["figure", "length", "pressure", "quantity", "speed", "to_ceiling", "unit_note"]
 
 _PA_PER_INWG = 249.08891  # water at 4 degC, NIST SP 811 appendix B
 _MPS_PER_FPM = 0.00508  # exact: 0.3048 / 60
@@ -26,6 +27,12 @@ def length(length_in: float, scene: Scene) -> str:
 def unit_note(scene: Scene) -> str:
     """Say which unit the dimensions have."""
     return "All sizes in millimetres." if scene.metric else "All sizes in inches."
+
+
+def to_ceiling(scene: Scene) -> str:
+    """Name the height between cooktop and ceiling; under a slope it holds over the hood's middle."""
+    sloped = ceiling_over_hood_in(scene) != scene.kitchen.ceiling_in
+    return "cooktop to ceiling over the hood" if sloped else "cooktop to ceiling"
 
 
 def speed(fpm: float, scene: Scene) -> str:

@@ -4,11 +4,16 @@ from __future__ import annotations
 
 from routeviz.model.scene import AboveKind, MemberKind, RoofForm, RunDirection, Scene, WallSide
 
-__all__ = ["ceiling_over_hood_in"]
+__all__ = ["ceiling_at_in", "ceiling_over_hood_in"]
 
 
 def ceiling_over_hood_in(scene: Scene) -> float:
-    """Give the height of the ceiling over the hood's middle [in above the floor].
+    """Give the height of the ceiling over the hood's middle [in above the floor]."""
+    return ceiling_at_in(scene, scene.hood.centre_in)
+
+
+def ceiling_at_in(scene: Scene, x_in: float) -> float:
+    """Give the height of the ceiling at the hood wall, `x_in` from the left wall [in above the floor].
 
     Under a ceiling that follows the rafters the scene's height holds at the hood wall, or at the low side wall where
     the ridge runs out from the hood wall; the slope is added from there.
@@ -22,7 +27,7 @@ def ceiling_over_hood_in(scene: Scene) -> float:
     )
     if not sloped or roof is None or roof.ridge is RunDirection.ALONG or roof.form is RoofForm.FLAT:
         return flat
-    x, width = scene.hood.centre_in, scene.kitchen.width_in
+    x, width = x_in, scene.kitchen.width_in
     if roof.form is RoofForm.SHED:
         return flat + roof.pitch * (width - x if roof.high_side is WallSide.LEFT else x)
     ridge = min(max(roof.ridge_at_in, 0.0), width)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from routeviz.catalog import table
 from routeviz.model.finding import Finding, State
-from routeviz.model.overhead import ceiling_over_hood_in
+from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.route import Part, PartKind, Penetration, Route
 from routeviz.model.scene import AboveKind, Scene, WallSide
 from routeviz.model.solids import FaceKind, Frame, SolidKind
@@ -134,9 +134,9 @@ def _under_cover(crossing: Penetration, scene: Scene) -> bool:
     if abs(x - hood.centre_in) + crossing.hole_in[0] / 2 > cover.width_in / 2:
         return False
     if main_axis(crossing.direction) == 2:
-        return -y + crossing.hole_in[1] / 2 <= cover.depth_in and abs(z - scene.kitchen.ceiling_in) < 3.0
+        return -y + crossing.hole_in[1] / 2 <= cover.depth_in and abs(z - ceiling_at_in(scene, x)) < 3.0
     bottom = scene.hood_bottom_in
-    return bottom is not None and bottom <= z <= scene.kitchen.ceiling_in
+    return bottom is not None and bottom <= z <= ceiling_at_in(scene, x)
 
 
 def _behind_board(route: Route, scene: Scene) -> list[tuple[Part, str]]:

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 from routeviz.catalog import table
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import Near, Penetration, Route
 from routeviz.model.scene import RoofForm, RunDirection, Scene, WallSide
 from routeviz.model.solids import FaceKind, Frame, Solid, SolidKind, Vec3
@@ -118,7 +119,7 @@ def _edges(crossing: Penetration, space_id: str, scene: Scene) -> _Edges:
     space = next((s for s in scene.spaces if s.id == space_id), None)
     axis = main_axis(crossing.direction)
     if axis == 2:
-        above = ", plumb above the hole below" if z > scene.kitchen.ceiling_in + 12.0 else ""
+        above = ", plumb above the hole below" if z > ceiling_at_in(scene, x) + 12.0 else ""
         return _Edges(x, "from the left wall", -y, f"out from the hood wall{above}")
     height, floor = (z - space.floor_in, f"above the floor of the {space.id}") if space else (z, "above the floor")
     if axis == 1 and space is not None and space.beyond in (WallSide.HOOD, WallSide.FRONT):

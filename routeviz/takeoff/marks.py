@@ -7,6 +7,7 @@ from typing import Any
 
 from routeviz.catalog import table
 from routeviz.geometry import bounds
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.scene import Fastener, Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.model.takeoff import Mark
@@ -59,9 +60,10 @@ def _bracket(scene: Scene, frame: Frame) -> tuple[Mark, ...]:
     if scene.hood.cover is None:
         return ()
     row = table("stock")["fastener"]["bracket"]
-    height = scene.kitchen.ceiling_in - float(row["below_ceiling_in"])
     half = scene.hood.cover.width_in / 2 - float(row["from_side_in"])
     places = (scene.hood.centre_in - half, scene.hood.centre_in + half)
+    # the bracket is level: under a slope its lower side decides
+    height = min(ceiling_at_in(scene, x) for x in places) - float(row["below_ceiling_in"])
     return tuple(_mark(f"B{n}", x, height, row, 0.0, "bracket", scene, frame) for n, x in enumerate(places, start=1))
 
 
