@@ -195,8 +195,8 @@ def _offsets(plan: Plan) -> Iterator[_Try]:
     if cover is None or scene.hood.outlet.place != "top":
         return
     room = (cover.width_in - section.width_in) / 2
-    straight = [w for w in plan.paths.why_not if w.verified and w.wanted.startswith("straight")]
-    needed = {w.shift_in for w in straight} | {w.shift_other_in for w in straight}
+    rising = [w for w in plan.paths.why_not if w.verified and w.wanted == "straight up"]
+    needed = {shift for w in rising for shift in (w.shift_in, w.shift_other_in)}
     for shift in sorted((s for s in needed if s), key=abs):
         for less in (room, room - 0.5, room - 1.0):
             move = math.copysign(max(abs(shift) - less, 0.0), shift)
@@ -257,12 +257,17 @@ def _raise(thing: Obstacle, lack_in: float, scene: Scene) -> Obstacle:
 
 
 def _heights(plan: Plan) -> Iterator[float]:
+    """Give heights to try, nearest first: those that free a way, or the window's when something else hangs on height."""
     scene = plan.scene
     mount = scene.hood.mount_in or 0.0
+    freeing = {mount + w.lift_in for w in plan.paths.why_not if w.verified and w.lift_in}
+    if not plan.options and not must_broken(plan):  # the search has looked at every height for a way out
+        yield from sorted((_written(h, scene) for h in freeing), key=lambda h: abs(h - mount))
+        return
     lows = [f.limit for f in plan.findings if f.code.startswith("HGT") and f.relation == "at least" and f.limit]
     highs = [f.limit for f in plan.findings if f.code.startswith("HGT") and f.relation == "at most" and f.limit]
     low, high = max(lows, default=mount), min(highs, default=mount + 6)
-    heights = {_up(low, scene), _down(high, scene), _written((low + high) / 2, scene)}
+    heights = {_up(low, scene), _down(high, scene), *(_written(h, scene) for h in (*freeing, (low + high) / 2))}
     for height in sorted(heights, key=lambda h: abs(h - mount)):
         if abs(height - mount) > 1e-6 and height > 0:
             yield height
