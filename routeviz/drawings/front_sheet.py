@@ -166,7 +166,7 @@ def _lists(sheet: Sheet, plan: Plan, option: Option, column: float, right: float
         y += 3.6
     y += 2.4
     texts = [
-        wrapped(f"{m.what}: {m.assumed}", ink.SMALL, Face.SANS, right - column - 5.5)
+        wrapped(f"{m.what[:1].upper()}{m.what[1:]}: {m.assumed}", ink.SMALL, Face.SANS, right - column - 5.5)
         for m in option.takeoff.measure_first[:4]
     ]
     if texts:

@@ -7,7 +7,7 @@ from routeviz.drawings.lettering import fitted, width
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.words import figure
-from routeviz.model.scene import Scene
+from routeviz.model.scene import RoofForm, RunDirection, Scene, WallSide
 from routeviz.model.takeoff import Hole
 
 __all__ = ["SKETCH", "draw_hole_sketch"]
@@ -28,7 +28,7 @@ def draw_hole_sketch(sketch: Sketch, at: tuple[float, float], letter: str, hole:
     sketch.line((left, edge_y), (right, edge_y), ink.HEAVY)
     band = edge_y - 1.6 if wall_seen else edge_y + 1.6
     sketch.hatch(((left, edge_y), (right, edge_y), (right, band), (left, band)), 1.4)
-    _hole(sketch, centre, hole)
+    _hole(sketch, centre, hole, across=_slopes_across(scene))
     reach = 9.5
     level = centre[1] + (reach if wall_seen else -reach)
     sketch.dim_across(
@@ -57,10 +57,22 @@ def draw_hole_sketch(sketch: Sketch, at: tuple[float, float], letter: str, hole:
     )
 
 
-def _hole(sketch: Sketch, centre: tuple[float, float], hole: Hole) -> None:
-    """Draw the hole's shape with sides in proportion, the longer one 13 mm."""
+def _slopes_across(scene: Scene) -> bool:
+    """Whether the roof falls along the hood wall, so that an ellipse is long from left to right."""
+    roof = scene.roof
+    if roof is None:
+        return False
+    if roof.form is RoofForm.SHED:
+        return roof.high_side in (WallSide.LEFT, WallSide.RIGHT)
+    return roof.ridge is RunDirection.OUT
+
+
+def _hole(sketch: Sketch, centre: tuple[float, float], hole: Hole, *, across: bool) -> None:
+    """Draw the hole's shape with sides in proportion, the longer one 13 mm; an ellipse is long up the slope."""
     scale = 6.5 / max(hole.size_in)
     w, h = hole.size_in[0] * scale, hole.size_in[1] * scale
+    if hole.shape == "ellipse":
+        w, h = (max(w, h), min(w, h)) if across else (min(w, h), max(w, h))
     if hole.shape == "round":
         sketch.disc(centre, w, ink.HEAVY, colour=ink.UP, fill=ink.STEEL_LIGHT)
     elif hole.shape == "ellipse":

@@ -30,7 +30,7 @@ def parts_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[
     """What to buy, and how to cut the duct."""
     scene, taken = plan.scene, option.takeoff
     flow = Flow(paper, Name.PARTS, "Parts and cuts", number, unit_note(scene))
-    flow.head("To buy")
+    flow.head("What the run takes, as it stands in the scene" if option.route.as_built else "To buy")
     columns = (Column("", 0.03), Column("what", 0.30), Column("size", 0.20), Column("count", 0.07, Face.NARROW_BOLD, right=True),
                Column("", 0.07), Column("note", 0.36))  # fmt: skip
     rows: list[list[str | Cell]] = [
@@ -38,7 +38,7 @@ def parts_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[
         for b in taken.buy
     ]
     flow.table(columns, rows)
-    if taken.cuts:
+    if taken.cuts and not option.route.as_built:
         flow.head("To cut")
         flow.paragraph(_cut_words(option, scene), ink.SMALL, colour=ink.INK2)
         cutting = (Column("", 0.03), Column("piece", 0.07, Face.BOLD), Column("duct", 0.14), Column("shows", 0.11, Face.NARROW, right=True),
@@ -161,7 +161,7 @@ def _hole_row(hole: Hole, scene: Scene, side_words: str = "") -> list[str | Cell
 
 
 def _size(shape: str, size: tuple[float, float], scene: Scene) -> str:
-    if abs(size[0] - size[1]) < 1 / 64:
+    if abs(size[0] - size[1]) < 1 / 64 and shape != "rectangular":
         return f"{length(size[0], scene)} {shape}".strip()
     return f"{figure(size[0], scene)} x {length(size[1], scene)} {shape}".strip()
 
@@ -202,7 +202,7 @@ def measure_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> lis
         rows.append(
             [
                 Cell("", tick_box),
-                f"{item.what}{known}",
+                f"{item.what[:1].upper()}{item.what[1:]}{known}",
                 item.assumed,
                 item.changes_at,
                 length(item.slack_in, scene),

@@ -15,7 +15,7 @@ from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.words import figure, length, unit_note
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
-from routeviz.model.scene import Scene, WallSide
+from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.solids import Solid, SolidKind
 from routeviz.model.takeoff import Mark
 from routeviz.model.takeoff import Sheet as Name
@@ -249,16 +249,17 @@ def _notes(plan: Plan, option: Option) -> list[str]:
     hood = sum(1 for m in option.takeoff.marks if m.row != "bracket")
     notes = [
         "Filled disc: screw into wood. Open square: anchor. Pilots and sizes are common practice; the fastener's maker decides.",
-        "Find every stud again with a magnet or a fine nail before drilling; then mark from both lines.",
     ]
+    if plan.scene.wall(WallSide.HOOD).frame in (WallFrame.WOOD, WallFrame.STEEL):
+        notes.append("Find every stud again with a magnet or a fine nail before drilling; then mark from both lines.")
     if hood and all(m.holds in _SOLID_WALLS for m in option.takeoff.marks):
         notes.insert(
             0,
             f"The whole {plan.scene.wall(WallSide.HOOD).frame.value} wall holds: drill for the anchors, never into a joint.",
         )
     elif hood:
-        backing = "" if wood >= 2 else (
-            " Let a backing board into the wall first: anchors alone do not carry a hood.")  # fmt: skip
+        backing = "" if wood >= min(2, hood) else (
+            " Let backing into the wall first: anchors alone do not carry a hood. The open squares then take screws.")  # fmt: skip
         notes.insert(0, f"{wood} of {hood} hood screws meet wood.{backing}")
     if any(m.row == "bracket" for m in option.takeoff.marks):
         notes.append(

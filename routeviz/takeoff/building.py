@@ -14,7 +14,7 @@ from routeviz.takeoff.lumber import lumber_lines, openings
 from routeviz.takeoff.words import hole_text, running, size_text
 from routeviz.units import flow_text, length_text
 
-__all__ = ["building_lines", "cover_gap_in", "needs_makeup"]
+__all__ = ["behind_board", "building_lines", "cover_gap_in", "needs_makeup", "patched"]
 
 _SIDE_OPEN_IN = 24.0  # duct this far above the ceiling is reached from above
 
@@ -34,17 +34,20 @@ def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Fin
 
 
 def _sleeves(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...]) -> list[BuyLine]:
-    """A sleeve for each hole through masonry or concrete that no finding has already given one."""
-    ruled = {f.ruling.solid for f in findings if f.ruling is not None and f.ruling.framing}
+    """A sleeve for each hole through masonry or concrete, in the sizes of the hole."""
+    ruled = {f.ruling.solid: f.ruling.verdict.value for f in findings if f.ruling is not None}
     found: list[BuyLine] = []
     for crossing in route.penetrations:
         solid = frame.solid(crossing.solid)
-        if not needs_sleeve(solid.kind) or solid.id in ruled:
+        if not needs_sleeve(solid.kind):
             continue
         size = hole_text(crossing.shape, sleeved_in(crossing), metric=scene.metric)
         length = length_text(crossing.through_in, metric=scene.metric)
+        named = f"{solid.label}: {ruled[solid.id]}" if solid.id in ruled else solid.label
         found.append(
-            BuyLine("sleeve", f"{size}, {length} long", 1, "each", f"{solid.label}; make good round it", (solid.id,))
+            BuyLine(
+                "sleeve", f"{size}, {length} long", 1, "each", f"{named}; mortared in, made good round it", (solid.id,)
+            )
         )
     return found
 
@@ -121,8 +124,13 @@ def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
             note = f"{solid.label}, round the duct"
         words = size_text(size[0], size[1], metric=scene.metric)
         found.append(BuyLine("board patch", words, 1, "each", note, (solid.id,)))
-    found += [_strip(p.id, p.length_in, scene, where) for p, where in _behind_board(route, scene)]
+    found += [_strip(p.id, p.length_in, scene, where) for p, where in behind_board(route, scene)]
     return found
+
+
+def patched(route: Route, scene: Scene, frame: Frame) -> bool:
+    """Whether any board is left to patch when the duct is in."""
+    return bool(_patches(route, scene, frame))
 
 
 def _under_cover(crossing: Penetration, scene: Scene) -> bool:
@@ -131,15 +139,17 @@ def _under_cover(crossing: Penetration, scene: Scene) -> bool:
     if cover is None or main_axis(crossing.direction) == 0:
         return False
     x, y, z = crossing.centre
-    if abs(x - hood.centre_in) + crossing.hole_in[0] / 2 > cover.width_in / 2:
+    across = min(crossing.hole_in) if crossing.shape == "ellipse" else crossing.hole_in[0]
+    if abs(x - hood.centre_in) + across / 2 > cover.width_in / 2:
         return False
     if main_axis(crossing.direction) == 2:
-        return -y + crossing.hole_in[1] / 2 <= cover.depth_in and abs(z - ceiling_at_in(scene, x)) < 3.0
+        out = min(crossing.hole_in) if crossing.shape == "ellipse" else crossing.hole_in[1]  # level, whatever the slope
+        return -y + out / 2 <= cover.depth_in and abs(z - ceiling_at_in(scene, x)) < 3.0
     bottom = scene.hood_bottom_in
     return bottom is not None and bottom <= z <= ceiling_at_in(scene, x)
 
 
-def _behind_board(route: Route, scene: Scene) -> list[tuple[Part, str]]:
+def behind_board(route: Route, scene: Scene) -> list[tuple[Part, str]]:
     """Give the straights that lie behind wallboard or above a ceiling that is reached from below only."""
     deep = scene.wall(WallSide.HOOD).thickness_in
     ceiling = scene.kitchen.ceiling_in
@@ -189,13 +199,20 @@ def _cover(scene: Scene) -> list[BuyLine]:
     def text(length_in: float) -> str:
         return length_text(length_in, metric=scene.metric)
 
+    half, top = cover.width_in / 2, ceiling_over_hood_in(scene)
+    sides = [ceiling_at_in(scene, scene.hood.centre_in + s * half) - top for s in (-1, 1)]
+    slope = ""
+    if any(abs(s) > 1 / 64 for s in sides):
+        left, right = (text(gap + s) for s in sides)
+        slope = f"; in its middle: the top is cut to the slope, {left} long on the left and {right} on the right"
     if gap < cover.min_in - 1e-9:
         note = f"shortest {text(cover.min_in)}: cut {text(cover.min_in - gap)} off the upper section's hidden end"
-        return [BuyLine("chimney cover, cut", text(gap), 1, "each", f"{note}, as its maker allows")]
+        return [BuyLine("chimney cover, cut", text(gap), 1, "each", f"{note}, as its maker allows{slope}")]
     if gap > cover.max_in + 1e-9:
         note = f"longest {text(cover.max_in)}: extension for {text(gap - cover.max_in)} more"
-        return [BuyLine("chimney cover extension", text(gap), 1, "each", note)]
-    return [BuyLine("chimney cover, as supplied", text(gap), 1, "each", "pull out to this height, no cut")]
+        return [BuyLine("chimney cover extension", text(gap), 1, "each", f"{note}{slope}")]
+    how = "pull out to this height" if slope else "pull out to this height, no cut"
+    return [BuyLine("chimney cover, as supplied", text(gap), 1, "each", f"{how}{slope}")]
 
 
 def needs_makeup(scene: Scene, findings: tuple[Finding, ...]) -> bool:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from routeviz.catalog import table
 from routeviz.model.overhead import ceiling_at_in
@@ -69,7 +69,25 @@ def hole_schedule(route: Route, scene: Scene, frame: Frame) -> tuple[Hole, ...]:
             group += 1
         previous = crossing
         found.append(_hole(crossing, group, route, scene, frame))
-    return tuple(found)
+    return tuple(_as_wide_as_its_sleeve(hole, found, route, frame) for hole in found)
+
+
+def _as_wide_as_its_sleeve(hole: Hole, every: list[Hole], route: Route, frame: Frame) -> Hole:
+    """Widen the hole in a plaster or render that lies on masonry: the sleeve, or its core bit, goes through both."""
+    if (
+        hole.note
+        or hole.shape == "ellipse"
+        or frame.solid(hole.solid).kind not in (SolidKind.BOARD, SolidKind.CLADDING)
+    ):
+        return hole
+    crossing = next(p for p in route.penetrations if p.solid == hole.solid and p.centre == hole.centre)
+    for other in route.penetrations:
+        if not needs_sleeve(frame.solid(other.solid).kind):
+            continue
+        if min(math.dist(crossing.leave, other.centre), math.dist(other.leave, crossing.centre)) < 1 / 16:
+            sleeve = next(h for h in every if h.solid == other.solid and h.centre == other.centre)
+            return replace(hole, size_in=sleeve.size_in, note="as wide as the sleeve behind it")
+    return hole
 
 
 def _follows(before: Penetration, after: Penetration) -> bool:

@@ -126,6 +126,8 @@ def lumber_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Findi
 def _as_ruled(ruling: MemberRuling, scene: Scene) -> list[BuyLine]:
     lines: list[BuyLine] = []
     for piece in ruling.framing:
+        if piece.name == "sleeve":
+            continue  # listed with the size of its own hole
         length = "" if piece.length_in is None else f", {length_text(piece.length_in, metric=scene.metric)}"
         note = f"{ruling.label}: {ruling.verdict.value}" + (f"; {piece.note}" if piece.note else "")
         lines.append(BuyLine(piece.name, f"{piece.size}{length}", piece.count, "each", note, (ruling.solid,)))

@@ -90,6 +90,8 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
     edge = lo[axis] if sign > 0 else hi[axis]
     slack = near.gap_in - max(scene.duct.clearance_in, solid.clearance_in)
     value, limit, reference = _as_measured(axis, sign, edge, slack, scene)
+    if limit < 0 < value:
+        return None  # it would have to stand on the other side of its own wall
     beyond = "less" if (limit < value) or (limit == value and sign > 0 and axis != 1) else "more"
     return MeasureFirst(
         what=f"{solid.label}, {_EDGE[axis, sign]}",

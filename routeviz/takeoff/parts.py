@@ -11,11 +11,12 @@ from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import FaceKind, Frame
 from routeviz.model.takeoff import BuyLine, Cut, Mark, StockPlan
+from routeviz.takeoff.backing import backing_lines, needs_backing
 from routeviz.takeoff.building import building_lines
 from routeviz.takeoff.duct import joints
 from routeviz.takeoff.hangers import hangers
 from routeviz.takeoff.words import angle_text, running, section_text
-from routeviz.units import length_text, mm_text
+from routeviz.units import MM_PER_IN, length_text
 
 __all__ = ["buy_list", "girth_in", "screws_at"]
 
@@ -30,7 +31,8 @@ def buy_list(
     lines += _joints(route, scene, frame)
     lines += _hangers(route, scene)
     lines += building_lines(route, scene, frame, findings)
-    lines += _fixings(marks)
+    lines += backing_lines(scene, frame, marks)
+    lines += _fixings(marks, scene)
     return tuple(lines)
 
 
@@ -156,18 +158,23 @@ def _hangers(route: Route, scene: Scene) -> list[BuyLine]:
     if not every:
         return []
     most, within = float(stock["hanger"]["spacing_in"]), float(stock["hanger_elbow"]["within_in"])
-    apart, near = (mm_text(v) if scene.metric else f"{v / 12:g} ft" for v in (most, within))
+    apart, near = (f"{v * MM_PER_IN / 1000:.1g} m" if scene.metric else f"{v / 12:g} ft" for v in (most, within))
     note = f"at most {apart} apart and within {near} of each elbow"
     item = stock["hanger"]["item_metric" if scene.metric else "item"]
     return [BuyLine(item, "with two screws each", len(every), "each", note,
                     tuple(dict.fromkeys(h.part for h in every)))]  # fmt: skip
 
 
-def _fixings(marks: tuple[Mark, ...]) -> list[BuyLine]:
-    wanted = Counter((m.fastener, m.row == "bracket") for m in marks)
+def _fixings(marks: tuple[Mark, ...], scene: Scene) -> list[BuyLine]:
+    """Give the screws and anchors; where backing is let in, the hood's screws hold in it and need no anchors."""
+    row = table("stock")["fastener"]["large"]
+    backed = needs_backing(scene, marks)
+    own = str(row["metric"]["screw"] if scene.metric else row["screw"])
+    into = {m.label: own if backed and m.row != "bracket" and not m.wood else m.fastener for m in marks}
+    wanted = Counter((into[m.label], m.row == "bracket") for m in marks)
     lines = []
     for (fastener, bracket), count in wanted.items():
-        names = " ".join(m.label for m in marks if m.fastener == fastener and (m.row == "bracket") == bracket)
+        names = " ".join(m.label for m in marks if into[m.label] == fastener and (m.row == "bracket") == bracket)
         use = "cover bracket" if bracket else "hood"
         lines.append(BuyLine(fastener, f"for the {use}", count, "each", f"marks {names}"))
     return lines

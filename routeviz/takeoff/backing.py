@@ -1,0 +1,84 @@
+"""Backing behind the hood's screws where too few of them meet wood."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from routeviz.catalog import table
+from routeviz.geometry import bounds
+from routeviz.model.scene import Scene, WallFrame, WallSide
+from routeviz.model.solids import Frame, SolidKind
+from routeviz.model.takeoff import BuyLine, Mark
+from routeviz.takeoff.marks import marks_in_wood
+from routeviz.takeoff.words import size_text
+from routeviz.units import length_text
+
+__all__ = ["Backing", "backing", "backing_lines", "needs_backing"]
+
+_LEAST_IN_WOOD = 2  # screws of the hood; common practice
+_UPRIGHT = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE)
+
+
+@dataclass(frozen=True, slots=True)
+class Backing:
+    """A piece of lumber between two studs [in], and the marks that it holds."""
+
+    left_in: float
+    right_in: float
+    marks: tuple[str, ...]
+
+    @property
+    def length_in(self) -> float:
+        """Give its length: the clear distance between the studs."""
+        return self.right_in - self.left_in
+
+
+def needs_backing(scene: Scene, marks: tuple[Mark, ...]) -> bool:
+    """Whether so few of the hood's own screws meet wood that backing must be let in; not in a solid wall."""
+    framed = scene.wall(WallSide.HOOD).frame in (WallFrame.WOOD, WallFrame.STEEL)
+    hood = [m for m in marks if m.row != "bracket"]
+    return framed and bool(hood) and marks_in_wood(marks) < min(_LEAST_IN_WOOD, len(hood))
+
+
+def backing(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Backing, ...]:
+    """Give the pieces from left to right: one for each bay in which a screw meets no wood."""
+    if not needs_backing(scene, marks):
+        return ()
+    bays: dict[tuple[float, float], list[str]] = {}
+    for mark in marks:
+        if mark.row != "bracket" and not mark.wood:
+            bays.setdefault(_bay(mark, scene, frame), []).append(mark.label)
+    return tuple(Backing(a, b, tuple(names)) for (a, b), names in sorted(bays.items()))
+
+
+def _bay(mark: Mark, scene: Scene, frame: Frame) -> tuple[float, float]:
+    """Give the faces of the studs on both sides of a mark; the room's corners where there is none."""
+    before, after = 0.0, scene.kitchen.width_in
+    for solid in frame.solids:
+        if solid.side is not WallSide.HOOD or solid.kind not in _UPRIGHT:
+            continue
+        box = bounds(solid.shape)
+        if not box.lo[2] < mark.height_in < box.hi[2]:
+            continue
+        middle = (box.lo[0] + box.hi[0]) / 2
+        if middle <= mark.left_in:
+            before = max(before, box.hi[0])
+        else:
+            after = min(after, box.lo[0])
+    return before, after
+
+
+def backing_lines(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> list[BuyLine]:
+    """Give the lumber, and the board to patch over each piece."""
+    row = table("stock")["backing"]
+    margin = float(table("stock")["patch"]["margin_in"])
+    lines: list[BuyLine] = []
+    for piece in backing(scene, frame, marks):
+        names = " ".join(piece.marks)
+        long = length_text(piece.length_in, metric=scene.metric)
+        size = str(row["size_metric" if scene.metric else "size"])
+        lines.append(BuyLine("backing between two studs", f"{size}, {long}", 1, "each", f"behind marks {names}"))
+        patch = size_text(piece.length_in, math.fsum((float(row["deep_in"]), 2 * margin)), metric=scene.metric)
+        lines.append(BuyLine("board patch", patch, 1, "each", f"over the backing of {names}"))
+    return lines
