@@ -44,7 +44,7 @@ def lesson(
         _list_shelf()
         return 0
     path = Path(file)
-    if not path.suffix and not path.exists():
+    if not path.suffix and not path.is_file():
         path = lessons.find(file) or path
     written, plans = lesson_plans(path)
     fixes = lesson_fixes(written, plans)

@@ -42,7 +42,7 @@ def test_every_word_is_filled_in_and_every_question_has_one_right_answer(name):
     assert any(step.asks for step in lesson.steps)
     for step in lesson.steps:
         words = [step.title, step.say, step.ask, step.reveal, *(w for c in step.choices for w in (c.say, c.because))]
-        assert not any(re.search(r"[{}]|\.\.|\bnan\b|None", w) for w in words), words
+        assert not any(re.search(r"[{}]|\.\.|\bnan\b|None(?! exists)", w) for w in words), words
         assert step.plan in plans
         if step.choices:
             assert sum(c.right for c in step.choices) == 1
@@ -61,7 +61,9 @@ def test_a_step_before_the_faults_are_found_tells_none_of_them(name):
 
 
 def test_five_lessons_are_on_the_shelf():
-    assert set(SHELF) >= {"find-the-five-faults"}
+    assert set(SHELF) == {
+        "find-the-five-faults", "which-member-may-be-cut", "where-the-cap-may-go", "why-air-is-lost", "why-three-elbows",
+    }  # fmt: skip
     for each in SHELF.values():
         assert lessons.find(each.name) == each.path
         assert lessons.find(each.name.replace("-", "_")) == each.path

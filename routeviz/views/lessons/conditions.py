@@ -1,4 +1,4 @@
-"""Words with names in braces, and conditions such as ``elbows = 3`` or ``wide:flow > flow``, judged on plans."""
+"""Words with names in braces, and conditions such as ``elbows = 3`` or ``wide:flow > {flow}``, judged on plans."""
 
 from __future__ import annotations
 
@@ -42,7 +42,9 @@ def _fact(name: str, plan: str, facts: Facts) -> Fact:
 
 
 def filled(text: str, plan: str, facts: Facts) -> str:
-    """Put what the plan says in place of the names in braces; spaces and line ends are drawn together.
+    """Put what the plan says in place of the names in braces, with a capital where a sentence begins.
+
+    Spaces and line ends are drawn together.
 
     Raises
     ------
@@ -51,7 +53,10 @@ def filled(text: str, plan: str, facts: Facts) -> str:
     """
 
     def put(match: re.Match[str]) -> str:
-        return _fact(match[1].strip(), plan, facts).text
+        said = _fact(match[1].strip(), plan, facts).text
+        before = text[: match.start()].rstrip()
+        begins = not before or before[-1] in ".?!"
+        return said[:1].upper() + said[1:] if begins else said
 
     return " ".join(_HOLE.sub(put, text).split())
 
@@ -66,17 +71,19 @@ def holds(condition: str, plan: str, facts: Facts) -> tuple[bool, str]:
     """
     found = _CONDITION.fullmatch(condition)
     if found is None:
-        raise UnfitError("not a condition", "Write a name, a sign (= != < > <= >=) and a value, like elbows = 3")
+        raise UnfitError(
+            "not a condition", "Write a name, a sign (= != < > <= >=) and a value, like elbows = 3 or flow > {:flow}"
+        )
     left = _fact(found[1], plan, facts)
     right = _value(found[3], left, plan, facts)
     return _compare(left.value, found[2], right), f"{found[1]} is {left.text}"
 
 
 def _value(text: str, left: Fact, plan: str, facts: Facts) -> float | str:
-    """Read the right side: what a plan says by that name, else a value of the kind that the left side has."""
-    name = text.split(":", 1)
-    if text in facts[plan] or (len(name) == 2 and name[1] in facts.get(name[0], {})):
-        return _fact(text, plan, facts).value
+    """Read the right side: a name in braces, else a value of the kind that the left side has."""
+    name = _HOLE.fullmatch(text)
+    if name is not None:
+        return _fact(name[1].strip(), plan, facts).value
     if isinstance(left.value, str):
         return text
     try:
@@ -86,7 +93,9 @@ def _value(text: str, left: Fact, plan: str, facts: Facts) -> float | str:
             return parse_quantity(text, unit=left.unit)
         return float(text.removesuffix(left.unit).strip())
     except (LengthError, ValueError):
-        raise UnfitError(f"{text} cannot be compared with {left.text}", f"Write a value like {left.text}") from None
+        raise UnfitError(
+            f"{text} cannot be compared with {left.text}", f"Write a value like {left.text}, or a name in braces"
+        ) from None
 
 
 def _compare(left: float | str, sign: str, right: float | str) -> bool:

@@ -8,7 +8,7 @@ import numpy as np
 import trimesh
 
 from routeviz.model.lesson import Mark
-from routeviz.model.solids import Vec3
+from routeviz.model.solids import ExitFace, KeepOut, Vec3
 from routeviz.views.marks import place_of
 from routeviz.views.parts import Layer, Piece
 from routeviz.views.stage import Stage
@@ -34,14 +34,15 @@ def _pieces(stage: Stage, name: str) -> list[Piece]:
 
 def names(stage: Stage) -> Iterator[str]:
     """Give every name that can be pointed at."""
-    yield from ("duct", "cap", "cooktop", *_THINGS)
+    yield from (thing for thing in ("duct", "cap", "cooktop", *_THINGS) if _pieces(stage, thing))
     yield from dict.fromkeys(p.solid for p in stage.pieces if p.solid)
     yield from (p.name.removeprefix("duct-") for p in stage.pieces if p.name.startswith("duct-"))
+    yield from dict.fromkeys(k.id for face in stage.plan.frame.faces for k in face.keep_outs if k.id)
     yield from dict.fromkeys(f.code for f in stage.flags)
 
 
-def _hull(piece: Piece) -> tuple[Vec3, ...]:
-    points = np.asarray(piece.mesh.vertices)
+def _hull(pieces: list[Piece]) -> tuple[Vec3, ...]:
+    points = np.vstack([p.mesh.vertices for p in pieces])
     if len(points) > 8:
         points = np.asarray(trimesh.convex.convex_hull(points, qhull_options="QJ").vertices)
     if len(points) > _MOST:
@@ -56,16 +57,31 @@ def _round(place: Vec3) -> tuple[Vec3, ...]:
     )
 
 
+def _on_face(face: ExitFace, item: KeepOut) -> tuple[Vec3, ...]:
+    """Give a thing outdoors as a box that stands 4 in off the face."""
+    found = []
+    for u in (item.lo[0], item.hi[0]):
+        for z in (item.lo[1], item.hi[1]):
+            for off in (face.at_in, face.at_in + 4 * face.sign):
+                found.append((off, u, z) if face.axis == 0 else (u, off, z))
+    return tuple(found)
+
+
 def mark(stage: Stage, name: str) -> Mark | None:
     """Give what a name points at, None where nothing in the picture has it."""
     pieces = _pieces(stage, name)
     if pieces:
-        label = pieces[0].label if name not in ("duct", "cap", *_THINGS) else name
-        return Mark(label, tuple(_hull(p) for p in pieces))
+        if name in ("duct", "cap", "cooktop", *_THINGS):
+            return Mark(name, tuple(_hull([p]) for p in pieces))
+        return Mark(pieces[0].label, (_hull(pieces),))
     best = stage.plan.best
     for part in best.route.parts if best is not None else ():
         if part.id == name:  # an open end has no body
             return Mark(name.replace("-", " "), (_round(part.end),))
+    for face in stage.plan.frame.faces:
+        for item in face.keep_outs:
+            if item.id == name:
+                return Mark(item.label, (_on_face(face, item),))
     for finding in stage.plan.all_findings:
         if finding.code == name:
             place = place_of(stage.plan, finding.where, finding.place)
