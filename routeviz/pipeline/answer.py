@@ -166,5 +166,5 @@ def _to_cut(why: WhyNot, members: Sequence[MemberRuling]) -> str:
         return ""
     ids = {b.id for b in why.crossing}
     verdicts = dict.fromkeys(str(m.verdict) for m in members if m.solid in ids)
-    hole = f"; a plain hole in {'it' if len(ids) == 1 else 'them'}: {' or '.join(verdicts)}" if verdicts else ""
-    return f" From here it would need {' and '.join(b.label for b in why.crossing)} cut and framed round{hole}."
+    said = f": {' or '.join(verdicts)}" if verdicts else ""
+    return f" {why.wanted.capitalize()} from here would cut {' and '.join(b.label for b in why.crossing)}{said}."
