@@ -21,7 +21,7 @@ export function makePanel(host, { schema, choices, questions }, desk) {
     const what = known(path), raw = valueAt(state.raw, path), taken = raw === undefined ? assumed(path) : state.assumed[path], shown = raw === undefined ? (taken ? taken[0] : '') : written(raw);
     const draft = drafts.get(path), text = draft ?? shown, wrong = here(path).length > 0, id = `v-${path.replace(/[^\w-]/g, '_')}`;
     const name = `${words(path.replace(/\./g, ' '))}${what.said ? `: ${what.said}` : ''}${taken ? `; assumed, ${taken[1]}` : ''}`;
-    const common = { id, 'data-path': path, class: `val${taken ? ' taken' : ''}${wrong ? ' wrong' : ''}`, title: taken ? `assumed: ${taken[1]}` : what.said || null, 'aria-label': name, 'aria-invalid': wrong, 'aria-describedby': wrong ? `${id}-m` : null, disabled: off };
+    const common = { id, 'data-path': path, class: `val${taken ? ' taken' : ''}${wrong ? ' wrong' : ''}`, title: taken ? `assumed: ${taken[1]}` : what.said || null, 'aria-label': name, 'aria-invalid': wrong ? 'true' : null, 'aria-describedby': wrong ? `${id}-m` : null, disabled: off };
     let field;
     if (what.kind === 'choice' || what.kind === 'yesno') {
       const options = what.kind === 'yesno' ? ['yes', 'no'] : what.options.map(String), every = options.includes(text) ? options : [text, ...options];

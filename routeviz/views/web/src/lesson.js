@@ -31,6 +31,7 @@ function go(n, focus = true) {
 function stand() {
   const picture = hooks.picture(), s = step();
   document.body.dataset.covered = covered() ? '1' : '0';
+  $('#job').textContent = lesson.title;
   hooks.update();
   if (!picture) return;
   const layers = {};

@@ -315,4 +315,4 @@ function start() {
 }
 start();
 // for tests and for whoever is curious
-window.routeviz = { bays: marks => bays(marks, setting()), info: () => picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper, lesson: lessonState };
+window.routeviz = { data: () => D, live: L, bays: marks => bays(marks, setting()), info: () => picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper, lesson: lessonState };

@@ -258,6 +258,8 @@ export function makePicture(host, bytes, on) {
   }
   read(bytes, D.pieces, () => { furnish(); ready = true; theme(); sun.castShadow = false; if (current) set(current); shadows(); on.ready(); setTimeout(() => { gauge(); shadows(); ask(); }, 60); });
   return {
+    // from where to where a piece reaches across the room [in]
+    boxOf(name) { const piece = stock.get(name); if (!piece) return null; piece.geometry.computeBoundingBox(); const { min, max } = piece.geometry.boundingBox; return [min.x, max.x, -max.z, -min.z, min.y, max.y]; },
     set, read, furnish, layer, theme, go, project, pick, ask, draw, full, shown,
     size(next) { size = next; renderer.setPixelRatio(Math.min(devicePixelRatio, 2)); renderer.setSize(next.width, next.height); camera.aspect = next.width / next.height; if (view) go(view, 'now'); else { camera.updateProjectionMatrix(); ask(); } },
     cut(axis, value) { // keep what lies beyond the plane: from the room, from the left, from above
