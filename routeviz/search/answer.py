@@ -66,8 +66,13 @@ def _best(space: FreeSpace, found: list[Found]) -> tuple[Found, Trace] | None:
     return None
 
 
-def _facts(space: FreeSpace, looker: Looker, began: float, note: str = "") -> SearchFacts:
-    """Say how large the largest grid was and how long it all took."""
+_OFFSETS_TRIED = "offsets were tried alone on the first run, and with one elbow, not two in turn"
+
+
+def _facts(space: FreeSpace, looker: Looker, began: float, note: str = "", elbows: float = math.inf) -> SearchFacts:
+    """Say how large the largest grid was, how long it all took, and which offsets were tried where they could matter."""
+    if elbows >= PLANAR and space.offsets and space.limits.elbows >= PLANAR:
+        note = "; ".join(filter(None, (note, _OFFSETS_TRIED)))
     grids = [f.grid for f in looker.fields.values()]
     largest = max(grids, key=lambda g: len(g.alive), default=None)
     shape, alive = (largest.shape, len(largest.alive)) if largest else ((0, 0, 0), 0)
@@ -159,4 +164,4 @@ def _answer(
     )
     simpler = _why_not(looker, below=line.elbows, explained=explained, boxed=boxed > 0)
     outcome = Outcome.PROVEN if proven else Outcome.BEST_FOUND
-    return Paths(outcome, line, others, _front(front), simpler, _facts(space, looker, began, note))
+    return Paths(outcome, line, others, _front(front), simpler, _facts(space, looker, began, note, line.elbows))

@@ -17,13 +17,13 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from routeviz.model.freespace import BarrierKind, Exit, FreeSpace, Ints
+from routeviz.model.freespace import BarrierKind, Exit, FreeSpace, Ints, Ticks
 from routeviz.search.extent import along_range
 from routeviz.search.moves import Moves, State
 from routeviz.search.solve import Cost
 from routeviz.search.trace import OFFSET, Bent, Trace
 
-__all__ = ["Offset", "straight_with_offset"]
+__all__ = ["Column", "Offset", "gaps", "offsets_of", "slack", "straight_with_offset"]
 
 
 @dataclass(frozen=True)
@@ -55,7 +55,7 @@ class Offset:
         return 2 * self.stub + round(math.hypot(self.forward, self.distance))
 
 
-def _offsets(space: FreeSpace, table: Moves, state: State) -> Iterator[Iterator[Offset]]:
+def offsets_of(space: FreeSpace, table: Moves, state: State) -> Iterator[Iterator[Offset]]:
     """Give the shifts of each direction and angle, nearest first."""
     half = table.half(state)
     for axis in (t for t in range(3) if t != state.axis):
@@ -74,18 +74,22 @@ def _offsets(space: FreeSpace, table: Moves, state: State) -> Iterator[Iterator[
                 )  # fmt: skip
 
 
-class _Column:
+class Column:
     """What stands along a straight run and beside it, in the run's own measures.
 
     The run goes up the axis `along` from the collar (a run that goes down its axis is mirrored). For an offset, `low`
     and `high` are the extents of everything near along the run.
     """
 
-    def __init__(self, space: FreeSpace, state: State, *, priced: bool) -> None:
+    def __init__(
+        self, space: FreeSpace, state: State, *, priced: bool, start: Ticks | None = None, covered: bool | None = None
+    ) -> None:  # fmt: skip
         self.space, self.state, self.priced = space, state, priced
-        self.start = space.start.point
+        self.start = space.start.point if start is None else start
+        self.covered = space.start.covered if covered is None else covered
         barriers = list(space.barriers)
         self.regions = [b.region for b in barriers] + list(space.boxing)
+        self._begins: dict[tuple[tuple[int, int], int, bool], bool] = {}
         room = len(space.boxing)
         self.stops_run = np.array([b.runs[state.axis] for b in barriers] + [True] * room)
         self.outdoors = np.array([b.kind is BarrierKind.OUTDOORS for b in barriers] + [False] * room)
@@ -141,19 +145,33 @@ class _Column:
             return None
         return int(high[stops].max()) if stops.any() else -(1 << 62)
 
+    def begins(self, offset: Offset, hidden: bool) -> bool:
+        """Tell whether the first stub of such an offset has room anywhere on the first run; the shift does not matter."""
+        key = offset.half, offset.stub, hidden
+        if key not in self._begins:
+            counts = ~self.room if hidden or self.priced else np.ones(len(self.regions), bool)
+            low, high, near = self.extents(offset, 0, 0, offset.half[0])
+            stops = near & counts
+            barred = [(a - offset.stub, b) for a, b in zip(low[stops].tolist(), high[stops].tolist(), strict=True)]
+            begin = self.start[self.state.axis] + self.space.limits.first
+            self._begins[key] = next(gaps(begin, self.free_to(offset), barred), None) is not None
+        return self._begins[key]
+
     def free_to(self, offset: Offset) -> int:
         """Give how far the first run is free from the collar."""
         low, high, near = self.extents(offset, 0, 0, offset.half[0])
-        counts = ~self.room if self.space.start.covered or self.priced else np.ones(len(self.regions), bool)
+        counts = ~self.room if self.covered or self.priced else np.ones(len(self.regions), bool)
         stops = near & counts & self.stops_run & (high > self.start[self.state.axis])
         return int(low[stops].min()) if stops.any() else 1 << 62
 
 
-def _gaps(lowest: int, highest: int, forbidden: list[tuple[int, int]]) -> Iterator[tuple[int, int]]:
+def gaps(lowest: int, highest: int, forbidden: list[tuple[int, int]]) -> Iterator[tuple[int, int]]:
     """Give the closed intervals of [lowest, highest] outside all open forbidden ones."""
     at = lowest
     for low, high in sorted(forbidden):
-        if low >= at and low <= highest:
+        if low >= highest:
+            break
+        if low >= at:
             yield at, low
         at = max(at, high)
         if at > highest:
@@ -162,7 +180,7 @@ def _gaps(lowest: int, highest: int, forbidden: list[tuple[int, int]]) -> Iterat
         yield at, highest
 
 
-def _slack(space: FreeSpace, offset: Offset) -> int:
+def slack(space: FreeSpace, offset: Offset) -> int:
     """Give how far the run may shift this way inside the chimney cover."""
     left, right, out, back = space.start.cover_slack
     return ((left, right) if offset.axis == 0 else (out, back))[offset.sign > 0]
@@ -178,7 +196,7 @@ def _leave(space: FreeSpace, state: State, place: list[int]) -> tuple[Exit, int]
     return min(((e, end) for end, e in found), key=lambda f: f[1], default=None)
 
 
-def _fit(space: FreeSpace, column: _Column, offset: Offset) -> tuple[Cost, Trace] | None:
+def _fit(space: FreeSpace, column: Column, offset: Offset) -> tuple[Cost, Trace] | None:
     """Place one offset on the run: as low as it goes, or under the ceiling where it would need boxing."""
     state, start = column.state, space.start
     place = list(start.point)
@@ -187,21 +205,23 @@ def _fit(space: FreeSpace, column: _Column, offset: Offset) -> tuple[Cost, Trace
     if leave is None:
         return None
     face, end = leave
-    hidden = start.covered and offset.distance <= _slack(space, offset)
+    hidden = start.covered and offset.distance <= slack(space, offset)
+    if not column.begins(offset, hidden):
+        return None
     free = column.free_from(offset, end, hidden)
     if free is None:
         return None
     begin = start.point[state.axis]
     lowest = max(begin + space.limits.first, free - offset.advance)
     highest = min(column.free_to(offset), end - space.limits.last - offset.advance)
-    gaps = list(_gaps(lowest, highest, column.forbidden(offset, hidden)))
-    if not gaps:
+    fits = list(gaps(lowest, highest, column.forbidden(offset, hidden)))
+    if not fits:
         return None
-    at = gaps[0][0]
+    at = fits[0][0]
     boxed = 0
     if column.priced and not hidden and state.axis == 2:
         top = start.cover_top if start.covered else int(column.hi[column.room, 2].max(initial=begin))
-        at = max((min(high, top - offset.advance) for low, high in gaps if low <= top - offset.advance), default=at)
+        at = max((min(high, top - offset.advance) for low, high in fits if low <= top - offset.advance), default=at)
         if at < top:
             boxed = offset.length + max(top - at - offset.advance, 0) + (0 if start.covered else at - begin)
     bent = _bent(offset, state, start.point, at, end, face)
@@ -245,8 +265,8 @@ def straight_with_offset(space: FreeSpace, table: Moves, *, priced: bool) -> tup
             state.wide >= 0 and state.wide not in space.start.wide_axes
         ):
             continue
-        column = _Column(space, state, priced=priced)
-        for shifts in _offsets(space, table, state):
+        column = Column(space, state, priced=priced)
+        for shifts in offsets_of(space, table, state):
             for offset in shifts:
                 found = _fit(space, column, offset)
                 if found is not None and (best is None or found[0] < best[0]):

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 
 from routeviz.errors import LimitError
 from routeviz.model.freespace import FreeSpace
+from routeviz.search.bends import elbow_with_offset
 from routeviz.search.coordinates import Ground
 from routeviz.search.lattice import MOST_EVENTS
 from routeviz.search.layers import Layers
@@ -90,6 +91,14 @@ class Looker:
         found = straight_with_offset(base.grid.space, base.grid.table, priced=priced)
         return [] if found is None else [Found(found[0], base, found[1])]
 
+    def with_elbow_and_offset(self) -> list[Found]:
+        """Give the best hidden way out of one elbow and one offset."""
+        if self.space.limits.elbows < 2 or not self.space.offsets:
+            return []
+        base = self.planar(Terms())[0]
+        found = elbow_with_offset(base.grid.space, base.grid.table)
+        return [] if found is None else [Found(found[0], base, found[1])]
+
     def reaches_further(self, *, priced: bool) -> bool:
         """Tell whether a duct can get as far as a second elbow at all, on relaxed terms."""
         for base in self.planar(Terms(priced=priced, relaxed=True)):
@@ -127,6 +136,8 @@ class Looker:
         bound = self.bound(priced=priced, elbows=min(limit, PLANAR))
         found = self.exact(priced=priced, elbows=min(limit, PLANAR), at_least=0, bound=bound)
         found = sorted(found + self.with_offset(priced=priced), key=lambda f: f.cost)
+        if not priced and (not found or found[0].cost[1] >= PLANAR):
+            found = sorted(found + self.with_elbow_and_offset(), key=lambda f: f.cost)
         if found:  # boxing is a last resort: one more elbow to save some of it is not looked for
             return found, bound if not priced or limit <= PLANAR else None
         deep = range(_FULL, limit + 1) if limit >= _FULL and self.reaches_further(priced=priced) else ()

@@ -22,7 +22,7 @@ from routeviz.model.solids import (
     SolidKind,
     Zone,
 )  # fmt: skip
-from routeviz.search import find
+from routeviz.search import find, verify
 
 ROUND_8 = samples.ROUND_8
 WALL = ExitFace("face-hood", "the wall behind", FaceKind.WALL, 1, 1, 6.0, (6.0, 0, 0), (0.0, 12.0), (144.0, 94.0))
@@ -129,6 +129,27 @@ def test_two_equal_bends_step_round_a_joist() -> None:
     assert found.best.length_in == pytest.approx(below + 5 * 2**0.5, abs=1e-3)
     # the second bend ends below the joist less its gap, or the diagonal would run into it
     assert found.best.points[2][2] < 112
+
+
+def test_an_elbow_and_an_offset_go_where_neither_goes_alone() -> None:
+    """A stud behind the hood and a slab above: the duct turns back and steps past the stud, its bends behind the board.
+
+    Half the duct, half the stud and the gap: 4 + 3/4 + 1/4 = 5 in. A wall 28 in deep holds the two bends.
+    """
+    slab = box("slab", (-20, -116, 96.5), (164, 30, 119), Crossing.NEVER, SolidKind.SLAB)
+    stud = box("stud", (69.25, 22, 0), (70.75, 28, 96), Crossing.NEVER, SolidKind.STUD)
+    deep = replace(WALL, at_in=28.0)
+    frame = replace(house(slab, stud, faces=(deep,)), _index={})
+    zones = tuple(replace(z, shape=Box((0, 0, 0), (144, 28, 96))) if z.id == "wall" else z for z in frame.zones)
+    scene = plan(offset_angles_deg=(45.0,), boxing_allowed=False, min_straight_in=4.0)
+    frame = replace(frame, zones=zones, _index={})
+    found = find(carve(frame, scene, ROUND_8))
+    assert found.best is not None
+    assert (found.best.elbows, found.best.boxed_in) == (2, 0)
+    assert [b.angle_deg for b in found.best.bends] == [90, 45, 45]
+    assert abs(found.best.points[-1][0] - 70) == 5.0
+    assert found.best.points[1] == (70.0, -8.5, 86.5)
+    assert verify(found.best, frame, scene) == ()
 
 
 def test_the_open_room_needs_boxing_and_says_how_much() -> None:
