@@ -53,5 +53,5 @@ def test_one_offset_and_one_elbow_are_what_enumeration_finds() -> None:
         straight += best[1] < FAR
         turned += best[2] < FAR
     assert compared == 120 * SCALE
-    assert straight > 10 * SCALE
-    assert turned > 8 * SCALE
+    assert straight >= 8 * SCALE
+    assert turned >= 8 * SCALE
