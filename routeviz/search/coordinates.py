@@ -106,7 +106,7 @@ def constants(
     for room in found:
         for axis, touched in room_constants(room, solid):
             values[axis].update(touched.tolist())
-        for along, half in halves:
+        for along, half in halves if not room.part else ():
             for axis, touched in run_constants(room, [r for r, runs in stops if runs[along]], along, half):
                 values[axis].update(touched.tolist())
     if terms.priced:
@@ -148,7 +148,6 @@ def _under_cover(
     start = space.start
     if not start.covered:
         return set()
-    bodies = table.tubes if terms.relaxed else table.bodies
     heights: set[int] = set()
     lowest = min(c[2] for c in collars)
     across = np.unique(np.array([c[0] for c in collars], np.int64))
@@ -156,13 +155,15 @@ def _under_cover(
         source, target = table.states[turn.source], table.states[turn.target]
         if source[:2] != (2, 1) or target[:2] != (1, 1):
             continue
-        (x_lo, x_hi), _, (z_lo, z_hi) = bodies[turn.body]
         half = table.half(target)
-        for region, _ in stops:
-            beside = points_inside(across, region.lo[0] - x_hi, region.hi[0] - x_lo)
-            if beside.start < beside.stop:
-                for v in (region.lo[2], region.hi[2]):
-                    heights.update((v - z_hi, v - z_lo, v - half[2], v + half[2]))
+        for (x_lo, x_hi), _, (z_lo, z_hi) in (
+            bodies[turn.body] for bodies in table.parts(relaxed=terms.relaxed, legs=terms.legs)
+        ):
+            for region, _ in stops:
+                beside = points_inside(across, region.lo[0] - x_hi, region.hi[0] - x_lo)
+                if beside.start < beside.stop:
+                    for v in (region.lo[2], region.hi[2]):
+                        heights.update((v - z_hi, v - z_lo, v - half[2], v + half[2]))
     return {v for v in heights if lowest <= v <= start.cover_top}
 
 

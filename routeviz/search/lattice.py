@@ -89,7 +89,7 @@ def corners(
     In the open room an elbow has no room unless boxing is priced; then it has, where its own straight halves lie in
     the open room too, so that no elbow peeps out of a hidden place for free.
     """
-    bodies = table.tubes if terms.relaxed else table.bodies
+    bodies, *legs = table.parts(relaxed=terms.relaxed, legs=terms.legs)
     stops = [
         b.region for b in space.barriers
         if b.id not in terms.ignore and not (terms.relaxed and b.region.axis in (0, 1))
@@ -98,6 +98,8 @@ def corners(
     if room and not terms.priced:
         stops += room
     bits = block_corners(coordinates, bodies, stops)
+    for part in legs:
+        bits |= block_corners(coordinates, part, stops)
     section = space.section
     if terms.rings and section.size.is_round and not terms.relaxed:
         tubes = block_corners(coordinates, table.tubes, stops)

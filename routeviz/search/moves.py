@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import NamedTuple
 
 from routeviz.model.freespace import Limits, Section
+from routeviz.model.scene import SectionShape
 
 __all__ = ["END", "START", "Body", "Moves", "State", "Turn", "moves"]
 
@@ -37,16 +39,24 @@ class Moves:
     """States, turns and lengths of one section.
 
     `bodies` are the boxes that an elbow takes round its corner, `tubes` what its two straight halves alone take;
-    the true elbow lies between them. `take_off` is the length from the corner to the end of the fitting, per kind.
+    the true elbow lies between them. `legs` are two boxes inside the true elbow, one at each end, where its centre line
+    has left the straight by no more than a quarter of the duct. `take_off` is the length from the corner to the end of the fitting, per kind.
     """
 
     states: tuple[State, ...]
     turns: tuple[Turn, ...]
     bodies: tuple[Body, ...]
     tubes: tuple[Body, ...]
+    legs: tuple[tuple[Body, ...], tuple[Body, ...]]
     take_off: tuple[int, ...]
     section: Section
     limits: Limits
+
+    def parts(self, *, relaxed: bool, legs: bool) -> tuple[tuple[Body, ...], ...]:
+        """Give what elbows take, as bodies by number: one whole body, or the parts that are surely inside the true one."""
+        if not relaxed:
+            return (self.bodies,)
+        return (self.tubes, *self.legs) if legs else (self.tubes,)
 
     def half(self, state: State) -> tuple[int, int, int]:
         """Give the half sizes across the run along x, y and z; 0 along the run itself."""
@@ -87,12 +97,33 @@ def _extent(sign: int, half: int, reach: int) -> tuple[int, int]:
     return (-half, reach) if sign > 0 else (-reach, half)
 
 
+_INSIDE = 0.866  # half the chord of a circle at half its radius, rounded down
+
+
+def _legs(section: Section, state: State, axis: int, sign: int) -> tuple[Body, Body]:
+    """Give a box inside each end of an elbow that turns a run towards `sign` along `axis`."""
+    _, _, in_plane, across, radius = _turned(section, state, axis)
+    if radius <= in_plane:
+        thin = (-in_plane, in_plane)
+        return (thin, thin, thin), (thin, thin, thin)
+    length = math.isqrt(radius * in_plane - in_plane * in_plane // 4 - 1)
+    side = across if section.size.shape is SectionShape.RECT else int(across * _INSIDE)
+    found = []
+    for along, toward, other, aside in ((state.axis, -state.sign, axis, sign), (axis, sign, state.axis, -state.sign)):
+        box = [(-side, side)] * 3
+        box[along] = _extent(toward, length - radius, radius)
+        box[other] = _extent(aside, 0, in_plane // 2)
+        found.append((box[0], box[1], box[2]))
+    return found[0], found[1]
+
+
 def moves(section: Section, limits: Limits) -> Moves:
     """Build the table of moves: 6 states for round and square duct, 12 for rectangular and oval duct."""
     wides = [[t for t in range(3) if t != a] if section.turns else [-1] for a in range(3)]
     states = tuple(State(a, s, w) for a in range(3) for s in (1, -1) for w in wides[a])
     bodies: dict[Body, int] = {}
     tubes: list[Body] = []
+    legs: list[tuple[Body, Body]] = []
     turns = []
     for source, state in enumerate(states):
         for axis in range(3):
@@ -108,6 +139,8 @@ def moves(section: Section, limits: Limits) -> Moves:
                 if body not in bodies:
                     bodies[body] = len(bodies)
                     tubes.append((thin[0], thin[1], thin[2]))
+                    legs.append(_legs(section, state, axis, sign))
                 turns.append(Turn(source, states.index(State(axis, sign, wide)), kind, bodies[body]))
+    ends = tuple(pair[0] for pair in legs), tuple(pair[1] for pair in legs)
     radii = (section.radius_high, section.radius_wide) if section.turns else (section.radius_high,)
-    return Moves(states, tuple(turns), tuple(bodies), tuple(tubes), radii, section, limits)
+    return Moves(states, tuple(turns), tuple(bodies), tuple(tubes), ends, radii, section, limits)

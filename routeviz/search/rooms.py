@@ -27,13 +27,14 @@ class Room:
     """Where elbow bodies of one size fit.
 
     `low` are the coordinates of the body's low corner, `free` tells where it has room, `offset` are, per axis, the
-    distances from the low corner to the elbow's own corner.
+    distances from the low corner to the elbow's own corner. `part` marks a body that is only part of an elbow.
     """
 
     size: tuple[int, int, int]
     offset: tuple[frozenset[int], frozenset[int], frozenset[int]]
     low: tuple[Ints, Ints, Ints]
     free: Bools
+    part: bool = False
 
 
 class _Counts:
@@ -96,17 +97,19 @@ def _face_table(regions: Sequence[Region], axis: int) -> tuple[Ints, Ints, Ints]
 
 def rooms(space: FreeSpace, table: Moves, terms: Terms) -> list[Room]:
     """Find where elbow bodies fit, one record per size of body."""
-    sizes: dict[tuple[int, int, int], list[Body]] = {}
-    for body in table.tubes if terms.relaxed else table.bodies:
-        x, y, z = (hi - lo for lo, hi in body)
-        sizes.setdefault((x, y, z), []).append(body)
+    sizes: dict[tuple[int, int, int, bool], list[Body]] = {}
+    for number, bodies in enumerate(table.parts(relaxed=terms.relaxed, legs=terms.legs)):
+        for body in bodies:
+            x, y, z = (hi - lo for lo, hi in body)
+            sizes.setdefault((x, y, z, number > 0), []).append(body)
     stops = [
         region for region, _ in obstacles(space, terms)
         if not (terms.relaxed and region.axis in (0, 1))
     ]  # fmt: skip
     found = []
-    for size, bodies in sizes.items():
-        offset = [frozenset(-b[t][0] for b in bodies) for t in range(3)]
+    for (*sides, part), same in sizes.items():
+        size = sides[0], sides[1], sides[2]
+        offset = [frozenset(-b[t][0] for b in same) for t in range(3)]
         low = []
         for t in range(3):  # elbows' corners stay inside the bounds, their bodies may stand out
             edges = {bound - o for bound in (space.lo[t], space.hi[t]) for o in offset[t]}
@@ -116,7 +119,7 @@ def rooms(space: FreeSpace, table: Moves, terms: Terms) -> list[Room]:
                 values |= {v - size[t] for v in begin} | end
             low.append(np.array(sorted(v for v in values if min(edges) <= v <= max(edges)), np.int64))
         bits = block_corners(low, [((0, size[0]), (0, size[1]), (0, size[2]))], stops)
-        found.append(Room(size, (offset[0], offset[1], offset[2]), (low[0], low[1], low[2]), bits == 0))
+        found.append(Room(size, (offset[0], offset[1], offset[2]), (low[0], low[1], low[2]), bits == 0, part))
     return found
 
 
@@ -174,6 +177,8 @@ def alive_part(found: Sequence[Room], axis: int, values: Ints) -> Ints:
     keep = np.zeros(len(values), bool)
     others = tuple(t for t in range(3) if t != axis)
     for room in found:
+        if room.part:
+            continue
         low = room.low[axis]
         free: Bools = np.any(room.free, axis=others)
         if not free.any():

@@ -42,6 +42,11 @@ class Found:
         return self.made if self.made is not None else self.solution.route(start, self.cost[1])
 
 
+def _settled(found: list[Found], bound: Cost | None) -> bool:
+    """Tell whether a bound proves what was found, or that there is nothing."""
+    return bound is None or (bool(found) and found[0].cost <= bound)
+
+
 @dataclass
 class Looker:
     """Searches one space step by step and keeps what it has computed."""
@@ -101,15 +106,18 @@ class Looker:
 
     def reaches_further(self, *, priced: bool) -> bool:
         """Tell whether a duct can get as far as a second elbow at all, on relaxed terms."""
-        for base in self.planar(Terms(priced=priced, relaxed=True)):
+        for base in self.planar(Terms(priced=priced, relaxed=True, legs=True)):
             everywhere = Layers(base.grid, base.layers.out, anywhere=True)
             if Solution(base.grid, everywhere, base.launches).cost(self.space.start.point, PLANAR) is not None:
                 return True
         return False
 
-    def bound(self, *, priced: bool, elbows: int) -> Cost | None:
-        """Give a cost that no route with at most `elbows` elbows can beat; None when there is none at all."""
-        relaxed = self.costs(Terms(priced=priced, relaxed=True), elbows)
+    def bound(self, *, priced: bool, elbows: int, sharp: bool = False) -> Cost | None:
+        """Give a cost that no route with at most `elbows` elbows can beat; None when there is none at all.
+
+        The sharp bound costs more and is never less.
+        """
+        relaxed = self.costs(Terms(priced=priced, relaxed=True, legs=sharp), elbows)
         return relaxed[0].cost if relaxed else None
 
     def exact(self, *, priced: bool, elbows: int, at_least: int, bound: Cost | None) -> list[Found]:
@@ -118,6 +126,13 @@ class Looker:
         if bound is None or at_least > PLANAR or (found and found[0].cost <= bound):
             return found
         return sorted(found + self.costs(Terms(priced=priced, rings=True), elbows, at_least), key=lambda f: f.cost)
+
+    def _sharper(self, bound: Cost, *, priced: bool, elbows: int) -> Cost | None:
+        """Give the sharp bound, or the one that is there where the sharp one's grid would be too large."""
+        try:
+            return self.bound(priced=priced, elbows=elbows, sharp=True)
+        except LimitError:
+            return bound
 
     def look(self, *, priced: bool) -> tuple[list[Found], Cost | None]:
         """Search on hidden or priced terms, no deeper than needed.
@@ -134,6 +149,8 @@ class Looker:
         if plain and plain[0].cost[:2] == (0, 0):
             return plain, plain[0].cost  # nothing has less than no elbow and nothing boxed
         bound = self.bound(priced=priced, elbows=min(limit, PLANAR))
+        if not _settled(plain, bound):
+            bound = self.bound(priced=priced, elbows=min(limit, PLANAR), sharp=True)
         found = self.exact(priced=priced, elbows=min(limit, PLANAR), at_least=0, bound=bound)
         found = sorted(found + self.with_offset(priced=priced), key=lambda f: f.cost)
         if not priced and (not found or found[0].cost[1] >= PLANAR):
@@ -146,6 +163,8 @@ class Looker:
                 bound = self.bound(priced=priced, elbows=depth)
                 if bound is not None:
                     found = self.exact(priced=priced, elbows=depth, at_least=depth, bound=bound)
+                    if not _settled(found, bound):
+                        bound = self._sharper(bound, priced=priced, elbows=depth)
             except LimitError as limit:
                 self.limit = str(limit)
                 break

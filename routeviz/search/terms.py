@@ -22,6 +22,8 @@ class Terms:
     `relaxed`: a lower bound: elbows take only the room of their straight halves, and sloped prisms stop no level run
     and no elbow. (Rounded corners of keep-outs stay exact: straight above or beside a collar their edge is a grid
     coordinate, elsewhere a route could gain a fraction of an inch there at most.)
+    `legs`: with `relaxed`, elbows take the room of what is surely inside their two ends too: a sharper bound on a
+    larger grid.
     `rings`: round elbows take the room of their true shape, not of the box round it.
     `crossing`: a run may cross framing members as if they were cut, at a price a member that outweighs every length;
     elbows may not sit in one, and the open room stays closed.
@@ -30,6 +32,7 @@ class Terms:
 
     priced: bool = False
     relaxed: bool = False
+    legs: bool = False
     rings: bool = False
     crossing: bool = False
     ignore: frozenset[str] = frozenset()
