@@ -20,7 +20,7 @@ from routeviz.views.shapes import Mesh
 from routeviz.views.stage import Stage
 from routeviz.views.viewpoints import Camera
 
-__all__ = ["Shot", "Studio", "shoot"]
+__all__ = ["Shot", "Studio", "furnish", "light_up", "shoot"]
 
 # nothing that the library says of its drivers is for the person who asked for a picture
 vtkObject.GlobalWarningDisplayOff()
@@ -171,6 +171,24 @@ def _far(plotter: pv.Plotter) -> npt.NDArray[np.float64]:
     return depth
 
 
+def furnish(
+    plotter: pv.Plotter, stage: Stage, *, scale: int = 1, without: frozenset[Layer] = frozenset(),
+    glassy: frozenset[Layer] = frozenset(),
+) -> None:  # fmt: skip
+    """Put a stage's pieces into a plotter; `glassy` layers are drawn as glass."""
+    for key, pieces in _batches(stage, without, glassy).items():
+        _add(plotter, pieces, scale, ghosted=bool(key[2]))
+
+
+def light_up(plotter: pv.Plotter, camera: Camera) -> None:
+    """Set the lamps for who stands at a camera."""
+    plotter.renderer.remove_all_lights()
+    for position, focus, intensity, colour in _lights(camera):
+        plotter.add_light(
+            pv.Light(position=position, focal_point=focus, intensity=intensity, color=colour, light_type="scene light")
+        )
+
+
 class Studio:
     """A stage set up once before an off-screen camera; close it, or use it in a ``with`` statement.
 
@@ -194,8 +212,7 @@ class Studio:
         self._plotter = pv.Plotter(off_screen=True, window_size=[size[0] * scale, size[1] * scale], lighting="none")
         pv.Plotter.set_background(self._plotter, "#ece4d6", top="#f8f4ec")
         glassy = frozenset({Layer.BOARD, Layer.SKIN, Layer.KITCHEN, Layer.ROOF} if xray else ())
-        for key, pieces in _batches(stage, without, glassy).items():
-            _add(self._plotter, pieces, scale, ghosted=bool(key[2]))
+        furnish(self._plotter, stage, scale=scale, without=without, glassy=glassy)
         self._plotter.renderer.disable_anti_aliasing()
         window = self._plotter.render_window
         if window is not None:
@@ -213,17 +230,9 @@ class Studio:
         """Give the window back."""
         self._plotter.close()
 
-    def _light(self, camera: Camera) -> None:
-        self._plotter.renderer.remove_all_lights()
-        for position, focus, intensity, colour in _lights(camera):
-            light = pv.Light(
-                position=position, focal_point=focus, intensity=intensity, color=colour, light_type="scene light"
-            )
-            self._plotter.add_light(light)
-
     def shoot(self, camera: Camera) -> Shot:
         """Draw the stage from one place."""
-        self._light(camera)
+        light_up(self._plotter, camera)
         self._plotter.camera_position = [camera.eye, camera.target, camera.up]
         self._plotter.camera.view_angle = camera.angle_deg
         self._plotter.camera.clipping_range = _depths(self.stage, camera)
