@@ -17,9 +17,7 @@ SCENES = sorted((Path(__file__).parents[2] / "scenes").glob("*.toml"))
 @pytest.mark.parametrize(("shift", "lift"), [(-7.25, 0.0), (11.5, 3.0), (0.0, -2.0)])
 def test_moving_the_hood_in_a_frame_is_framing_the_moved_scene(path: Path, shift: float, lift: float) -> None:
     scene = scenefile.load(path)
-    hood = replace(
-        scene.hood, centre_in=scene.hood.centre_in + shift, mount_in=(scene.hood.mount_in or 30.0) + lift
-    )
+    hood = replace(scene.hood, centre_in=scene.hood.centre_in + shift, mount_in=(scene.hood.mount_in or 30.0) + lift)
     there = replace(scene, hood=hood, cooktop=replace(scene.cooktop, centre_in=scene.cooktop.centre_in + shift))
     wanted = {"lot line": 36.0, "window": 120.0}
     assert moved(frame(scene, wanted), there) == frame(there, wanted)
