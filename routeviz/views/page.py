@@ -99,7 +99,9 @@ def fill(plan: Plan, data: dict[str, Any], model: bytes, *, live: bool = False, 
     if live:
         policy += "; connect-src 'self'"
     parts = {
-        "@TITLE@": html.escape((title or f"{plan.scene.name}: duct plan") + (" (invented)" if plan.scene.invented else "")),
+        "@TITLE@": html.escape(
+            (title or f"{plan.scene.name}: duct plan") + (" (invented)" if plan.scene.invented else "")
+        ),
         "@POLICY@": policy,
         "@ANSWER@": html.escape(f"{plan.verdict.value}. {plan.answer} {plan.second}"),
         "@STYLE@": _faces() + "".join(_asset("web", "src", name).decode() for name in _STYLES),
