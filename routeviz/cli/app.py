@@ -28,6 +28,7 @@ _COMMANDS = {
     "compare": "Set the ways out side by side: roof, wall, other sections.",
     "packet": "Write the install packet: drawings, marks, holes, cuts, parts, order of work.",
     "lesson": "Make a lesson into a page to step through; list the lessons that are shipped.",
+    "film": "Film a plan: a swing round the room, and the way of the air.",
     "show": "Open a window on the desktop, with sliders for the hood and the joists.",
     "explain": "Say what a rule checks, why, and where it comes from.",
     "schema": "Print the JSON schema of a scene file or of a plan.",

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import sys
+import tempfile
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, Literal
 
 from cyclopts import Parameter
 
@@ -14,7 +15,10 @@ from routeviz.cli.lessonplans import lesson_fixes, lesson_plans
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
+    from routeviz.model.lesson import Told
+    from routeviz.model.plan import Plan
     from routeviz.views.lessons import Fact
+    from routeviz.views.stage import Stage
 
 __all__ = ["lesson"]
 
@@ -24,6 +28,9 @@ def lesson(
     /,
     *,
     out: Annotated[Path | None, Parameter(name=["--out", "-o"])] = None,
+    pdf: bool = False,
+    paper: Literal["letter", "a4", "tabloid", "a3"] | None = None,
+    film: Literal["gif", "mp4"] | None = None,
     facts: Annotated[bool, Parameter(negative=())] = False,
 ) -> int:
     """Make a lesson into a page to step through; without a file, list the lessons that are shipped.
@@ -34,6 +41,12 @@ def lesson(
         Lesson file, or the name of a shipped lesson.
     out
         Folder for the files; without it, NAME_lesson in the present folder.
+    pdf
+        Write the lesson as a PDF too: a sheet for each step, the answers at the end.
+    paper
+        letter, a4, tabloid or a3; without it, letter for scenes in inches and a4 for metric ones.
+    film
+        Write it as a moving picture too: gif, or mp4 with the extra part "motion".
     facts
         Print what the lesson's plans say, by the names that its words may use, and write nothing.
     """
@@ -56,8 +69,36 @@ def lesson(
     told = lessons.tell(written, bare, said, name=path.stem)
     folder = folder_for(path, out or Path(f"{path.stem}_lesson"))
     write_text(folder / "lesson.html", lessons.compose(told, bare))
-    print(f"Written to {folder}: lesson.html", file=sys.stderr)  # noqa: T201
+    written_files = ["lesson.html"]
+    if pdf:
+        written_files.append(_pdf(told, plans, bare, folder, paper or ""))
+    if film:
+        lessons.film(told, bare, _barred(plans), folder / f"lesson.{film}")
+        written_files.append(f"lesson.{film}")
+    print(f"Written to {folder}: {', '.join(written_files)}", file=sys.stderr)  # noqa: T201
     return 0
+
+
+def _barred(plans: Mapping[str, Plan]) -> dict[str, Stage]:
+    from routeviz.views import stage as stages
+
+    return {name: stages.build(plan) for name, plan in plans.items()}
+
+
+def _pdf(told: Told, plans: Mapping[str, Plan], bare: Mapping[str, Stage], folder: Path, paper: str) -> str:
+    """Write the PDF; without OpenGL it has no pictures, and one line says so."""
+    from routeviz.drawings.lesson_sheets import lesson_pdf
+    from routeviz.errors import MissingPartError
+    from routeviz.views import lessons
+
+    with tempfile.TemporaryDirectory(prefix="routeviz-") as scratch:
+        try:
+            pictures = lessons.write_pictures(told, bare, _barred(plans), Path(scratch))
+        except MissingPartError as fault:
+            print(f"No pictures in the PDF: {fault}", file=sys.stderr)  # noqa: T201
+            pictures = ()
+        lesson_pdf(told, plans[""], folder / "lesson.pdf", pictures, paper=paper)
+    return "lesson.pdf"
 
 
 def _list_shelf() -> None:

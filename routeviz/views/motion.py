@@ -21,7 +21,15 @@ from routeviz.views.parts import Layer
 from routeviz.views.stage import Stage
 from routeviz.views.viewpoints import Camera, Viewport, camera
 
-__all__ = ["air_path", "flight_cameras", "follow_air", "turn_cameras", "turntable"]
+__all__ = [
+    "air_path",
+    "flight_cameras",
+    "follow_air",
+    "require_parts",
+    "turn_cameras",
+    "turntable",
+    "write_film",
+]
 
 Array = npt.NDArray[np.float64]
 _STEP_IN = 1.5
@@ -106,11 +114,23 @@ def _write_gif(frames: Iterator[Image.Image], path: Path, per_second: int) -> No
     )
 
 
-def _write_mp4(frames: Iterator[Image.Image], path: Path, size: tuple[int, int], per_second: int) -> None:
-    if find_spec("imageio_ffmpeg") is None:
+def require_parts(form: str) -> None:
+    """See to it that films of a form, gif or mp4, can be made here.
+
+    Raises
+    ------
+    MissingPartError
+        If there is no OpenGL driver, or the part that MP4 needs is not installed.
+    """
+    if form == "mp4" and find_spec("imageio_ffmpeg") is None:
         raise MissingPartError(
             "MP4 needs the extra part 'motion': pip install 'routeviz[motion]'. GIF works without it."
         )
+    gl.require()
+
+
+def _write_mp4(frames: Iterator[Image.Image], path: Path, size: tuple[int, int], per_second: int) -> None:
+    require_parts("mp4")
     import imageio_ffmpeg
 
     writer = imageio_ffmpeg.write_frames(
@@ -132,14 +152,31 @@ def _film(
     per_second: int,
     without: frozenset[Layer],
 ) -> Path:
-    target = Path(path)
-    suffix = target.suffix.lower()
-    if suffix not in (".gif", ".mp4"):
-        raise ValueError(f"{target.name}: a moving picture is a .gif or an .mp4 file")
     size = (size[0] // 2 * 2, size[1] // 2 * 2)
+    _known(Path(path))
     gl.require()
+    return write_film(_frames(stage, cameras, size, without=without), path, size, per_second)
+
+
+def _known(target: Path) -> None:
+    if target.suffix.lower() not in (".gif", ".mp4"):
+        raise ValueError(f"{target.name}: a moving picture is a .gif or an .mp4 file")
+
+
+def write_film(frames: Iterator[Image.Image], path: Path | str, size: tuple[int, int], per_second: int) -> Path:
+    """Write frames as a GIF or MP4 file, whole or not at all; the ending of its name says which.
+
+    Raises
+    ------
+    MissingPartError
+        If MP4 is asked for and its part is not installed.
+    ValueError
+        If the file is neither .gif nor .mp4.
+    """
+    target = Path(path)
+    _known(target)
+    suffix = target.suffix.lower()
     partial = target.with_name(f".{target.stem}.{os.getpid()}.part{suffix}")
-    frames = _frames(stage, cameras, size, without=without)
     try:
         if suffix == ".gif":
             _write_gif(frames, partial, per_second)
