@@ -80,6 +80,7 @@ def test_gif_holds_different_frames(tmp_path):
 @pytest.mark.usefixtures("_driver")
 def test_mp4_without_its_part_names_it(tmp_path, monkeypatch):
     monkeypatch.setattr(motion, "find_spec", lambda name: None)
+    monkeypatch.delitem(sys.modules, "imageio_ffmpeg", raising=False)
     with pytest.raises(MissingPartError, match=r"routeviz\[motion\]"):
         motion.turntable(build(view_plans.plan()), tmp_path / "t.mp4", size=(160, 100), frames=2)
     assert list(tmp_path.iterdir()) == []

@@ -1,0 +1,168 @@
+"""Lessons in a real browser, opened from disk with the network refused; stepped by mouse, by keyboard and by ear."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from lessonbench import told
+from namedcontrols import unnamed
+
+from routeviz.views import lessons
+
+pytestmark = [pytest.mark.browser, pytest.mark.slow]
+
+
+@pytest.fixture(scope="module")
+def faults(tmp_path_factory):
+    _, _, lesson, bare = told("find-the-five-faults")
+    file = tmp_path_factory.mktemp("lesson") / "faults.html"
+    file.write_text(lessons.compose(lesson, bare), encoding="utf-8")
+    return file, lesson
+
+
+@pytest.fixture(scope="module")
+def members(tmp_path_factory):
+    _, _, lesson, bare = told("which-member-may-be-cut")
+    file = tmp_path_factory.mktemp("lesson") / "members.html"
+    file.write_text(lessons.compose(lesson, bare), encoding="utf-8")
+    return file, lesson
+
+
+def to_step(page, n):
+    while page.tab.evaluate("routeviz.lesson().at") < n:
+        page.tab.click("#lesson .next")
+
+
+def tree(page):
+    return page.tab.locator("body").aria_snapshot()
+
+
+def test_nothing_is_told_before_the_faults_are_found(open_page, faults):
+    file, lesson = faults
+    page = open_page(file)
+    find = next(n for n, s in enumerate(lesson.steps) if s.candidates)
+    for n in range(find + 1):
+        to_step(page, n)
+        assert page.tab.inner_text("#lesson h2") == lesson.steps[n].title
+        assert page.tab.locator(".pin").count() == 0
+        heard = tree(page)
+        for told_too_soon in ("must be cleared", "Blocked", "Broken", "short", "M1503.3"):
+            assert told_too_soon not in heard, (n, told_too_soon)
+        assert page.tab.evaluate("routeviz.answer().findings.length") == 0
+    assert page.faults == []
+
+
+def test_marking_in_list_and_picture_is_one_and_is_judged(open_page, faults):
+    file, lesson = faults
+    page = open_page(file)
+    n, step = next((n, s) for n, s in enumerate(lesson.steps) if s.candidates)
+    to_step(page, n)
+    broken = [c.letter for c in step.candidates if c.broken]
+    fine = next(c.letter for c in step.candidates if not c.broken)
+    page.until("document.querySelectorAll('.letter').length > 3")
+    in_picture = page.tab.locator(".letter").all_inner_texts()
+    clicked = next(c for c in broken if c in in_picture)
+    page.tab.locator(".letter", has_text=re.compile(f"^{clicked}$")).dispatch_event("click")
+    assert page.tab.is_checked(f"#lesson input[value={clicked}]")
+    for letter in [*[b for b in broken if b != clicked][:-1], fine]:
+        page.tab.check(f"#lesson input[value={letter}]")
+    page.tab.click("#lesson .check")
+    said = page.tab.inner_text("#lesson .reveal")
+    assert said.startswith(f"{len(broken) - 1} of {len(broken)} found, 1 that is not broken.")
+    assert page.tab.locator("#lesson .opt.right").count() == len(broken)
+    assert page.tab.locator("#lesson .opt em", has_text="Broken: not found").count() == 1
+    assert page.tab.locator("#lesson .opt em", has_text="Not broken").count() == 1
+    page.until("document.querySelector('#lessonlive').textContent.includes('of 5 found')")
+    assert page.tab.locator(".pin.broken").count() > 0
+    assert page.tab.locator("#finds .find.broken").count() >= 4
+    page.tab.click("#lesson .back")
+    page.tab.click("#lesson .next")
+    assert page.tab.inner_text("#lesson .reveal") == said  # what was answered stays answered
+    assert page.faults == []
+
+
+def test_another_plan_of_the_lesson_is_another_answer(open_page, faults):
+    file, lesson = faults
+    page = open_page(file)
+    n = next(n for n, s in enumerate(lesson.steps) if s.plan == "mended")
+    to_step(page, n)
+    page.until("routeviz.answer().verdict === 'Works'")
+    assert page.tab.evaluate("routeviz.answer().elbows") == 0
+    page.tab.click("#lesson .back")
+    page.until("routeviz.lesson().plan === ''")
+    page.until("routeviz.answer().elbows === 1")
+    assert page.faults == []
+
+
+def test_a_lesson_is_stepped_and_answered_with_keys_alone(open_page, members):
+    file, lesson = members
+    page = open_page(file)
+    page.tab.keyboard.press("ArrowRight")
+    assert page.tab.evaluate("routeviz.lesson().at") == 1
+    assert page.tab.evaluate("document.activeElement.textContent") == lesson.steps[1].title
+    page.tab.keyboard.press("Tab")
+    page.tab.keyboard.press("Space")  # the first answer
+    right = next(i for i, c in enumerate(lesson.steps[1].choices) if c.right)
+    for _ in range(right):
+        page.tab.keyboard.press("ArrowDown")
+    assert page.tab.evaluate("routeviz.lesson().at") == 1  # arrows choose here, and do not turn the page
+    for _ in range(3):
+        page.tab.keyboard.press("Tab")
+        if page.tab.evaluate("document.activeElement.textContent") == "Check":
+            break
+    page.tab.keyboard.press("Enter")
+    assert page.tab.inner_text("#lesson .reveal").startswith("Right.")
+    assert page.tab.evaluate("document.activeElement.textContent") == "Next"
+    page.tab.keyboard.press("Enter")
+    assert page.tab.evaluate("routeviz.lesson().at") == 2
+    page.tab.keyboard.press("ArrowLeft")
+    assert page.tab.evaluate("routeviz.lesson().at") == 1
+    assert page.faults == []
+
+
+def test_what_is_pointed_at_is_outlined_where_it_stands(open_page, members):
+    file, lesson = members
+    page = open_page(file)
+    assert lesson.steps[0].marks
+    page.until("document.querySelectorAll('#pointing .pb').length === 1")
+    path = page.tab.get_attribute("#pointing .pb", "d")
+    drawn = [tuple(map(float, p.split())) for p in re.findall(r"[ML]([\d.-]+ [\d.-]+)", path)]
+    body = lesson.steps[0].marks[0].bodies[0]
+    seen = page.tab.evaluate(f"{[list(p) for p in body]}.map(p => routeviz.picture().project(...p))")
+    assert min(x for x, _ in drawn) == pytest.approx(min(p[0] for p in seen), abs=0.2)
+    assert max(y for _, y in drawn) == pytest.approx(max(p[1] for p in seen), abs=0.2)
+    assert page.faults == []
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_on_a_phone_picture_and_buttons_stay_in_sight(open_page, faults, scheme):
+    file, lesson = faults
+    page = open_page(file, size=(390, 844), scheme=scheme, touch=True)
+    n = next(n for n, s in enumerate(lesson.steps) if s.candidates)
+    to_step(page, n)
+    page.tab.locator("#lesson .opt").nth(6).scroll_into_view_if_needed()
+    page.tab.wait_for_timeout(200)
+    assert page.tab.evaluate("document.documentElement.scrollWidth") <= 390
+    picture, walk = page.tab.locator("#pic").bounding_box(), page.tab.locator("#lesson .walk").bounding_box()
+    assert picture["y"] >= -1
+    assert picture["height"] > 200
+    assert walk["y"] + walk["height"] <= 845
+    for button in page.tab.locator("#lesson .walk button").all():
+        assert button.bounding_box()["height"] >= 40
+    assert page.faults == []
+
+
+def test_a_lesson_reads_as_headings_a_question_and_named_controls(open_page, members):
+    file, lesson = members
+    page = open_page(file)
+    to_step(page, 1)
+    heard = tree(page)
+    assert f'heading "{lesson.title}" [level=1]' in heard
+    assert f'heading "{lesson.steps[1].title}" [level=2]' in heard
+    assert f'group "{lesson.steps[1].ask}"' in heard
+    for choice in lesson.steps[1].choices:
+        assert f'radio "{choice.say}"' in heard
+    assert 'button "Check"' in heard
+    assert f'region "Lesson: {lesson.title}"' in heard
+    assert unnamed(page) == []
