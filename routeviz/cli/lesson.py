@@ -56,9 +56,7 @@ def lesson(
     if file is None:
         _list_shelf()
         return 0
-    path = Path(file)
-    if not path.suffix and not path.is_file():
-        path = lessons.find(file) or path
+    path = _path(file)
     written, plans = lesson_plans(path)
     fixes = lesson_fixes(written, plans)
     said = {name: lessons.facts_of(plan, fixes[name]) for name, plan in plans.items()}
@@ -99,6 +97,22 @@ def _pdf(told: Told, plans: Mapping[str, Plan], bare: Mapping[str, Stage], folde
             pictures = ()
         lesson_pdf(told, plans[""], folder / "lesson.pdf", pictures, paper=paper)
     return "lesson.pdf"
+
+
+def _path(file: str) -> Path:
+    """Give the file of a lesson: its own, or that of a shipped one of that name."""
+    from routeviz.errors import Mistake, SceneError
+    from routeviz.views import lessons
+
+    path = Path(file)
+    if path.suffix or path.is_file():
+        return path
+    found = lessons.find(file)
+    if found is None:
+        shipped = ", ".join(each.name for each in lessons.shelf())
+        problem = "there is no such file, and none of that name is shipped"
+        raise SceneError((Mistake(file, None, "the lesson", "", problem, f"Shipped are: {shipped}"),))
+    return found
 
 
 def _list_shelf() -> None:
