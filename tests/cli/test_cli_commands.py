@@ -228,7 +228,10 @@ def test_help_and_version_are_quick_and_load_nothing_heavy() -> None:
         done = python(code, flag)
         assert (done.returncode, done.stderr) == (0, "")
     helped = python(code, "--help").stdout
-    assert all(name in helped for name in ("new", "plan", "check", "compare", "packet", "explain", "schema"))
+    assert all(
+        name in helped
+        for name in ("new", "plan", "check", "compare", "packet", "explain", "film", "lesson", "schema", "show")
+    )
     assert not BANNED.search(helped)
 
 
@@ -246,7 +249,9 @@ def test_help_takes_little_longer_than_the_library_that_reads_commands() -> None
     assert best("-m", "routeviz", "--help") < 4 * best("-c", "import cyclopts, rich.console")
 
 
-@pytest.mark.parametrize("command", ["new", "plan", "check", "compare", "packet", "explain", "schema"])
+@pytest.mark.parametrize(
+    "command", ["new", "plan", "check", "compare", "packet", "explain", "film", "lesson", "schema", "show"]
+)
 def test_each_command_has_help(command: str) -> None:
     said = call(command, "--help")
     assert (said.code, said.err) == (0, "")
