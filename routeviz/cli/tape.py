@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
-from cyclopts import Parameter
+from cyclopts import Parameter, validators
 
+from routeviz.cli.files import write_bytes, write_text
 from routeviz.cli.scenes import load_scene
 
 if TYPE_CHECKING:
@@ -17,7 +19,14 @@ __all__ = ["tape"]
 
 
 def tape(
-    scene: Path, /, *, step: float = 1.0, as_json: Annotated[bool, Parameter(name="--json", negative=())] = False
+    scene: Path,
+    /,
+    *,
+    step: Annotated[float, Parameter(validator=validators.Number(gte=0.25, lte=12))] = 1.0,
+    as_json: Annotated[bool, Parameter(name="--json", negative=())] = False,
+    svg: Path | None = None,
+    png: Path | None = None,
+    height_step: Annotated[float, Parameter(validator=validators.Number(gte=0.5, lte=12))] = 3.0,
 ) -> int:
     """Show, for every place of the hood along the wall, the best way out; one search answers them all.
 
@@ -29,17 +38,46 @@ def tape(
         Inches from place to place.
     as_json
         Print the places as JSON alone.
+    svg
+        Draw the tape to this SVG file, one row for each mounting height.
+    png
+        The same as a PNG picture.
+    height_step
+        Inches from height to height in the drawing.
     """
     from routeviz import reports, studies
 
     loaded = load_scene(scene)
-    (row,) = studies.wall_plans(loaded, studies.places(loaded, step_in=step), studies.heights(loaded))
+    places, (own,) = studies.places(loaded, step_in=step), studies.heights(loaded)
+    heights = (own,) if svg is None and png is None else studies.heights(loaded, step_in=height_step)
+    rows = studies.wall_plans(loaded, places, heights)
+    row = min(rows, key=lambda r: abs((r[0].scene.hood.mount_in or 0.0) - own))
     if as_json:
         print(json.dumps([_place(plan) for plan in row], indent=1, ensure_ascii=False))  # noqa: T201
-        return 0
-    print(f"{loaded.name}\n")  # noqa: T201
-    print(reports.tape_text(row))  # noqa: T201
+    else:
+        print(f"{loaded.name}\n")  # noqa: T201
+        print(reports.tape_text(row))  # noqa: T201
+    for file in _drawn(rows, (loaded.hood.centre_in, own), svg, png):
+        if not as_json:
+            print(f"\nDrawn: {file}")  # noqa: T201
     return 0
+
+
+def _drawn(
+    rows: tuple[tuple[Plan, ...], ...], hood_at: tuple[float, float], svg: Path | None, png: Path | None
+) -> Iterator[Path]:
+    """Draw the tape to the files asked for; give each when it is there."""
+    if svg is None and png is None:
+        return
+    from routeviz import drawings
+
+    page = drawings.tape_page(rows, hood_at=hood_at)
+    if svg is not None:
+        write_text(svg, drawings.to_svg(page))
+        yield svg
+    if png is not None:
+        write_bytes(png, drawings.to_png(page))
+        yield png
 
 
 def _place(plan: Plan) -> dict[str, object]:

@@ -1,4 +1,4 @@
-"""DRAW: a plan becomes sheets; primitives in millimetres first, then SVG and PDF.
+"""DRAW: a plan becomes sheets; primitives in millimetres first, then SVG, PDF and PNG.
 
 The front end knows kitchens and emits frozen primitives; the back ends know only primitives. `checking.faults` says
 what is wrong with a sheet before anyone prints it.
@@ -8,6 +8,9 @@ from __future__ import annotations
 
 from routeviz.drawings.checking import faults
 from routeviz.drawings.packet import packet, sheets, svgs
+from routeviz.drawings.png import to_png
 from routeviz.drawings.sheet import PAPERS
+from routeviz.drawings.svg import to_svg
+from routeviz.drawings.tape_sheet import tape_page
 
-__all__ = ["PAPERS", "faults", "packet", "sheets", "svgs"]
+__all__ = ["PAPERS", "faults", "packet", "sheets", "svgs", "tape_page", "to_png", "to_svg"]

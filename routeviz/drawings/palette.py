@@ -25,6 +25,10 @@ BLADE: Final = "#f7ecc6"
 BLADE_EDGE: Final = "#a98f45"
 HOOK: Final = "#8d9297"
 BAR: Final = "#b52d15"
+WAY_WALL: Final = "#4d7ea6"  # one elbow
+WAY_OFF: Final = "#d9a441"  # two elbows, always outlined
+WAY_OFF_EDGE: Final = "#6b4700"
+NO_PLACE: Final = "#8f877a"
 WHITE: Final = "#ffffff"
 
 HEAVY: Final = 0.55  # what is built
