@@ -140,7 +140,9 @@ def test_on_a_phone_picture_and_buttons_stay_in_sight(open_page, faults, scheme)
     file, lesson = faults
     page = open_page(file, size=(390, 844), scheme=scheme, touch=True)
     n = next(n for n, s in enumerate(lesson.steps) if s.candidates)
+    page.tab.evaluate("scrollTo(0, 400)")
     to_step(page, n)
+    assert page.tab.evaluate("scrollY") == 0  # a new step is read from its beginning
     page.tab.locator("#lesson .opt").nth(6).scroll_into_view_if_needed()
     page.tab.wait_for_timeout(200)
     assert page.tab.evaluate("document.documentElement.scrollWidth") <= 390
@@ -150,6 +152,10 @@ def test_on_a_phone_picture_and_buttons_stay_in_sight(open_page, faults, scheme)
     assert walk["y"] + walk["height"] <= 845
     for button in page.tab.locator("#lesson .walk button").all():
         assert button.bounding_box()["height"] >= 40
+    page.tab.click("#lesson .check")
+    page.until("document.querySelectorAll('.pin.broken').length > 0")
+    # the bars of a flag are a pattern that must be laid out somewhere to be painted
+    assert page.tab.evaluate("document.querySelector('#p-bad').closest('svg').getClientRects().length") > 0
     assert page.faults == []
 
 

@@ -20,7 +20,7 @@ function cover(answer) {
 function bytesOf(text) { return Uint8Array.from(atob(text.trim()), c => c.charCodeAt(0)).buffer; }
 function go(n, focus = true) {
   at = Math.max(0, Math.min(lesson.steps.length - 1, n));
-  const s = step(), set = () => { stand(); if (focus) $('#lesson h2').focus({ preventScroll: true }); };
+  const s = step(), set = () => { stand(); if (focus) { scrollTo(0, 0); $('#lesson h2').focus({ preventScroll: true }); } };
   write();
   if (s.plan !== shown) {
     shown = s.plan;
