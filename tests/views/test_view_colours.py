@@ -119,3 +119,16 @@ def test_route_colours_differ_pairwise_in_grey():
     colours = sheet("light")
     for a, b in combinations(("up", "wall", "off"), 2):
         assert contrast(colours[a], colours[b]) > 1.35, (a, b)
+
+
+@pytest.mark.parametrize("eye", list(EYES))
+def test_what_a_lesson_points_at_stands_out_from_every_material(eye):
+    """A teal line in a pale casing: one of the two has 3 to 1 (WCAG 2.2, 1.4.11) against whatever lies behind it."""
+    style = (HERE / "src" / "lesson.css").read_text(encoding="utf-8")
+    line, casing = (re.search(rf"#pointing \.{name}\{{stroke:(#[0-9a-f]{{6}})", style) for name in ("pb", "pa"))
+    assert line is not None
+    assert casing is not None
+    for name, finish in palette.MATERIALS.items():
+        best = max(contrast(ink[1], finish.colour, EYES[eye]) for ink in (line, casing))
+        assert best >= 3.0, (name, best)
+    assert contrast(line[1], casing[1], EYES[eye]) >= 4.5

@@ -12,7 +12,7 @@ from shapely.geometry.base import BaseGeometry
 
 from routeviz.model.lesson import Mark, Told, ToldStep
 from routeviz.views import fonts, gl
-from routeviz.views.palette import INK, PAPER, TEAL
+from routeviz.views.palette import INK, PAPER
 from routeviz.views.parts import Layer
 from routeviz.views.stage import Stage
 from routeviz.views.viewpoints import Camera, Viewport, camera, project
@@ -22,6 +22,7 @@ __all__ = ["pictures", "step_picture", "write_pictures"]
 _VIEWS = {"square": "room"}
 _PORT = Viewport(0.04, 0.05, 0.96, 0.95)
 _DISC_PX = 15
+_LINE, _CASING = "#0a4a50", "#fcf9f3"  # one of the two stands out from every material, for every eye
 
 
 def step_picture(step: ToldStep, stage: Stage, size: tuple[int, int]) -> Image.Image:
@@ -61,8 +62,8 @@ def _outline(draw: ImageDraw.ImageDraw, mark: Mark, view: Camera, size: tuple[in
     for part in getattr(joined, "geoms", [joined]):
         if part.geom_type == "Polygon" and not part.is_empty:
             ring = [(float(x), float(y)) for x, y in part.exterior.coords]
-            draw.line(ring, fill="#fcf9f3", width=7, joint="curve")
-            draw.line(ring, fill=TEAL, width=3, joint="curve")
+            draw.line(ring, fill=_CASING, width=7, joint="curve")
+            draw.line(ring, fill=_LINE, width=3, joint="curve")
 
 
 def _letters(draw: ImageDraw.ImageDraw, step: ToldStep, view: Camera, size: tuple[int, int]) -> None:
