@@ -22,7 +22,7 @@ __all__ = ["pictures", "step_picture", "write_pictures"]
 _VIEWS = {"square": "room"}
 _PORT = Viewport(0.04, 0.05, 0.96, 0.95)
 _DISC_PX = 15
-_LINE, _CASING = "#0a4a50", "#fcf9f3"  # one of the two stands out from every material, for every eye
+_LINE, _CASING = "#073a40", "#fcf9f3"  # one of the two stands out from every material, for every eye
 
 
 def step_picture(step: ToldStep, stage: Stage, size: tuple[int, int]) -> Image.Image:
