@@ -57,6 +57,10 @@ def lesson(
         _list_shelf()
         return 0
     path = _path(file)
+    if film:
+        from routeviz.views.motion import require_parts
+
+        require_parts(film)
     written, plans = lesson_plans(path)
     fixes = lesson_fixes(written, plans)
     said = {name: lessons.facts_of(plan, fixes[name]) for name, plan in plans.items()}

@@ -44,8 +44,9 @@ def findings_sheets(plan: Plan, paper: Paper, number: str, fixes: Sequence[Fix] 
         flow.head("Waived")
         for n, finding in waived:
             flow.paragraph(f"{n}  {finding.title}: {finding.waived}", ink.SMALL)
-    flow.gap()
-    flow.paragraph(CAUTION, ink.SMALL, colour=ink.INK2)
+    if plan.best is None:  # else it stands under the order of work
+        flow.gap()
+        flow.paragraph(CAUTION, ink.SMALL, colour=ink.INK2)
     return flow.sheets
 
 

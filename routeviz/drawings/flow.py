@@ -15,6 +15,8 @@ __all__ = ["Cell", "Column", "Flow"]
 
 _LEAD = 3.7
 _AIR = 1.9
+_TIGHT_AIR = 1.1  # when that keeps a table on its sheet
+_KEEP = 17.0  # a table's titles and its first row
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,9 +80,9 @@ class Flow:
         if self.sheet.room[1] + 2.0 > self.y - height:
             self._begin()
 
-    def head(self, title: str, keep: float = 14.0) -> None:
-        """Write a list's title with its line."""
-        self.need(keep + 8.0)
+    def head(self, title: str, keep: float = _KEEP) -> None:
+        """Write a list's title with its line; `keep` is the room wanted below it on the same sheet [mm]."""
+        self.need(keep + 9.4)
         self.y -= 3.2
         self.sheet.sketch.text((self.left, self.y), title, ink.HEADING, Face.SERIF)
         self.y -= 2.0
@@ -102,15 +104,19 @@ class Flow:
     def table(self, columns: Sequence[Column], rows: Sequence[Sequence[str | Cell]], size: float = ink.BODY) -> None:
         """Write a table; its titles are repeated on every sheet, and a row is never torn."""
         edges = self._edges(columns)
-        self.need(16.0)
-        self._titles(columns, edges)
-        for row in rows:
-            cells = [c if isinstance(c, Cell) else Cell(c) for c in row]
-            lines = [
+        made = [[c if isinstance(c, Cell) else Cell(c) for c in row] for row in rows]
+        wrapped_rows = [
+            [
                 self._lines(c, col, edges[k], edges[k + 1], size)
                 for k, (c, col) in enumerate(zip(cells, columns, strict=True))
             ]
-            height = max(len(x) for x in lines) * _LEAD + _AIR
+            for cells in made
+        ]
+        self.need(_KEEP)
+        self._titles(columns, edges)
+        air = self._air([max(len(x) for x in lines) for lines in wrapped_rows])
+        for cells, lines in zip(made, wrapped_rows, strict=True):
+            height = max(len(x) for x in lines) * _LEAD + air
             before = len(self.sheets)
             self.need(height)
             if len(self.sheets) != before:
@@ -121,6 +127,14 @@ class Flow:
                 (self.left, self.y + _LEAD - 0.75), (self.right, self.y + _LEAD - 0.75), ink.HAIR, colour="#b9ad99"
             )
         self.y -= 1.0
+
+    def _air(self, counts: Sequence[int]) -> float:
+        """Give the air under each row [mm]: less where the last rows alone would ask for a sheet of their own."""
+        room = self.y - self.sheet.room[1] - 2.0
+        high = sum(counts) * _LEAD
+        if high + len(counts) * _AIR > room >= high + len(counts) * _TIGHT_AIR:
+            return (room - high) / len(counts)
+        return _AIR
 
     def _edges(self, columns: Sequence[Column]) -> list[float]:
         total = sum(c.share for c in columns)

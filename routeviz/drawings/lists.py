@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flow import Cell, Column, Flow, tick_box
 from routeviz.drawings.hole_sketches import SKETCH, draw_hole_sketch
@@ -17,6 +19,7 @@ from routeviz.units import length_text
 
 __all__ = ["holes_sheets", "measure_sheets", "order_sheets", "parts_sheets"]
 
+_CUTS_TOGETHER = 110.0  # so long a cut list stays on one sheet with its bars [mm]
 _CHOICES = ("duct", "cap", "tolerances", "rules")
 CAUTION = (
     "Plan only: the local code, the makers' instructions and licensed trades decide. Power off and gas closed before "
@@ -38,8 +41,9 @@ def parts_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[
         for b in taken.buy
     ]
     flow.table(columns, rows)
-    if taken.cuts and not option.route.as_built:
-        flow.head("To cut")
+    if taken.cuts and not any(s.id == "compare" for s in taken.steps):  # nothing is cut for a run to be mended
+        bars = sum(math.ceil(p.count / 2) for p in taken.stock)
+        flow.head("To cut", keep=min(_CUTS_TOGETHER, 16.0 + 5.6 * len(taken.cuts) + 6.0 * bars))
         flow.paragraph(_cut_words(option, scene), ink.SMALL, colour=ink.INK2)
         cutting = (Column("", 0.03), Column("piece", 0.07, Face.BOLD), Column("duct", 0.14), Column("shows", 0.11, Face.NARROW, right=True),
                    Column("cut to", 0.11, Face.NARROW_BOLD, right=True), Column("from section", 0.12, Face.NARROW, right=True),

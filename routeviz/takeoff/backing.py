@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 
 from routeviz.catalog import table
@@ -73,12 +72,17 @@ def backing_lines(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> list[B
     """Give the lumber, and the board to patch over each piece."""
     row = table("stock")["backing"]
     margin = float(table("stock")["patch"]["margin_in"])
-    lines: list[BuyLine] = []
+    alike: dict[float, list[Backing]] = {}
     for piece in backing(scene, frame, marks):
-        names = " ".join(piece.marks)
-        long = length_text(piece.length_in, metric=scene.metric)
+        alike.setdefault(piece.length_in, []).append(piece)
+    lumber, boards = [], []
+    for length_in, pieces in alike.items():
+        names = " ".join(name for piece in pieces for name in piece.marks)
         size = str(row["size_metric" if scene.metric else "size"])
-        lines.append(BuyLine("backing between two studs", f"{size}, {long}", 1, "each", f"behind marks {names}"))
-        patch = size_text(piece.length_in, math.fsum((float(row["deep_in"]), 2 * margin)), metric=scene.metric)
-        lines.append(BuyLine("board patch", patch, 1, "each", f"over the backing of {names}"))
-    return lines
+        long = length_text(length_in, metric=scene.metric)
+        patch = size_text(length_in, float(row["deep_in"]) + 2 * margin, metric=scene.metric)
+        lumber.append(
+            BuyLine("backing between two studs", f"{size}, {long}", len(pieces), "each", f"behind marks {names}")
+        )
+        boards.append(BuyLine("board patch", patch, len(pieces), "each", f"over the backing of {names}"))
+    return [*lumber, *boards]

@@ -1,4 +1,4 @@
-"""What is done to a run that hangs already, or is proposed part by part: look, mend, test."""
+"""What is done to a run given part by part that breaks what it must keep: look, mend, test."""
 
 from __future__ import annotations
 

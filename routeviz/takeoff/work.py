@@ -27,7 +27,9 @@ def order_of_work(
     holes: tuple[Hole, ...], marks: tuple[Mark, ...], measure: tuple[MeasureFirst, ...],
 ) -> tuple[Step, ...]:  # fmt: skip
     """Give the steps in an order that respects what each of them needs; ties keep the usual order of the trade."""
-    if route.as_built:
+    if route.as_built and any(
+        f.state is State.BROKEN and f.must and not f.waived and not f.code.startswith("MBR-") for f in findings
+    ):  # a member to cut has steps of its own
         return in_order([*_before(findings, measure, scene), *mending_steps(findings), *_end(route, scene, findings)])
     steps = [
         *_before(findings, measure, scene),

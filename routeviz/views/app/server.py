@@ -90,7 +90,8 @@ class _Site:
         if plan is None or change is None:
             return 0, b""
         if self._model[0] != change.number:
-            self._model = (change.number, gltf.export(stage_of(plan), without={Group.ROUTE}))
+            whole = change.model if change.base == 0 else gltf.export(stage_of(plan), without={Group.ROUTE})
+            self._model = (change.number, whole)
         return self._model
 
     def data(self) -> dict[str, Any] | None:
