@@ -307,7 +307,11 @@ def test_the_wallboard_is_opened_from_stud_to_stud() -> None:
     """A patch of about 14 x 28 in comes with the framed opening (a trade article's figure)."""
     plan = built(stud_dead_centre(), straight(5.5), cap())
     assert plan.best is not None
-    (patch,) = (line for line in plan.best.takeoff.buy if "board" in line.item and "patch" in line.item and "backing" not in repr(line))
+    (patch,) = (
+        line
+        for line in plan.best.takeoff.buy
+        if "board" in line.item and "patch" in line.item and "backing" not in repr(line)
+    )
     wide, high = (float_of(t) for t in patch.size.removesuffix(" in").split(" x "))
     assert wide == pytest.approx(28.0, abs=4.5)
     assert high == pytest.approx(14.0, abs=2.5)
