@@ -12,7 +12,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from framed_house import collars, framed_house
-from oracle.integer_programme import least_length
+from oracle.integer_programme_aside import least_length
 
 from routeviz.model.freespace import (
     Barrier,
