@@ -7,10 +7,12 @@ import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import replace
+from functools import lru_cache
 
 from routeviz import airflow, framing, freespace, routing, rules, search, takeoff
 from routeviz.model.airflow import AirNeed, AirStatus, MakeupAir
 from routeviz.model.finding import Finding, MemberRuling
+from routeviz.model.freespace import FreeSpace
 from routeviz.model.path import Centreline, Outcome, Paths, SearchFacts, WhyNot
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Route
@@ -57,7 +59,14 @@ def settle(scene: Scene, profile: Profile) -> Scene:
     return replace(scene, hood=replace(scene.hood, mount_in=chosen), assumptions=(*scene.assumptions, note))
 
 
-def plan(scene: Scene, *, alternatives: int = 3, counted: bool = True, progress: Progress | None = None) -> Plan:
+def plan(
+    scene: Scene,
+    *,
+    alternatives: int = 3,
+    counted: bool = True,
+    hidden: bool = True,
+    progress: Progress | None = None,
+) -> Plan:
     """Plan one scene from its measures to parts.
 
     Parameters
@@ -68,6 +77,8 @@ def plan(scene: Scene, *, alternatives: int = 3, counted: bool = True, progress:
         Most ways out to work through.
     counted : bool
         Whether parts, cuts and steps are counted; a plan that is only weighed against others needs none.
+    hidden : bool
+        False where it is known that no hidden way exists, so that only ways with boxing need be looked for.
     progress : callable
         Told the name of each stage as it begins.
 
@@ -93,7 +104,7 @@ def plan(scene: Scene, *, alternatives: int = 3, counted: bool = True, progress:
         paths = (
             _as_built_paths()
             if scene.as_built
-            else _searched(frame, scene, profile, others=max(alternatives - 1, 0), explained=counted)
+            else _searched(frame, scene, profile, others=max(alternatives - 1, 0), explained=counted, hidden=hidden)
         )
     with clock("realise"):
         routes = _routes(scene, frame, paths, alternatives)
@@ -111,12 +122,20 @@ def scene_findings(scene: Scene) -> tuple[Finding, ...]:
     return rules.check_scene(scene, framing.frame(scene, rules.keep_away(profile)), profile)
 
 
-def _searched(frame: Frame, scene: Scene, profile: Profile, *, others: int, explained: bool) -> Paths:
+def _searched(
+    frame: Frame, scene: Scene, profile: Profile, *, others: int, explained: bool, hidden: bool
+) -> Paths:  # fmt: skip
     window = rules.mounting_window(scene, profile)
     space = freespace.carve(
         frame, scene, scene.duct.sections[0], heights_in=(window.low_in, window.high_in) if explained else None
     )
-    return search.find(space, others=others, explained=explained)
+    return _found(space, others, explained, hidden)
+
+
+@lru_cache(maxsize=8)
+def _found(space: FreeSpace, others: int, explained: bool, hidden: bool) -> Paths:
+    """Search once for each problem: a change that the duct does not meet, as of the cooktop, leaves it the same."""
+    return search.find(space, others=others, explained=explained, hidden=hidden)
 
 
 def _as_built_paths() -> Paths:

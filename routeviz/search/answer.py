@@ -89,7 +89,9 @@ def _why_not(looker: Looker, *, below: float, explained: bool, boxed: bool = Fal
     return why_not_fewer(space, looker.ground(Terms()), straight, below=below, most=most, boxed=boxed)
 
 
-def find(space: FreeSpace, *, others: int = MOST_ALTERNATIVES, explained: bool = True) -> Paths:
+def find(
+    space: FreeSpace, *, others: int = MOST_ALTERNATIVES, explained: bool = True, hidden: bool = True
+) -> Paths:  # fmt: skip
     """Find the best way out for the hood where it stands.
 
     Cost is lexicographic: boxed length in the open room, elbows, length.
@@ -103,6 +105,9 @@ def find(space: FreeSpace, *, others: int = MOST_ALTERNATIVES, explained: bool =
     explained : bool
         Whether to look for the nearest places with fewer elbows; straight ways are explained in any case.
 
+    hidden : bool
+        False where it is known that no hidden way exists, so that only ways with boxing need be looked for.
+
     Returns
     -------
     Paths
@@ -115,7 +120,7 @@ def find(space: FreeSpace, *, others: int = MOST_ALTERNATIVES, explained: bool =
     front: list[Cost] = []
     bound: Cost | None = None
     try:
-        for priced in (False, True) if space.limits.boxing else (False,):
+        for priced in ((False,) if hidden else ()) + ((True,) if space.limits.boxing else ()):
             found, bound = looker.look(priced=priced)
             front += [f.cost for f in found]
             best = _best(space, found)

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 
 from routeviz import pipeline
 from routeviz.model.finding import Finding, FramingPiece, MemberVerdict, State, Verdict
+from routeviz.model.path import Outcome
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Obstacle, Scene, SectionShape, SectionSize
 from routeviz.model.solids import Solid, SolidKind
@@ -81,7 +82,8 @@ def fixes(
         if progress:
             progress(attempt.words)
         searches += 1
-        again = pipeline.plan(changed, alternatives=1, counted=False)
+        hidden = attempt.kind is not FixKind.BOX or plan.paths.outcome is not Outcome.NONE_EXISTS
+        again = pipeline.plan(changed, alternatives=1, counted=False, hidden=hidden)
         if again.best is None or must_broken(again) or not _does(attempt, again):
             return False
         found.append(_fix(attempt, again))
