@@ -25,12 +25,14 @@ __all__ = [
     "gain_text",
     "inch_text",
     "length_text",
+    "limit_text",
     "mm_text",
     "parse_angle",
     "parse_length",
     "parse_pitch",
     "parse_quantity",
     "quantity_text",
+    "spare_text",
     "ticks",
 ]
 
@@ -362,6 +364,33 @@ def quantity_text(value: float, unit: str, *, metric: bool = False) -> str:
         return f"{plain} {unit}".strip().replace("-", "−")
     counted = unit.removesuffix("s") if value == 1 and "/" not in unit else unit
     return (f"{value:.3g} {counted}" if abs(value) < 1000 else f"{value:.0f} {counted}").replace("-", "−")
+
+
+_PHYSICAL = ("in", "cfm", "fpm", "ft/min", "in wg", "ft", "lb", "V", "Hz", "A")
+
+
+def spare_text(value: float, unit: str, *, metric: bool = False) -> str:
+    """Write a number beside a measured one of the same unit: what is counted was named there.
+
+    Examples
+    --------
+    >>> spare_text(1.5, "in"), spare_text(3, "elbows")
+    ('1 1/2 in', '3')
+    """
+    return quantity_text(value, unit if unit in _PHYSICAL else "", metric=metric)
+
+
+def limit_text(limit: float, relation: str, unit: str, *, measured: bool, metric: bool = False) -> str:
+    """Write a limit; where nothing was measured beside it, it says itself what it asks for.
+
+    Examples
+    --------
+    >>> limit_text(3, "at most", "elbows", measured=True), limit_text(13, "", "thousandths of an inch", measured=False)
+    ('at most 3', 'asks for 13 thousandths of an inch')
+    """
+    if measured:
+        return f"{relation} {spare_text(limit, unit, metric=metric)}".strip()
+    return f"{relation or 'asks for'} {quantity_text(limit, unit, metric=metric)}"
 
 
 def gain_text(value: float, unit: str, *, metric: bool = False) -> str:

@@ -17,11 +17,10 @@ from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene
 from routeviz.model.study import Fix
 from routeviz.model.takeoff import Sheet as Name
-from routeviz.units import flow_text, length_text
+from routeviz.units import flow_text, length_text, limit_text, spare_text
 
 __all__ = ["findings_sheets"]
 
-_PHYSICAL = ("in", "cfm", "fpm", "ft/min", "in wg", "ft", "lb", "V", "Hz", "A")
 _TO_MEND = (State.BROKEN, State.CLOSE, State.NOT_CHECKED)
 
 
@@ -107,15 +106,14 @@ def _finding_row(number: int, finding: Finding, scene: Scene) -> list[str | Cell
     def mark(sketch: Sketch, x: float, y: float) -> None:
         flag(sketch, x, y, finding.state, number)
 
-    bare = finding.unit if finding.unit in _PHYSICAL else ""  # a count names what it counts once
-    limit = f"{finding.relation} {_value(finding.limit, bare, scene)}".strip() if finding.limit is not None else ""
+    measured, limit, spare = _numbers(finding, scene)
     return [
         Cell("", mark),
         f"{finding.state.value}{', waived' if finding.waived else ''}",
         _finding_words(finding),
-        _value(finding.measured, finding.unit, scene),
+        measured,
         limit,
-        _value(finding.margin, bare, scene),
+        spare,
         finding.remedy if finding.state in _TO_MEND else "",
         finding.source_text,
     ]
@@ -129,5 +127,12 @@ def _finding_words(finding: Finding) -> str:
     return f"{what}. {finding.detail}" if finding.detail[:1].isupper() else f"{what}: {finding.detail}"
 
 
-def _value(number: float | None, unit: str, scene: Scene) -> str:
-    return "" if number is None else quantity(number, unit, scene)
+def _numbers(finding: Finding, scene: Scene) -> tuple[str, str, str]:
+    """Give measured, limit and spare as text; empty where there is none."""
+    unit, given = finding.unit, finding.measured is not None
+    limit, spare = finding.limit, finding.margin
+    return (
+        "" if finding.measured is None else quantity(finding.measured, unit, scene),
+        "" if limit is None else limit_text(limit, finding.relation, unit, measured=given, metric=scene.metric),
+        "" if spare is None else spare_text(spare, unit, metric=scene.metric),
+    )

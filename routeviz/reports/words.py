@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from routeviz.model.finding import Finding, State
-from routeviz.units import quantity_text
+from routeviz.units import limit_text, quantity_text, spare_text
 
 __all__ = ["MARKS", "finding_numbers", "wrap"]
 
@@ -16,19 +16,16 @@ MARKS = {
 }
 
 
-_PHYSICAL = ("in", "cfm", "fpm", "ft/min", "in wg", "ft", "lb")
-
-
 def finding_numbers(finding: Finding, *, metric: bool) -> tuple[str, str, str]:
-    """Give measured, limit and spare as text; empty where nothing is measured."""
-
-    def show(value: float | None, unit: str) -> str:
-        return "" if value is None else quantity_text(value, unit, metric=metric)
-
-    unit = finding.unit
-    bare = unit if unit in _PHYSICAL else ""  # a count names what it counts only once
-    limit = f"{finding.relation} {show(finding.limit, bare)}".strip() if finding.limit is not None else ""
-    return show(finding.measured, unit), limit, show(finding.margin, bare)
+    """Give measured, limit and spare as text; empty where there is none."""
+    unit, given = finding.unit, finding.measured is not None
+    measured = "" if finding.measured is None else quantity_text(finding.measured, unit, metric=metric)
+    limit = (
+        ""
+        if finding.limit is None
+        else limit_text(finding.limit, finding.relation, unit, measured=given, metric=metric)
+    )
+    return measured, limit, "" if finding.margin is None else spare_text(finding.margin, unit, metric=metric)
 
 
 def wrap(text: str, width: int = 80, indent: str = "") -> str:

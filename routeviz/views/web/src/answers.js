@@ -62,7 +62,7 @@ export const short = f => {
   const amount = quantity(Math.abs(f.margin), f.unit).replace(/ of .*/, '');
   return f.state === 'broken' ? `${amount} ${f.relation === 'at least' ? 'short' : 'over'}` : `${amount} spare`;
 };
-export const limitText = f => f.limit === null ? '' : `${f.relation} ${quantity(f.limit, f.unit)}`.trim();
+export const limitText = f => f.limit === null ? '' : `${f.relation || (f.measured === null ? 'asks for' : '')} ${quantity(f.limit, f.unit)}`.trim();
 
 const airText = air => air === null ? 'flow unknown' : `${flow(air)} of ${flow(D.scene.rated)} ${flowUnit()}`;
 export const wayText = (words, elbows, length, boxed, air) =>
