@@ -4,16 +4,14 @@ from __future__ import annotations
 
 import json
 from pathlib import Path
-from typing import Annotated
 
-from cyclopts import Parameter
-
+from routeviz.cli.files import AsJson, write_json
 from routeviz.cli.scenes import load_scene
 
 __all__ = ["check"]
 
 
-def check(scene: Path, /, *, as_json: Annotated[bool, Parameter(name="--json", negative=())] = False) -> int:
+def check(scene: Path, /, *, as_json: AsJson = None) -> int:
     """Judge a scene: the route it gives as built, or else the best one found.
 
     Parameters
@@ -21,14 +19,14 @@ def check(scene: Path, /, *, as_json: Annotated[bool, Parameter(name="--json", n
     scene
         Scene file.
     as_json
-        Print the findings as JSON alone.
+        Write only the JSON, to this file; - prints it alone on standard output.
 
     """
     from routeviz import pipeline, reports
 
     plan = pipeline.plan(load_scene(scene), alternatives=1)
-    if as_json:
-        print(json.dumps(reports.plain(plan.all_findings), indent=1, ensure_ascii=False))  # noqa: T201
+    if as_json is not None:
+        write_json(as_json, json.dumps(reports.plain(plan.all_findings), indent=1, ensure_ascii=False))
     else:
         print(reports.wrap(f"{plan.verdict}. {plan.answer}"))  # noqa: T201
         print(reports.findings_text(plan.all_findings, metric=plan.scene.metric))  # noqa: T201

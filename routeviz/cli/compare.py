@@ -4,16 +4,14 @@ from __future__ import annotations
 
 import json
 from pathlib import Path
-from typing import Annotated
 
-from cyclopts import Parameter
-
+from routeviz.cli.files import AsJson, write_json
 from routeviz.cli.scenes import load_scene
 
 __all__ = ["compare"]
 
 
-def compare(scene: Path, /, *, as_json: Annotated[bool, Parameter(name="--json", negative=())] = False) -> int:
+def compare(scene: Path, /, *, as_json: AsJson = None) -> int:
     """Plan a scene for each way out and each of its duct sections, and set them side by side.
 
     Parameters
@@ -21,14 +19,14 @@ def compare(scene: Path, /, *, as_json: Annotated[bool, Parameter(name="--json",
     scene
         Scene file.
     as_json
-        Print the table as JSON alone.
+        Write only the JSON, to this file; - prints it alone on standard output.
     """
     from routeviz import reports, studies
 
     loaded = load_scene(scene)
     ways = studies.compare(loaded)
-    if as_json:
-        print(json.dumps(reports.plain(ways), indent=1, ensure_ascii=False))  # noqa: T201
+    if as_json is not None:
+        write_json(as_json, json.dumps(reports.plain(ways), indent=1, ensure_ascii=False))
     else:
         print(f"{loaded.name}\n")  # noqa: T201
         print(reports.compare_text(ways, metric=loaded.metric))  # noqa: T201

@@ -3,12 +3,18 @@
 from __future__ import annotations
 
 import os
+import sys
 import tempfile
 from pathlib import Path
+from typing import Annotated
+
+from cyclopts import Parameter
 
 from routeviz.errors import RoutevizError
 
-__all__ = ["OutputError", "folder_for", "write_bytes", "write_text"]
+__all__ = ["AsJson", "OutputError", "folder_for", "write_bytes", "write_json", "write_text"]
+
+AsJson = Annotated[str | None, Parameter(name="--json", allow_leading_hyphen=True)]  # a file, or - for standard output
 
 
 class OutputError(RoutevizError):
@@ -47,3 +53,11 @@ def write_bytes(path: Path, data: bytes) -> None:
 def write_text(path: Path, text: str) -> None:
     """Write a text file whole or not at all."""
     write_bytes(path, text.encode("utf-8"))
+
+
+def write_json(target: str, text: str) -> None:
+    """Write JSON to a file, or alone to standard output where the target is -."""
+    if target == "-":
+        sys.stdout.write(text if text.endswith("\n") else f"{text}\n")
+    else:
+        write_text(Path(target), text)

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 from cyclopts import Parameter, validators
 
 from routeviz.cli.apply import apply_fix, target_for
-from routeviz.cli.files import folder_for, write_text
+from routeviz.cli.files import AsJson, folder_for, write_json, write_text
 from routeviz.cli.scenes import load_scene
 
 if TYPE_CHECKING:
@@ -26,7 +26,7 @@ def plan(
     /,
     *,
     out: Annotated[Path | None, Parameter(name=["--out", "-o"])] = None,
-    as_json: Annotated[str | None, Parameter(name="--json", allow_leading_hyphen=True)] = None,
+    as_json: AsJson = None,
     picture: bool = True,
     page: bool = True,
     wall: bool = True,
@@ -68,11 +68,7 @@ def plan(
         apply_fix(scene, apply, fixes)
         return 0
     if as_json is not None:
-        text = reports.plan_json(found, fixes)
-        if as_json == "-":
-            sys.stdout.write(text)
-        else:
-            write_text(Path(as_json), text)
+        write_json(as_json, reports.plan_json(found, fixes))
         return 0
     sys.stdout.write(reports.plan_text(found, fixes=fixes))
     sys.stdout.flush()

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 
 from cyclopts import Parameter, validators
 
-from routeviz.cli.files import write_bytes, write_text
+from routeviz.cli.files import AsJson, write_bytes, write_json, write_text
 from routeviz.cli.scenes import load_scene
 
 if TYPE_CHECKING:
@@ -23,7 +23,7 @@ def tape(
     /,
     *,
     step: Annotated[float, Parameter(validator=validators.Number(gte=0.25, lte=12))] = 1.0,
-    as_json: Annotated[bool, Parameter(name="--json", negative=())] = False,
+    as_json: AsJson = None,
     svg: Path | None = None,
     png: Path | None = None,
     height_step: Annotated[float, Parameter(validator=validators.Number(gte=0.5, lte=12))] = 3.0,
@@ -37,7 +37,7 @@ def tape(
     step
         Inches from place to place.
     as_json
-        Print the places as JSON alone.
+        Write only the JSON, to this file; - prints it alone on standard output.
     svg
         Draw the tape to this SVG file, one row for each mounting height.
     png
@@ -52,13 +52,13 @@ def tape(
     heights = (own,) if svg is None and png is None else studies.heights(loaded, step_in=height_step)
     rows = studies.wall_plans(loaded, places, heights)
     row = min(rows, key=lambda r: abs((r[0].scene.hood.mount_in or 0.0) - own))
-    if as_json:
-        print(json.dumps([_place(plan) for plan in row], indent=1, ensure_ascii=False))  # noqa: T201
+    if as_json is not None:
+        write_json(as_json, json.dumps([_place(plan) for plan in row], indent=1, ensure_ascii=False))
     else:
         print(f"{loaded.name}\n")  # noqa: T201
         print(reports.tape_text(row))  # noqa: T201
     for file in _drawn(rows, (loaded.hood.centre_in, own), svg, png):
-        if not as_json:
+        if as_json is None:
             print(f"\nDrawn: {file}")  # noqa: T201
     return 0
 

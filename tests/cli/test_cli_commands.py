@@ -79,7 +79,7 @@ def test_json_alone_and_no_3d_library() -> None:
 
 @pytest.mark.parametrize("command", ["check", "compare"])
 def test_check_and_compare_as_json(here: Path, command: str) -> None:
-    said = call(command, QUICK, "--json")
+    said = call(command, QUICK, "--json", "-")
     assert (said.code, said.err) == (0, "")
     rows = json.loads(said.out)
     assert rows
@@ -103,6 +103,17 @@ def test_every_rule_is_explained() -> None:
         assert said.code == 0
         assert code in said.out
         assert not BANNED.search(said.out), code
+
+
+def test_rules_are_explained_to_machines(here: Path) -> None:
+    listed = json.loads(call("explain", "--json", "-").out)
+    assert [row["code"] for row in listed] == list(rules.codes())
+    code = listed[0]["code"]
+    assert call("explain", code, "--json", "rule.json").out == ""
+    told = json.loads((here / "rule.json").read_text())
+    assert told["code"] == code
+    assert told["title"] == listed[0]["title"]
+    assert told["why"] == rules.explain(code).why
 
 
 @pytest.mark.parametrize("what", ["scene", "plan"])

@@ -110,7 +110,18 @@ def test_the_svg_is_well_formed_and_says_the_same(page: Page) -> None:
 def test_the_command_draws_both(tmp_path: Path) -> None:
     svg, png = tmp_path / "tape.svg", tmp_path / "tape.png"
     said = call(
-        "tape", SCENES / "lot_line_close.toml", "--step", 12, "--height-step", 12, "--svg", svg, "--png", png, "--json"
+        "tape",
+        SCENES / "lot_line_close.toml",
+        "--step",
+        12,
+        "--height-step",
+        12,
+        "--svg",
+        svg,
+        "--png",
+        png,
+        "--json",
+        "-",
     )
     assert said.code == 0
     assert all("centre_in" in place for place in json.loads(said.out))

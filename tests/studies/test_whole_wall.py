@@ -86,7 +86,7 @@ def test_tape_fits_80_columns_and_names_stretches(row: tuple[Plan, ...]) -> None
 
 def test_tape_command_gives_json_for_machines(capsys: pytest.CaptureFixture[str]) -> None:
     scene = Path(__file__).parents[2] / "scenes" / "rear_outlet_straight_back.toml"
-    assert main(["tape", str(scene), "--step", "8", "--json"]) == 0
+    assert main(["tape", str(scene), "--step", "8", "--json", "-"]) == 0
     places = json.loads(capsys.readouterr().out)
     own = scenefile.load(scene).hood.centre_in
     here = next(p for p in places if p["centre_in"] == own)
