@@ -33,7 +33,7 @@ def explain(code: str = "", /, *, as_json: AsJson = None) -> int:
             write_json(as_json, _as_json([{"code": each, "title": rules.explain(each).title} for each in known]))
             return 0
         for each in known:
-            print(f"{each:<14} {rules.explain(each).title}")  # noqa: T201
+            print(f"{each:<15} {rules.explain(each).title}")  # noqa: T201
         return 0
     wanted = code.strip().upper()
     if wanted not in known:

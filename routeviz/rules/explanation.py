@@ -11,10 +11,11 @@ from routeviz.model.finding import Finding, State
 from routeviz.model.source import Source
 from routeviz.rules.profiles import profile, profiles
 from routeviz.rules.registry import FAMILIES, Rule, all_rules, rule
+from routeviz.units import limit_text, quantity_text, spare_text
 
 __all__ = ["Explanation", "LimitRow", "codes", "explain"]
 
-_WIDTH = 100
+_WIDTH = 80
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,21 +88,29 @@ def _number(value: float | None) -> str:
 
 
 def _told(finding: Finding) -> str:
-    numbers = ""
-    if finding.limit is not None and finding.relation:
-        spare = f", spare {_number(finding.margin)}" if finding.margin is not None else ""
-        numbers = f": {_number(finding.measured)} {finding.unit}, {finding.relation} {_number(finding.limit)}{spare}"
-    return f"{finding.state.value}: {finding.title}{numbers}"
+    unit, said = finding.unit, []
+    if finding.measured is not None:
+        said.append(quantity_text(finding.measured, unit))
+    if finding.limit is not None:
+        said.append(limit_text(finding.limit, finding.relation, unit, measured=finding.measured is not None))
+    if finding.margin is not None:
+        said.append(f"spare {spare_text(finding.margin, unit)}")
+    return f"{finding.state.value}: {finding.title}{': ' if said else ''}{', '.join(said)}"
 
 
 def _paragraph(head: str, body: str) -> str:
-    wrapped = textwrap.fill(body, _WIDTH, initial_indent="  ", subsequent_indent="  ")
-    return f"{head}\n{wrapped}"
+    return f"{head}\n{_filled(f'  {body}', hang=0)}"
+
+
+def _filled(line: str, *, hang: int = 2) -> str:
+    """Fold a line to the terminal's width; what follows stands so much further in than its beginning."""
+    indent = " " * (len(line) - len(line.lstrip()))
+    return textwrap.fill(line.strip(), _WIDTH, initial_indent=indent, subsequent_indent=indent + " " * hang)
 
 
 def _example(words: str, findings: tuple[Finding, ...], quiet: str) -> str:
-    lines = [f"  {words}"] + [f"    {_told(f)}" for f in findings]
-    return "\n".join(lines if findings else [*lines, f"    {quiet}"])
+    told = [_told(f) for f in findings] or [quiet]
+    return "\n".join([_filled(f"  {words}"), *(_filled(f"    {line}") for line in told)])
 
 
 def _limit_lines(rows: tuple[LimitRow, ...]) -> list[str]:
@@ -120,7 +129,7 @@ def _limit_lines(rows: tuple[LimitRow, ...]) -> list[str]:
             shared.setdefault(said, []).append(row.profile)
         for said, places in shared.items():
             text = f"{', '.join(places)}: {': '.join(w for w in said if w)}"
-            lines.append(textwrap.fill(text, _WIDTH, initial_indent="    ", subsequent_indent="      "))
+            lines.append(f"    {text}")
     return lines
 
 
@@ -149,10 +158,10 @@ def _text(one: Rule, rows: tuple[LimitRow, ...], sources: tuple[str, ...], good:
     limits = _limit_lines(rows) + _table_lines(one.tables)
     limits += [f"  {words}" for words in sources if not any(words in line for line in limits)]
     parts = [
-        f"{one.code}  {one.title}  ({FAMILIES[one.family]})",
+        _filled(f"{one.code}  {one.title}  ({FAMILIES[one.family]})"),
         _paragraph("What it checks", one.checks),
         _paragraph("Why", one.why),
-        "Limits and sources\n" + "\n".join(limits),
+        "Limits and sources\n" + "\n".join(_filled(line) for line in limits),
         _paragraph("Applies when", one.applies),
         _paragraph("Does not see", one.blind),
         "Passes\n" + _example(one.passing_words, good, "nothing to find"),

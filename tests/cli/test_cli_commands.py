@@ -102,6 +102,7 @@ def test_every_rule_is_explained() -> None:
         said = call("explain", code.lower())
         assert said.code == 0
         assert code in said.out
+        assert max(map(len, said.out.splitlines())) <= 80, code
         assert not BANNED.search(said.out), code
 
 
