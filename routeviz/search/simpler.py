@@ -11,8 +11,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
+import numpy.typing as npt
 
-from routeviz.model.freespace import Barrier, BarrierKind, Exit, FreeSpace
+from routeviz.model.freespace import Barrier, BarrierKind, Exit, FreeSpace, Ints
 from routeviz.model.path import Blocker, WhyNot
 from routeviz.units import TICKS_PER_IN
 
@@ -54,12 +55,67 @@ def why_not_straight(space: FreeSpace, *, below: float) -> tuple[WhyNot, ...]:
         Elbows of the answer; infinite when there is none.
     """
     found = []
+    barriers = _Barriers.of(space)
     for ways in _candidates(space, below):
-        checked = [(way, _meets(space, way, space.start.point[0])) for way in ways]
-        way, blockers = min(checked, key=lambda w: (len(w[1]), w[0].bodies[-1].z[0]))
+        placed = [_Placed(space, way, barriers.forbidding(way)) for way in ways]
+        checked = [(way, _meets(way, space.start.point[0])) for way in placed]
+        way, blockers = min(checked, key=lambda w: (len(w[1]), w[0].way.bodies[-1].z[0]))
         if blockers:
-            found.append(_explain(space, way, blockers))
+            found.append(_explain(way, blockers))
     return tuple(found)
+
+
+@dataclass(frozen=True)
+class _Barriers:
+    """What may stand in a run, with its bounds as arrays [ticks], of shape (n, 3)."""
+
+    every: tuple[Barrier, ...]
+    lo: Ints
+    hi: Ints
+    runs: npt.NDArray[np.bool_]
+
+    @staticmethod
+    def of(space: FreeSpace) -> _Barriers:
+        every = tuple(b for b in space.barriers if b.kind is not BarrierKind.OUTDOORS)
+        lo = np.array([b.region.lo for b in every], np.int64).reshape(-1, 3)
+        hi = np.array([b.region.hi for b in every], np.int64).reshape(-1, 3)
+        return _Barriers(every, lo, hi, np.array([b.runs for b in every], np.bool_).reshape(-1, 3))
+
+    def forbidding(self, way: _Way) -> tuple[_Interval, ...]:
+        """Give the open interval of places along the wall that each barrier forbids."""
+        stands = np.array([self._in(body) for body in way.bodies])
+        which = np.flatnonzero(stands.any(axis=0)).tolist()
+        first = stands.argmax(axis=0).tolist()
+        return tuple(
+            _Interval(b.region.lo[0] - way.half, b.region.hi[0] + way.half, b, way.bodies[first[n]])
+            for n in which
+            for b in (self.every[n],)
+        )
+
+    def _in(self, body: _Body) -> npt.NDArray[np.bool_]:
+        """Tell which barriers, wherever they are along the wall, stand in this body."""
+        lo, hi = self.lo, self.hi
+        met = (body.y[0] < hi[:, 1]) & (body.y[1] > lo[:, 1]) & (body.z[0] < hi[:, 2]) & (body.z[1] > lo[:, 2])
+        return met & self.runs[:, body.axis] if body.axis >= 0 else met
+
+
+@dataclass(frozen=True, slots=True)
+class _Interval:
+    """The open interval of places [ticks] that a barrier forbids, and the body of the way that it stands in."""
+
+    low: int
+    high: int
+    barrier: Barrier
+    body: _Body
+
+
+@dataclass(frozen=True, slots=True)
+class _Placed:
+    """A straight way in its space, with what each barrier forbids it."""
+
+    space: FreeSpace
+    way: _Way
+    forbidden: tuple[_Interval, ...]
 
 
 def _candidates(space: FreeSpace, below: float) -> Iterator[list[_Way]]:
@@ -113,23 +169,6 @@ def _back(space: FreeSpace, leave: Exit, height: int) -> _Way:
     return _Way("straight back", bodies, leave, (0, height), half)
 
 
-def _blocks(barrier: Barrier, body: _Body) -> bool:
-    """Tell whether a barrier, wherever it is along the wall, stands in this body."""
-    if barrier.kind is BarrierKind.OUTDOORS or (body.axis >= 0 and not barrier.runs[body.axis]):
-        return False
-    lo, hi = barrier.region.lo, barrier.region.hi
-    return body.y[0] < hi[1] and body.y[1] > lo[1] and body.z[0] < hi[2] and body.z[1] > lo[2]
-
-
-def _intervals(space: FreeSpace, way: _Way) -> list[tuple[int, int, Barrier]]:
-    """Give the open interval of places that each barrier forbids."""
-    return [
-        (b.region.lo[0] - way.half, b.region.hi[0] + way.half, b)
-        for b in space.barriers
-        if any(_blocks(b, body) for body in way.bodies)
-    ]
-
-
 def _leaves(way: _Way, x: int) -> bool:
     """Tell whether the exit takes a duct that comes out at x."""
     if way.exit is None:
@@ -138,22 +177,21 @@ def _leaves(way: _Way, x: int) -> bool:
     return bool(way.exit.allows(u, v))  # type: ignore[arg-type]
 
 
-def _meets(space: FreeSpace, way: _Way, x: int) -> tuple[Blocker, ...]:
+def _meets(placed: _Placed, x: int) -> tuple[Blocker, ...]:
     """Name what a way meets at a place: barriers first, then what the exit keeps away from."""
-    gap = space.limits.contact
+    way, gap = placed.way, placed.space.limits.contact
     found = []
-    for low, high, barrier in _intervals(space, way):
-        if low < x < high:
-            region = barrier.region
+    for met in placed.forbidden:
+        if met.low < x < met.high:
+            region = met.barrier.region
             into = min(region.hi[0] - gap, x + way.half) - max(region.lo[0] + gap, x - way.half)
-            body = next(b for b in way.bodies if _blocks(barrier, b))
             at = (
                 _between(x, region.lo[0], region.hi[0]),
-                _between(sum(body.y) // 2, region.lo[1], region.hi[1]),
-                _between(sum(body.z) // 2, region.lo[2], region.hi[2]),
+                _between(sum(met.body.y) // 2, region.lo[1], region.hi[1]),
+                _between(sum(met.body.z) // 2, region.lo[2], region.hi[2]),
             )
-            kind = "zone" if barrier.kind is BarrierKind.CLOSED else "solid"
-            found.append(Blocker(barrier.id, barrier.label, max(into, 0) / TICKS_PER_IN, _inches(at), kind))
+            kind = "zone" if met.barrier.kind is BarrierKind.CLOSED else "solid"
+            found.append(Blocker(met.barrier.id, met.barrier.label, max(into, 0) / TICKS_PER_IN, _inches(at), kind))
     found.sort(key=lambda b: (b.kind == "zone", b.at[2] if way.wanted == "straight up" else b.at[1], b.id))
     if not found and not _leaves(way, x):
         found += list(_kept_out(way, x))
@@ -182,15 +220,15 @@ def _inches(point: tuple[float, float, float]) -> tuple[float, float, float]:
     return (float(point[0]) / TICKS_PER_IN, float(point[1]) / TICKS_PER_IN, float(point[2]) / TICKS_PER_IN)
 
 
-def _explain(space: FreeSpace, way: _Way, blockers: tuple[Blocker, ...]) -> WhyNot:
-    x = space.start.point[0]
-    forbidden = _merged([(low, high) for low, high, _ in _intervals(space, way)])
+def _explain(placed: _Placed, blockers: tuple[Blocker, ...]) -> WhyNot:
+    way, x = placed.way, placed.space.start.point[0]
+    forbidden = _merged([(met.low, met.high) for met in placed.forbidden])
     edges = sorted({e for pair in forbidden for e in pair} | _exit_edges(way))
-    good = [e for e in edges if abs(e - x) <= _REACH and _free(space, way, e)]
+    good = [e for e in edges if abs(e - x) <= _REACH and _free(placed, e)]
     left = max((e for e in good if e < x), default=None)
     right = min((e for e in good if e > x), default=None)
     near, other = sorted((left, right), key=lambda e: abs(e - x) if e is not None else _REACH * 2)
-    middle = None if near is None else _middle(space, way, near, near < x, forbidden)
+    middle = None if near is None else _middle(placed, near, near < x, forbidden)
     return WhyNot(
         wanted=way.wanted,
         blockers=blockers,
@@ -225,19 +263,20 @@ def _exit_edges(way: _Way) -> set[int]:
     return edges
 
 
-def _free(space: FreeSpace, way: _Way, x: int) -> bool:
+def _free(placed: _Placed, x: int) -> bool:
     """Check a place as a whole: inside the bounds, clear of every barrier, and let out by the exit."""
+    space, way = placed.space, placed.way
     inside = space.lo[0] <= x - way.half and x + way.half <= space.hi[0]
     inside &= space.start.reach_x[0] <= x <= space.start.reach_x[1]
-    return inside and not _meets(space, way, x)
+    return inside and not _meets(placed, x)
 
 
-def _middle(space: FreeSpace, way: _Way, near: int, leftwards: bool, forbidden: list[tuple[int, int]]) -> float:
+def _middle(placed: _Placed, near: int, leftwards: bool, forbidden: list[tuple[int, int]]) -> float:
     """Give the shift to the middle of the free stretch that begins at `near`."""
     if leftwards:
         end = max((high for _, high in forbidden if high <= near), default=near - _REACH)
     else:
         end = min((low for low, _ in forbidden if low >= near), default=near + _REACH)
     middle = (near + end) // 2
-    best = middle if _free(space, way, middle) else near
-    return (best - space.start.point[0]) / TICKS_PER_IN
+    best = middle if _free(placed, middle) else near
+    return (best - placed.space.start.point[0]) / TICKS_PER_IN
