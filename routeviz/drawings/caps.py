@@ -48,8 +48,7 @@ def draw_cap(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Fram
     elif axis == 2:
         _roof_side(sketch, view, u, cap_foot_in(route, frame), route, scene)
     else:
-        sign = flat(way, view.axis)[0]
-        _wall_side(sketch, view, u, v, 1.0 if sign > 0 else -1.0, route, scene)
+        _wall_side(sketch, view, (u, v), flat(way, view.axis), route, scene)
 
 
 def _front(sketch: Sketch, view: View, u: float, v: float, route: Route, scene: Scene) -> None:
@@ -84,14 +83,23 @@ def _roof_side(sketch: Sketch, view: View, u: float, v: float, route: Route, sce
     shape(((-r - 3.4, top), (r + 3.4, top), (r + 3.4, top + 1), (1, top + 3.8), (-1, top + 3.8), (-r - 3.4, top + 1)))
 
 
-def _wall_side(sketch: Sketch, view: View, u: float, v: float, sign: float, route: Route, scene: Scene) -> None:
+def _wall_side(
+    sketch: Sketch, view: View, at: tuple[float, float], way: tuple[float, float], route: Route, scene: Scene
+) -> None:
+    """Draw a wall's cap seen from its side or from above; `way` is the direction out, flat."""
     half = cap_size_in(route, scene) / 2
+    across = abs(way[0]) > abs(way[1])
+    sign = 1.0 if way[0 if across else 1] > 0 else -1.0
     r = half - 2.0
 
     def shape(points: tuple[tuple[float, float], ...]) -> None:
         sketch.path(
-            [view.at(u + sign * a, v + b) for a, b in points], ink.MEDIUM, fill=ink.STEEL, closed=True, name="cap"
-        )
+            [view.at(at[0] + sign * a, at[1] + b) if across else view.at(at[0] + b, at[1] + sign * a) for a, b in points],
+            ink.MEDIUM, fill=ink.STEEL, closed=True, name="cap",
+        )  # fmt: skip
 
     shape(((0, -half), (0.5, -half), (0.5, half), (0, half)))
-    shape(((0.5, r), (0.5, -r), (2.0, -r), (4.6, -r - 1.2), (5.2, -r), (2.2, r)))
+    if view.axis == 2:
+        shape(((0.5, r), (0.5, -r), (5.0, -r), (5.0, r)))
+    else:
+        shape(((0.5, r), (0.5, -r), (2.0, -r), (4.6, -r - 1.2), (5.2, -r), (2.2, r)))

@@ -13,8 +13,9 @@ from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, right_text
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.tape import TAPE_HEIGHT, draw_tape
 from routeviz.drawings.words import figure, length, unit_note
+from routeviz.model.path import Blocker
 from routeviz.model.plan import Option, Plan
-from routeviz.model.scene import WallSide
+from routeviz.model.scene import Scene, WallSide
 from routeviz.model.takeoff import Hole
 from routeviz.model.takeoff import Sheet as Name
 
@@ -132,10 +133,7 @@ def _why(sheet: Sheet, plan: Plan, column: float, right: float) -> float:
     scene, room = plan.scene, right - column
     lines: list[str] = []
     for why in plan.paths.why_not:
-        blockers = "; ".join(
-            f"{b.label}, {length(b.overlap_in, scene)} into the duct" if b.overlap_in > 0 else b.label
-            for b in why.blockers[:3]
-        )
+        blockers = "; ".join(_met(b, scene) for b in why.blockers[:3])
         lines += wrapped(
             f"{why.wanted[:1].upper()}{why.wanted[1:]}: {blockers or 'no place'}.", ink.SMALL, Face.SANS, room
         )
@@ -151,6 +149,12 @@ def _why(sheet: Sheet, plan: Plan, column: float, right: float) -> float:
     for n, line in enumerate(lines):
         sheet.sketch.text((column, y - 3.7 * n), line, ink.SMALL)
     return top + 4.0
+
+
+def _met(bar: Blocker, scene: Scene) -> str:
+    if bar.kind == "keep-out":
+        return f"{bar.label}, too near for a cap"
+    return f"{bar.label}, {length(bar.overlap_in, scene)} into the duct" if bar.overlap_in > 0 else bar.label
 
 
 def _lists(sheet: Sheet, plan: Plan, option: Option, column: float, right: float) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 from routeviz.drawings import palette as ink
@@ -9,33 +10,39 @@ from routeviz.drawings.elevation import break_line
 from routeviz.drawings.flat import clipped, clipped_line, ends_of, flat
 from routeviz.drawings.hood import draw_marks
 from routeviz.drawings.house import View, ceiling_line, draw_seen, fits_scale
+from routeviz.drawings.marking_table import draw_table
 from routeviz.drawings.primitives import Anchor, Face
-from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name, section_title
+from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.words import figure, length, unit_note
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
-from routeviz.model.scene import Scene, WallFrame, WallSide
+from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import Solid, SolidKind
-from routeviz.model.takeoff import Mark
+from routeviz.model.takeoff import Hole, Mark
 from routeviz.model.takeoff import Sheet as Name
-from routeviz.units import inch_text, mm_text
 
-__all__ = ["drill_text", "marking_sheet"]
+__all__ = ["marking_sheet"]
 
 _FRAMING = (
     SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.HEADER, SolidKind.SILL, SolidKind.BLOCKING,
 )  # fmt: skip
 _COLUMN = 104.0
-_SOLID_WALLS = ("masonry wall", "concrete wall")
 
 
-def marking_sheet(plan: Plan, option: Option, paper: Paper, number: str) -> Sheet:
-    """Draw the wall behind the hood at a larger scale, with a table of all marks."""
+def marking_sheet(
+    plan: Plan, option: Option | None, paper: Paper, number: str, free: Sequence[tuple[float, str]] = ()
+) -> Sheet:
+    """Draw the wall behind the hood at a larger scale, with a table of all marks.
+
+    Without a route (`option` None) it shows the marks where the hood stands now and, from `free`, the places of its
+    centre that would free a way, and says that nothing is drilled yet.
+    """
     scene = plan.scene
+    marks, holes = (plan.marks, ()) if option is None else (option.takeoff.marks, option.takeoff.holes)
     sheet = new_sheet(paper, Name.MARKING, "Marking the wall")
     left, bottom, right, top = sheet.room
-    u0, v0, u1, v1 = _region(scene, option)
+    u0, v0, u1, v1 = _region(scene, marks, free)
     room = (right - left - _COLUMN - 22.0, top - 9.5 - bottom - 10.0)
     scale = fits_scale(u1 - u0, v1 - v0, room, (*paper.large, *paper.scales))
     mm = 25.4 / scale
@@ -46,18 +53,22 @@ def marking_sheet(plan: Plan, option: Option, paper: Paper, number: str) -> Shee
     view = View(1, Frame2((x0 - u0 * mm, y0 - v0 * mm), mm), (u0, v0, u1, v1))
     _wall(sheet.sketch, view, plan)
     _lines(sheet.sketch, view, plan)
-    _holes(sheet.sketch, view, option)
-    draw_marks(sheet.sketch, view, option.takeoff.marks, names=True)
-    _dimensions(sheet.sketch, view, scene, option)
+    _holes(sheet.sketch, view, holes)
+    draw_marks(sheet.sketch, view, marks, names=True)
+    _dimensions(sheet.sketch, view, scene, marks)
     _electrical(sheet.sketch, view, scene)
-    _table(sheet, plan, option, right - _COLUMN, right)
+    _free_lines(sheet.sketch, view, scene, free)
+    draw_table(sheet, plan, marks, free, (right - _COLUMN, right), stop=option is None)
     return sheet
 
 
-def _region(scene: Scene, option: Option) -> tuple[float, float, float, float]:
+def _region(
+    scene: Scene, marks: Sequence[Mark], free: Sequence[tuple[float, str]]
+) -> tuple[float, float, float, float]:
     bottom = scene.hood_bottom_in or scene.cooktop.height_in + 30.0
     x, half = scene.hood.centre_in, scene.hood.width_in / 2
-    xs = [x - half - 6.0, x + half + 6.0, *(m.left_in + s for m in option.takeoff.marks for s in (-6.0, 6.0))]
+    xs = [x - half - 6.0, x + half + 6.0, *(m.left_in + s for m in marks for s in (-6.0, 6.0))]
+    xs += [at + s for at, _ in free for s in (-3.0, 3.0)]
     left, right = max(min(xs), -1.0), min(max(xs), scene.kitchen.width_in + 1.0)
     return left, bottom - 5.0, right, ceiling_over_hood_in(scene) + 1.5
 
@@ -130,9 +141,9 @@ def _lines(sketch: Sketch, view: View, plan: Plan) -> None:
                  f"centre, {length(x, scene)} from the left wall", ink.SMALL, colour=ink.UP, halo=ink.WALL)  # fmt: skip
 
 
-def _holes(sketch: Sketch, view: View, option: Option) -> None:
+def _holes(sketch: Sketch, view: View, holes: Sequence[Hole]) -> None:
     """Draw holes in the wall's board full, so that marks and holes can be seen together."""
-    for hole in option.takeoff.holes:
+    for hole in holes:
         u, v = flat(hole.centre, 1)
         if abs(hole.centre[1]) > 0.05 or not (
             view.region[0] <= u <= view.region[2] and view.region[1] <= v <= view.region[3]
@@ -149,10 +160,9 @@ def _holes(sketch: Sketch, view: View, option: Option) -> None:
         return
 
 
-def _dimensions(sketch: Sketch, view: View, scene: Scene, option: Option) -> None:
+def _dimensions(sketch: Sketch, view: View, scene: Scene, marks: Sequence[Mark]) -> None:
     """Dimension each screw from the centre line, each row from the mounting line."""
     bottom = scene.hood_bottom_in
-    marks = option.takeoff.marks
     if bottom is None or not marks:
         return
     x = scene.hood.centre_in
@@ -191,78 +201,11 @@ def _electrical(sketch: Sketch, view: View, scene: Scene) -> None:
     sketch.note((x, y), "supply", places, ink.LEAST, halo=ink.WALL)
 
 
-def drill_text(size_in: float, scene: Scene) -> str:
-    """Write a drill's size: 32nds of an inch, or whole millimetres."""
-    return mm_text(size_in) if scene.metric else inch_text(size_in, denominator=32)
-
-
-def _table(sheet: Sheet, plan: Plan, option: Option, left: float, right: float) -> None:
-    scene, sketch = plan.scene, sheet.sketch
-    y = section_title(sheet, (left, sheet.room[3] - 14.0), "Marks", right)
-    heads = ((0.0, "", Anchor.LEFT), (22.0, "from left", Anchor.RIGHT), (37.0, "above floor", Anchor.RIGHT), (40.0, "goes into", Anchor.LEFT),
-             (74.0, "pilot", Anchor.LEFT), (88.0, "leave proud", Anchor.LEFT))  # fmt: skip
-    for dx, words, anchor in heads:
-        sketch.text((left + dx, y), words, ink.LEAST, anchor=anchor, colour=ink.INK2)
-    y -= 4.6
-    for mark in option.takeoff.marks:
-        if y < sheet.room[1] + 30.0:
-            break
-        y = _mark_row(sketch, mark, scene, left, right, y)
-    y -= 2.0
-    for words in _notes(plan, option):
-        for line in _wrapped(words, right - left):
-            if y < sheet.room[1] + 1.0:
-                return
-            sketch.text((left, y), line, ink.SMALL)
-            y -= 3.6
-        y -= 1.0
-
-
-def _wrapped(words: str, room: float) -> list[str]:
-    from routeviz.drawings.lettering import wrapped
-
-    return wrapped(words, ink.SMALL, Face.SANS, room)
-
-
-def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, left: float, right: float, y: float) -> float:
-    if mark.wood:
-        sketch.disc((left + 1.4, y + 0.9), 1.05, ink.FINE, fill=ink.INK)
-    else:
-        sketch.rect((left + 0.4, y - 0.1), (left + 2.4, y + 1.9), ink.MEDIUM, fill=ink.WHITE)
-    sketch.text((left + 4.0, y), mark.label, ink.BODY, Face.BOLD)
-    sketch.text((left + 22.0, y), figure(mark.left_in, scene), ink.BODY, Face.NARROW_BOLD, Anchor.RIGHT)
-    sketch.text((left + 37.0, y), figure(mark.height_in, scene), ink.BODY, Face.NARROW_BOLD, Anchor.RIGHT)
-    holds = _wrapped(mark.holds, 33.0)
-    for n, line in enumerate(holds):
-        sketch.text((left + 40.0, y - 3.5 * n), line, ink.SMALL)
-    sketch.text((left + 74.0, y), drill_text(mark.pilot_in, scene), ink.SMALL, Face.NARROW_BOLD)
-    sketch.text((left + 88.0, y), length(mark.stand_off_in, scene) if mark.stand_off_in else "tight", ink.SMALL)
-    low = y - 3.5 * len(holds)
-    sketch.text((left + 40.0, low), mark.fastener, ink.LEAST, colour=ink.INK2)
-    low -= 1.5
-    sketch.line((left, low), (right, low), ink.HAIR, colour="#b9ad99")
-    return low - 4.0
-
-
-def _notes(plan: Plan, option: Option) -> list[str]:
-    wood = sum(1 for m in option.takeoff.marks if m.wood and m.row != "bracket")
-    hood = sum(1 for m in option.takeoff.marks if m.row != "bracket")
-    notes = [
-        "Filled disc: screw into wood. Open square: anchor. Pilots and sizes are common practice; the fastener's maker decides.",
-    ]
-    if plan.scene.wall(WallSide.HOOD).frame in (WallFrame.WOOD, WallFrame.STEEL):
-        notes.append("Find every stud again with a magnet or a fine nail before drilling; then mark from both lines.")
-    if hood and all(m.holds in _SOLID_WALLS for m in option.takeoff.marks):
-        notes.insert(
-            0,
-            f"The whole {plan.scene.wall(WallSide.HOOD).frame.value} wall holds: drill for the anchors, never into a joint.",
-        )
-    elif hood:
-        backing = "" if wood >= min(2, hood) else (
-            " Let backing into the wall first: anchors alone do not carry a hood. The open squares then take screws.")  # fmt: skip
-        notes.insert(0, f"{wood} of {hood} hood screws meet wood.{backing}")
-    if any(m.row == "bracket" for m in option.takeoff.marks):
-        notes.append(
-            "Bracket screws stand where brackets of this width usually have them: use the bracket's own holes."
-        )
-    return notes
+def _free_lines(sketch: Sketch, view: View, scene: Scene, free: Sequence[tuple[float, str]]) -> None:
+    """Draw where the hood's centre line would stand if it is moved to a free place."""
+    low, high = view.region[1], view.region[3]
+    for at, _ in free:
+        sketch.line(view.at(at, low), view.at(at, high - 1.0), ink.FINE, colour=ink.INK2, dash=ink.CENTRE_DASH)
+        x, y = view.at(at, high)
+        places = [((x + a, y + b), Anchor.MIDDLE) for b in (1.0, 4.0) for a in (0.0, 4.0, -4.0)]
+        sketch.label(places, f"or {figure(at, scene)}", ink.LEAST, Face.NARROW_BOLD, colour=ink.INK2, halo=ink.WHITE)

@@ -13,13 +13,13 @@ from routeviz.drawings.primitives import Anchor
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.words import figure, length, unit_note
-from routeviz.model.plan import Option, Plan
+from routeviz.model.plan import Plan
 from routeviz.model.route import Route
 from routeviz.model.scene import OutdoorKind, RoofForm, RunDirection, Scene
 from routeviz.model.solids import ExitFace, FaceKind, Frame, KeepOut, SolidKind
 from routeviz.model.takeoff import Sheet as Name
 
-__all__ = ["outside_face", "outside_sheet"]
+__all__ = ["draw_outside", "outside_face", "outside_sheet"]
 
 _EDGES = ("edge", "eave")
 _ROOFING = (SolidKind.DECK, SolidKind.COVERING)
@@ -29,18 +29,28 @@ _OVER_IN = 48.0  # of the wall above the cap is shown
 _FAR_IN = 150.0  # things further from the cap are not dimensioned
 
 
-def outside_face(plan: Plan, option: Option) -> ExitFace | None:
+def outside_face(plan: Plan, route: Route) -> ExitFace | None:
     """Give the outer face where the duct ends, or None."""
-    return next((f for f in plan.frame.faces if f.id == option.route.termination.face), None)
+    return next((f for f in plan.frame.faces if f.id == route.termination.face), None)
 
 
-def outside_sheet(plan: Plan, option: Option, face: ExitFace, paper: Paper, number: str) -> Sheet:
+def outside_sheet(plan: Plan, route: Route, face: ExitFace, paper: Paper, number: str) -> Sheet:
     """Draw the face from outside; a roof from above, the hood wall's side at the top of the sheet."""
     roof = face.kind is FaceKind.ROOF
     title = "Roof from above" if roof else f"Outside of {face.label}"
     sheet = new_sheet(paper, Name.OUTSIDE, title)
+    draw_outside(sheet, plan, route, face, number)
+    return sheet
+
+
+def draw_outside(
+    sheet: Sheet, plan: Plan, route: Route, face: ExitFace, number: str, *, title: str = "", column: float = 0.0
+) -> View:
+    """Draw face, things, cap and distances under a heading; the right `column` [mm] of the sheet stays free."""
+    roof, paper, title = face.kind is FaceKind.ROOF, sheet.paper, title or sheet.title
     left, bottom, right, top = sheet.room
-    u0, v0, u1, v1 = _region(face, option.route, plan.scene)
+    right -= column
+    u0, v0, u1, v1 = _region(face, route, plan.scene)
     room = (right - left - 30.0, top - 9.5 - bottom - 12.0)
     scale = fits_scale(u1 - u0, v1 - v0, room, paper.scales)
     mm = 25.4 / scale
@@ -55,15 +65,15 @@ def outside_sheet(plan: Plan, option: Option, face: ExitFace, paper: Paper, numb
     view = View(face.axis, Frame2(origin, mm, flip), (u0, v0, u1, v1))
     sketch = sheet.sketch
     if roof:
-        _roof(sketch, view, face, plan.scene, flat(option.route.termination.point, face.axis))
+        _roof(sketch, view, face, plan.scene, flat(route.termination.point, face.axis))
     else:
         _wall(sketch, view, face, plan.frame)
     for thing in face.keep_outs:
         if thing.kind not in _EDGES:
             _thing(sketch, view, thing)
-    draw_cap(sketch, view, option.route, plan.scene, plan.frame)
-    _distances(sketch, view, face, option.route, plan.scene)
-    return sheet
+    draw_cap(sketch, view, route, plan.scene, plan.frame)
+    _distances(sketch, view, face, route, plan.scene)
+    return view
 
 
 def _flip(face: ExitFace) -> int:

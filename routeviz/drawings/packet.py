@@ -9,6 +9,8 @@ from pathlib import Path
 
 from routeviz.drawings import pdf, svg
 from routeviz.drawings.air_sheet import air_sheets
+from routeviz.drawings.conflict import conflict_sheets
+from routeviz.drawings.conflict_words import free_places
 from routeviz.drawings.findings_sheet import findings_sheets
 from routeviz.drawings.front_sheet import front_sheet
 from routeviz.drawings.lists import holes_sheets, measure_sheets, order_sheets, parts_sheets
@@ -54,7 +56,7 @@ def sheets(
         If there is no such paper.
     """
     size = paper_named(paper or ("A4" if plan.scene.metric else "letter"))
-    made = _drawings(plan, plan.best, size)
+    made = _drawings(plan, plan.best, size, fixes)
     shown = [_picture(title, file, size) for title, file in pictures]
     made += [*shown, *_lists(plan, plan.best, size, [*made, *shown], fixes)]
     extra = template_pages(plan, plan.best, size) if template and plan.best is not None else []
@@ -63,10 +65,13 @@ def sheets(
     return (*pages, *extra)
 
 
-def _drawings(plan: Plan, option: Option | None, paper: Paper) -> list[Sheet]:
+def _drawings(plan: Plan, option: Option | None, paper: Paper, fixes: Sequence[Fix]) -> list[Sheet]:
     made = [front_sheet(plan, option, paper)]
     number = 4  # the first sheet carries 1 to 3
     if option is None:
+        made += conflict_sheets(plan, fixes, paper, number)
+        if plan.scene.hood_bottom_in is not None:
+            made.append(marking_sheet(plan, None, paper, str(3 + len(made)), free_places(plan)))
         return made
     if wants_plan_sheet(plan, option):
         made.append(plan_sheet(plan, option, paper, str(number)))
@@ -74,9 +79,9 @@ def _drawings(plan: Plan, option: Option | None, paper: Paper) -> list[Sheet]:
     for plane in section_planes(option.route):
         made.append(section_sheet(plan, option, plane, paper, str(number)))
         number += 1
-    face = outside_face(plan, option)
+    face = outside_face(plan, option.route)
     if face is not None:
-        made.append(outside_sheet(plan, option, face, paper, str(number)))
+        made.append(outside_sheet(plan, option.route, face, paper, str(number)))
         number += 1
     made.append(marking_sheet(plan, option, paper, str(number)))
     return made

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.house import View
-from routeviz.drawings.marking import drill_text
+from routeviz.drawings.marking_table import drill_text
 from routeviz.drawings.primitives import Anchor, Face, Page
 from routeviz.drawings.sheet import Paper
 from routeviz.drawings.sketch import Frame2, Sketch

@@ -10,7 +10,7 @@ from routeviz.model.path import Paths
 from routeviz.model.route import Route
 from routeviz.model.scene import Assumption, Scene
 from routeviz.model.solids import Frame
-from routeviz.model.takeoff import TakeOff
+from routeviz.model.takeoff import Mark, TakeOff
 
 __all__ = ["SCHEMA_VERSION", "Option", "Plan"]
 
@@ -48,6 +48,7 @@ class Plan:
     assumptions: tuple[Assumption, ...]
     seconds: tuple[tuple[str, float], ...]  # time of each stage
     members: tuple[MemberRuling, ...] = ()  # what may be done to each member that blocks a simpler route
+    marks: tuple[Mark, ...] = ()  # of the hood where it stands, when there is no route to count them with
 
     @property
     def best(self) -> Option | None:

@@ -33,6 +33,7 @@ class Sheet(StrEnum):
     SECTION = "section along the duct"
     OUTSIDE = "outside"
     PICTURE = "where it runs"
+    CONFLICT = "what is in the way"
     MARKING = "marking"
     PARTS = "parts and cuts"
     HOLES = "holes"

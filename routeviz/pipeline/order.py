@@ -18,7 +18,7 @@ from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Route
 from routeviz.model.scene import Assumption, Scene
 from routeviz.model.solids import Frame
-from routeviz.model.takeoff import TakeOff
+from routeviz.model.takeoff import Mark, TakeOff
 from routeviz.pipeline.answer import answer, second_line, verdict
 from routeviz.rules import Profile
 from routeviz.units import length_text
@@ -112,7 +112,8 @@ def plan(
         findings = rules.check_scene(scene, frame, profile)
         options = tuple(_option(scene, frame, profile, route, findings, counted=counted) for route in routes)
         members = rules.blocker_rulings(scene, frame, profile, _open_ways(paths))
-    return conclude(scene, frame, paths, options, findings, members, tuple(clock.times))
+        marks = takeoff.hood_marks(scene, frame) if counted and not options else ()
+    return conclude(scene, frame, paths, options, findings, members, tuple(clock.times), marks)
 
 
 def scene_findings(scene: Scene) -> tuple[Finding, ...]:
@@ -192,6 +193,7 @@ def conclude(
     findings: tuple[Finding, ...],
     members: tuple[MemberRuling, ...] = (),
     seconds: tuple[tuple[str, float], ...] = (),
+    marks: tuple[Mark, ...] = (),
 ) -> Plan:
     """Put an answer together: the verdict, the sentence and the line beneath it follow from what was found."""
     word = verdict(options, findings)
@@ -207,4 +209,5 @@ def conclude(
         assumptions=scene.assumptions,
         seconds=seconds,
         members=members,
+        marks=marks,
     )

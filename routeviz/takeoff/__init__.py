@@ -15,7 +15,7 @@ from routeviz.takeoff.measure import measure_first
 from routeviz.takeoff.parts import buy_list
 from routeviz.takeoff.work import order_of_work
 
-__all__ = ["count"]
+__all__ = ["count", "hood_marks"]
 
 
 def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...] = ()) -> TakeOff:

@@ -1,0 +1,111 @@
+"""The table beside the marked wall: each mark with its place, what it goes into and its drill; the notes below."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from routeviz.drawings import palette as ink
+from routeviz.drawings.conflict_words import STOP, banner
+from routeviz.drawings.lettering import wrapped
+from routeviz.drawings.primitives import Anchor, Face
+from routeviz.drawings.sheet import Sheet, section_title
+from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.words import figure, length
+from routeviz.model.plan import Plan
+from routeviz.model.scene import Scene, WallFrame, WallSide
+from routeviz.model.takeoff import Mark
+from routeviz.units import inch_text, mm_text
+
+__all__ = ["draw_table", "drill_text"]
+
+_SOLID_WALLS = ("masonry wall", "concrete wall")
+
+
+def drill_text(size_in: float, scene: Scene) -> str:
+    """Write a drill's size: 32nds of an inch, or whole millimetres."""
+    return mm_text(size_in) if scene.metric else inch_text(size_in, denominator=32)
+
+
+def draw_table(
+    sheet: Sheet, plan: Plan, marks: Sequence[Mark], free: Sequence[tuple[float, str]], ends: tuple[float, float], *,
+    stop: bool,
+) -> None:  # fmt: skip
+    """Write the table of marks with its notes between the `ends` [mm]; `stop` where there is no route yet."""
+    scene, sketch, (left, right) = plan.scene, sheet.sketch, ends
+    y = sheet.room[3] - 14.0
+    if stop:
+        y = banner(sheet, (left, sheet.room[3] - 3.0), right, STOP) - 6.0
+    y = section_title(sheet, (left, y), "Marks where the hood stands now" if stop else "Marks", right)
+    heads = ((0.0, "", Anchor.LEFT), (22.0, "from left", Anchor.RIGHT), (37.0, "above floor", Anchor.RIGHT), (40.0, "goes into", Anchor.LEFT),
+             (74.0, "pilot", Anchor.LEFT), (88.0, "leave proud", Anchor.LEFT))  # fmt: skip
+    for dx, words, anchor in heads:
+        sketch.text((left + dx, y), words, ink.LEAST, anchor=anchor, colour=ink.INK2)
+    y -= 4.6
+    for mark in marks:
+        if y < sheet.room[1] + 30.0:
+            break
+        y = _mark_row(sketch, mark, scene, left, right, y)
+    y -= 2.0
+    for words in [*_free_words(free, scene), *_notes(plan, marks)]:
+        for line in _wrapped(words, right - left):
+            if y < sheet.room[1] + 1.0:
+                return
+            sketch.text((left, y), line, ink.SMALL)
+            y -= 3.6
+        y -= 1.0
+
+
+def _wrapped(words: str, room: float) -> list[str]:
+    return wrapped(words, ink.SMALL, Face.SANS, room)
+
+
+def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, left: float, right: float, y: float) -> float:
+    if mark.wood:
+        sketch.disc((left + 1.4, y + 0.9), 1.05, ink.FINE, fill=ink.INK)
+    else:
+        sketch.rect((left + 0.4, y - 0.1), (left + 2.4, y + 1.9), ink.MEDIUM, fill=ink.WHITE)
+    sketch.text((left + 4.0, y), mark.label, ink.BODY, Face.BOLD)
+    sketch.text((left + 22.0, y), figure(mark.left_in, scene), ink.BODY, Face.NARROW_BOLD, Anchor.RIGHT)
+    sketch.text((left + 37.0, y), figure(mark.height_in, scene), ink.BODY, Face.NARROW_BOLD, Anchor.RIGHT)
+    holds = _wrapped(mark.holds, 33.0)
+    for n, line in enumerate(holds):
+        sketch.text((left + 40.0, y - 3.5 * n), line, ink.SMALL)
+    sketch.text((left + 74.0, y), drill_text(mark.pilot_in, scene), ink.SMALL, Face.NARROW_BOLD)
+    sketch.text((left + 88.0, y), length(mark.stand_off_in, scene) if mark.stand_off_in else "tight", ink.SMALL)
+    low = y - 3.5 * len(holds)
+    sketch.text((left + 40.0, low), mark.fastener, ink.LEAST, colour=ink.INK2)
+    low -= 1.5
+    sketch.line((left, low), (right, low), ink.HAIR, colour="#b9ad99")
+    return low - 4.0
+
+
+def _free_words(free: Sequence[tuple[float, str]], scene: Scene) -> list[str]:
+    if not free:
+        return []
+    told = "; ".join(f"{length(at, scene)} from the left wall ({words})" for at, words in free)
+    return [f"Or the centre line stands at {told}. The screws keep their distances from both lines; what they meet there "
+            "is told when that place is planned."]  # fmt: skip
+
+
+def _notes(plan: Plan, marks: Sequence[Mark]) -> list[str]:
+    wood = sum(1 for m in marks if m.wood and m.row != "bracket")
+    hood = sum(1 for m in marks if m.row != "bracket")
+    notes = [
+        "Filled disc: screw into wood. Open square: anchor. Pilots and sizes are common practice; the fastener's maker decides.",
+    ]
+    if plan.scene.wall(WallSide.HOOD).frame in (WallFrame.WOOD, WallFrame.STEEL):
+        notes.append("Find every stud again with a magnet or a fine nail before drilling; then mark from both lines.")
+    if hood and all(m.holds in _SOLID_WALLS for m in marks):
+        notes.insert(
+            0,
+            f"The whole {plan.scene.wall(WallSide.HOOD).frame.value} wall holds: drill for the anchors, never into a joint.",
+        )
+    elif hood:
+        backing = "" if wood >= min(2, hood) else (
+            " Let backing into the wall first: anchors alone do not carry a hood. The open squares then take screws.")  # fmt: skip
+        notes.insert(0, f"{wood} of {hood} hood screws meet wood.{backing}")
+    if any(m.row == "bracket" for m in marks):
+        notes.append(
+            "Bracket screws stand where brackets of this width usually have them: use the bracket's own holes."
+        )
+    return notes
