@@ -110,9 +110,9 @@ def constants(
             for axis, touched in run_constants(room, [r for r, runs in stops if runs[along]], along, half):
                 values[axis].update(touched.tolist())
     if terms.priced:
-        for region in space.boxing:
+        for region in space.boxing:  # a price begins where a run's side does, room for an elbow where its body does
             for axis in range(3):
-                for grow in {0, *(half[axis] for _, half in halves)}:
+                for grow in {0, *(half[axis] for _, half in halves), *(abs(v) for b in table.bodies for v in b[axis])}:
                     values[axis].update((region.lo[axis] - grow, region.hi[axis] + grow))
     for face in space.exits:
         for side, axis in enumerate(t for t in range(3) if t != face.axis):
