@@ -164,8 +164,8 @@ def _answer(
         note = "; ".join(filter(None, (note, f"centred in its bay, {apart:+.2f} in")))
     line = centreline(space, table, settled, boxed)
     others = tuple(
-        centreline(space, table, centred(space, table, other) if boxed == 0 else other, option.cost[0])
-        for option, other in alternatives(space, looker, route, count, boxed=boxed > 0)
+        centreline(space, table, other, cost[0])
+        for cost, other in alternatives(space, looker, route, count, boxed=boxed > 0)
     )
     simpler = _why_not(looker, below=line.elbows, explained=explained, boxed=boxed > 0)
     outcome = Outcome.PROVEN if proven else Outcome.BEST_FOUND

@@ -17,7 +17,7 @@ from routeviz.search.moves import END, START, State
 from routeviz.search.terms import Costs
 from routeviz.search.ways import cost_to_leave
 
-__all__ = ["OFFSET", "Bent", "Trace", "trace"]
+__all__ = ["OFFSET", "Bent", "Trace", "line_of", "trace"]
 
 OFFSET = -2  # kind of a corner that belongs to an offset
 
@@ -93,7 +93,7 @@ class _Tracer:
         """Take the next elbow: the nearest one that keeps the promise."""
         state = self.grid.table.states[here.state]
         track = self.grid.track(here.state) if here.slice is None else here.slice.track
-        at = track.find(_line(here.point, self.shape(here), state.axis), here.point[state.axis])
+        at = track.find(line_of(here.point, self.shape(here), state.axis), here.point[state.axis])
         ahead = track.within(at, state.sign)
         names = track.order[ahead]
         length, paid = track.runs(at, ahead)
@@ -140,12 +140,12 @@ class _Tracer:
         for way in self.layers.ways_out(out):
             if int(cost_to_leave([way], found, shape, flat, state.sign, lag, self.grid.terms)[0]) == here.cost:
                 place = list(self.place(here))
-                place[state.axis] = int(way.end.ravel()[_line(here.point, shape, state.axis)])
+                place[state.axis] = int(way.end.ravel()[line_of(here.point, shape, state.axis)])
                 return (place[0], place[1], place[2]), way.exit
         return None
 
 
-def _line(point: tuple[int, int, int], shape: tuple[int, int, int], axis: int) -> int:
+def line_of(point: tuple[int, int, int], shape: tuple[int, int, int], axis: int) -> int:
     """Give a grid point's line along an axis: a flat index over the two other axes."""
     first, second = (t for t in range(3) if t != axis)
     return point[first] * shape[second] + point[second]
