@@ -187,7 +187,7 @@ class _Search:
         trace = Trace(
             tuple(points), (states[0],) * 3 + (states[1],) if before else (states[0],) + (states[1],) * 3,
             after if before else (kind, OFFSET, OFFSET), self.turned.leave, 0,
-            Bent(offset.angle_deg, offset.radius, offset.axis),
+            (Bent(offset.angle_deg, offset.radius, offset.axis),),
         )  # fmt: skip
         return (0, 2, trace.length), trace
 

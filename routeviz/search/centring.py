@@ -242,7 +242,7 @@ def centred(space: FreeSpace, table: Moves, route: Trace, *, longer_in: float = 
     Trace
         Of the same kind; the route itself where nothing is gained.
     """
-    if route.offset is not None or not route.kinds:
+    if route.offsets or not route.kinds:
         return route
     found = _solved(_Programme(space, table, route), longer_in)
     if found is None or not _holds(space, table, route, found):

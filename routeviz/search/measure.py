@@ -121,14 +121,16 @@ def centreline(space: FreeSpace, table: Moves, route: Trace, boxed: int = 0) -> 
     ]  # fmt: skip
     slack = min((gap(body, b.region) for body in runs + elbows for b in solid), default=0.0)
     bends = []
+    bent = iter(enumerate((b for b in route.offsets for _ in (0, 1)), 2))  # each offset bends twice
     for corner, kind, (before, after) in zip(route.points[1:-1], route.kinds, pairwise(route.states), strict=True):
-        bent = route.offset if kind == OFFSET else None
-        plane = after.axis if bent is None else bent.axis
+        number, turned = next(bent) if kind == OFFSET else (0, None)
+        plane = after.axis if turned is None else turned.axis
         side = 2 * (space.section.half_wide if before.wide == plane else space.section.half_high) / TICKS_PER_IN
-        if bent is None:
+        if turned is None:
             bends.append(Bend(inches(corner), 90.0, table.take_off[kind] / TICKS_PER_IN, side))
         else:
-            bends.append(Bend(inches(corner), bent.angle_deg, bent.radius / TICKS_PER_IN, side, offset_id=1))
+            radius = turned.radius / TICKS_PER_IN
+            bends.append(Bend(inches(corner), turned.angle_deg, radius, side, offset_id=number // 2))
     return Centreline(
         points=tuple(inches(p) for p in route.points),
         bends=tuple(bends),

@@ -237,7 +237,7 @@ def _bent(offset: Offset, state: State, start: tuple[int, int, int], at: int, en
             points[n][offset.axis] += offset.sign * offset.distance
     return Trace(
         tuple((p[0], p[1], p[2]) for p in points), (state,) * 3, (OFFSET, OFFSET), face, 0,
-        Bent(offset.angle_deg, offset.radius, offset.axis),
+        (Bent(offset.angle_deg, offset.radius, offset.axis),),
     )  # fmt: skip
 
 

@@ -36,7 +36,7 @@ class Trace:
     """A route.
 
     `points` are the collar, every corner and the end [ticks]; `states` belong to the straights between them, `kinds`
-    to the corners. The two corners of an offset have the kind `OFFSET`; `offset` says how they bend.
+    to the corners. The two corners of an offset have the kind `OFFSET`; `offsets` say how they bend, in order.
     """
 
     points: tuple[Ticks, ...]
@@ -44,12 +44,12 @@ class Trace:
     kinds: tuple[int, ...]
     exit: Exit
     cost: int
-    offset: Bent | None = None
+    offsets: tuple[Bent, ...] = ()
 
     @property
     def elbows(self) -> int:
         """Give the number of elbows; the two bends of an offset count as one."""
-        return len(self.kinds) - (1 if self.offset is not None else 0)
+        return len(self.kinds) - len(self.offsets)
 
     @property
     def length(self) -> int:
