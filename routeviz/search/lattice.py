@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 
 import numpy as np
 
@@ -12,12 +13,16 @@ from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Ints, Regi
 from routeviz.search.lines import Lines, lines
 from routeviz.search.masks import Bools, Corners, Small, block_corners, block_runs, count_runs
 from routeviz.search.moves import Body, Moves
+from routeviz.search.slabs import Slabs, slabs
 from routeviz.search.terms import Terms
 from routeviz.search.torus import drop_free_corners
 
 MOST_EVENTS = 2_500_000  # elbow places; about 400 MB at the peak
 
-__all__ = ["MOST_EVENTS", "Lattice", "Rail", "corners", "lattice", "rail"]
+_SCARCE = 12  # where no more than one grid point in so many is an event, events are sorted into lines
+Track = Lines | Slabs
+
+__all__ = ["MOST_EVENTS", "Lattice", "Rail", "Track", "corners", "lattice", "rail"]
 
 
 @dataclass(frozen=True)
@@ -136,7 +141,7 @@ class Lattice:
     bits: Small
     rails: tuple[Rail, ...]
     flat: int
-    _tracks: dict[tuple[int, tuple[int, int, int]], Lines] = field(default_factory=dict, repr=False)
+    _tracks: dict[tuple[int, tuple[int, int, int]], Track] = field(default_factory=dict, repr=False)
 
     @property
     def shape(self) -> tuple[int, int, int]:
@@ -153,17 +158,27 @@ class Lattice:
         """Tell whether an elbow's body has room at an event."""
         return not int(self.bits[event]) >> body & 1
 
-    def track(self, number: int) -> Lines:
-        """Give the events in lines for the runs of a state; made when first asked for."""
+    def track(self, number: int) -> Track:
+        """Give the events ready to be scanned for the runs of a state; made when first asked for."""
         state, found = self.table.states[number], self.rails[number]
         key = state.axis, self.table.half(state)
         if key not in self._tracks:
             kinds = range(len(self.table.take_off))
             wanted = [(sign, self.table.lag(a, b)) for sign in (1, -1) for a in kinds for b in kinds]
-            self._tracks[key] = lines(
-                state.axis, found.place, found.blocked, found.boxed, self.events, self.number, self.terms, wanted
-            )
+            if self.terms.dear or len(self.alive) * _SCARCE <= self.number.size:
+                self._tracks[key] = lines(
+                    state.axis, found.place, found.blocked, found.boxed, self.events, self.number, self.terms, wanted
+                )
+            else:
+                self._tracks[key] = slabs(
+                    state.axis, found.place, found.blocked, self.alive, self.number, self.terms, wanted, self._work
+                )
         return self._tracks[key]
+
+    @cached_property
+    def _work(self) -> Small:
+        """Room for one scan, shared by all tracks."""
+        return np.empty(self.number.size + 1, np.int32)
 
 
 def lattice(

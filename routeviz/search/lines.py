@@ -16,6 +16,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 import numpy.typing as npt
@@ -24,13 +25,22 @@ from routeviz.model.freespace import Ints
 from routeviz.search.masks import Bools, Small
 from routeviz.search.terms import Costs, Terms
 
-__all__ = ["Lines", "lines"]
+__all__ = ["Ahead", "Lines", "lines"]
 
 _POINTS = 1 << 15  # grid points built at once
 _EVENTS = 1 << 14  # events scanned at once
 _FAR = 1 << 61  # no way, while scanning
 _ROOM = 1 << 60  # segment offsets stay below
 _LAST = (1 << 31) - 1
+
+
+class Ahead(NamedTuple):
+    """Events ahead on a line: the caller's numbers, grid indices along the axis, lengths and costs of the runs there."""
+
+    names: Small
+    at: Small
+    length: Ints
+    cost: Ints
 
 
 @dataclass(frozen=True)
@@ -109,21 +119,16 @@ class Lines:
                 to[here if self.ordered else name[:size]] = cost
         return found
 
-    def find(self, line: int, index: int) -> int:
-        """Give the place in line order of the event on a line at a grid index."""
+    def reach(self, line: int, index: int, sign: int) -> Ahead:
+        """Give the events that a run from the event at a grid index on a line can reach, in ascending order."""
         first, last = (int(np.searchsorted(self.line, np.int32(line), side)) for side in ("left", "right"))
-        return first + int(np.searchsorted(self.index[first:last], np.int32(index)))
-
-    def within(self, event: int, sign: int) -> slice:
-        """Give the events ahead of an event (a place in line order) in its segment."""
+        event = first + int(np.searchsorted(self.index[first:last], np.int32(index)))
         if sign > 0:
-            return slice(event + 1, int(np.searchsorted(self.segment, self.segment[event], "right")))
-        return slice(int(np.searchsorted(self.segment, self.segment[event], "left")), event)
-
-    def runs(self, event: int, others: slice) -> tuple[Ints, Ints]:
-        """Give lengths and costs of runs from an event to others of its segment."""
+            others = slice(event + 1, int(np.searchsorted(self.segment, self.segment[event], "right")))
+        else:
+            others = slice(int(np.searchsorted(self.segment, self.segment[event], "left")), event)
         length = np.abs(self.place[self.index[others]] - self.place[self.index[event]])
-        return length, np.abs(self.key[others] - self.key[event])
+        return Ahead(self.order[others], self.index[others], length, np.abs(self.key[others] - self.key[event]))
 
 
 def _pieces(shape: tuple[int, ...]) -> Iterator[tuple[slice, slice]]:

@@ -20,9 +20,8 @@ import numpy as np
 from routeviz.model.freespace import Exit, Ints, Ticks
 from routeviz.search.bays import Bays, Names
 from routeviz.search.coordinates import Ground
-from routeviz.search.lattice import Lattice, Rail
+from routeviz.search.lattice import Lattice, Rail, Track
 from routeviz.search.launch import Launch, Slice
-from routeviz.search.lines import Lines
 from routeviz.search.moves import END, START, Turn
 from routeviz.search.solve import Solution, solve_on
 from routeviz.search.trace import Trace, line_of
@@ -107,11 +106,9 @@ class _Gatherer:
         state, shape = table.states[first.state], first.shape
         index = tuple(int(np.searchsorted(c, v)) for c, v in zip(first.coordinates, self.collar, strict=True))
         here = index[0], index[1], index[2]
-        at = first.track.find(line_of(here, shape, state.axis), here[state.axis])
-        ahead = first.track.within(at, state.sign)
-        names = first.track.order[ahead].astype(np.int64)
-        length, cost = first.track.runs(at, ahead)
-        ends = first.rail.place[first.track.index[ahead]]
+        ahead = first.track.reach(line_of(here, shape, state.axis), here[state.axis], state.sign)
+        names, length, cost = ahead.names.astype(np.int64), ahead.length, ahead.cost
+        ends = first.rail.place[ahead.at]
         codes = self.bays.codes(
             state.axis, self.collar, np.full(len(ends), self.collar[state.axis]), ends, state.sign
         )  # fmt: skip
@@ -168,23 +165,21 @@ class _Gatherer:
         return np.stack([c[index[:, t]] for t, c in enumerate(coordinates)], axis=1)
 
     def _middle(
-        self, turn: Turn, track: Lines, here: tuple[int, int, int], shape: tuple[int, int, int], place: int,
+        self, turn: Turn, track: Track, here: tuple[int, int, int], shape: tuple[int, int, int], place: int,
         point: list[int], numbers: Ints | np.ndarray | None,
     ) -> None:  # fmt: skip
         """Gather the runs from one elbow to a second one; `numbers` are a slice's numbers in the field."""
         table = self.grid.table
         state = table.states[turn.target]
-        at = track.find(line_of(here, shape, state.axis), here[state.axis])
-        ahead = track.within(at, state.sign)
-        ends = track.order[ahead].astype(np.int64)
+        ahead = track.reach(line_of(here, shape, state.axis), here[state.axis], state.sign)
+        ends, length, cost = ahead.names.astype(np.int64), ahead.length, ahead.cost
         if numbers is not None:
             ends = numbers[ends].astype(np.int64)
-        length, cost = track.runs(at, ahead)
         there = ends >= 0
         for kind in range(len(table.take_off)):
             keep = there & (length >= table.lag(turn.kind, kind))
             if keep.any():
-                to = track.place[track.index[ahead]][keep]
+                to = track.place[ahead.at][keep]
                 codes = self.bays.codes(state.axis, point, np.full(len(to), point[state.axis]), to, state.sign)
                 run = Run(turn.source, turn.target, turn.kind, kind, (), None)
                 self.by_bays(run, codes, np.full(len(to), place), ends[keep], length[keep], cost[keep])

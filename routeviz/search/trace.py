@@ -93,10 +93,8 @@ class _Tracer:
         """Take the next elbow: the nearest one that keeps the promise."""
         state = self.grid.table.states[here.state]
         track = self.grid.track(here.state) if here.slice is None else here.slice.track
-        at = track.find(line_of(here.point, self.shape(here), state.axis), here.point[state.axis])
-        ahead = track.within(at, state.sign)
-        names = track.order[ahead]
-        length, paid = track.runs(at, ahead)
+        line = line_of(here.point, self.shape(here), state.axis)
+        names, _, length, paid = track.reach(line, here.point[state.axis], state.sign)
         best: tuple[int, int, int] | None = None  # length, kind, which of the events ahead
         for kind in range(len(self.grid.table.take_off)):
             after = self.after(here, kind, names)

@@ -16,6 +16,7 @@ import numpy as np
 from routeviz.model.freespace import BarrierKind, Exit, FreeSpace, Ints, Region
 from routeviz.search.lattice import Rail
 from routeviz.search.masks import Bools, Small, overlaps_outline, points_inside
+from routeviz.search.slabs import split
 from routeviz.search.terms import Costs, Terms
 
 __all__ = ["Way", "cost_to_leave", "ways"]
@@ -191,27 +192,13 @@ def cost_to_leave(
     exits = [_Leave(way, sign, lag, terms) for way in made]
     for start in range(0, len(points) if exits else 0, _AT_ONCE):
         flat, least = points[start : start + _AT_ONCE], best[start : start + _AT_ONCE]
-        line, index = _split(flat, shape, found.axis)
+        line, index = split(flat, shape, found.axis)
         for leave in exits:
             leave.apply(least, flat, line, index, found, terms.weight)
     return best
 
 
 _AT_ONCE = 1 << 14  # points, so that all they need stays in the processor's cache
-
-
-def _split(flat: Small, shape: tuple[int, int, int], axis: int) -> tuple[Small, Small]:
-    """Give the line (a flat index over the two other axes) and the index along the axis of flat grid indices."""
-    _, ny, nz = shape
-    if axis == 2:
-        line = flat // np.int32(nz)
-        return line, flat - line * np.int32(nz)
-    first = flat // np.int32(ny * nz)
-    rest = flat - first * np.int32(ny * nz)
-    if axis == 0:
-        return rest, first
-    second = rest // np.int32(nz)
-    return rest + (first - second) * np.int32(nz), second
 
 
 class _Leave:
