@@ -7,6 +7,8 @@ axes of its outline, rectangle against convex polygon, and is an index range alo
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from functools import lru_cache
+from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
@@ -37,20 +39,31 @@ def overlaps_outline(region: Region, u_lo: Ints, u_hi: Ints, v_lo: Ints, v_hi: I
     -------
     array of shape (len(u_lo), len(v_lo))
     """
-    corners = np.array(region.outline, np.int64)
-    low, high = corners.min(axis=0), corners.max(axis=0)
+    low, high, slants = _sides(region.outline)
     hit: Bools = ((u_lo < high[0]) & (u_hi > low[0]))[:, None] & ((v_lo < high[1]) & (v_hi > low[1]))[None, :]
-    for (u1, v1), (u2, v2) in zip(corners, np.roll(corners, -1, axis=0), strict=True):
+    for nu, nv, far in slants:
+        across = nu * (u_lo if nu > 0 else u_hi)
+        along = nv * (v_lo if nv > 0 else v_hi)
+        hit &= across[:, None] < (far - along)[None, :]
+    return hit
+
+
+_Point = tuple[int, int]
+
+
+@lru_cache(maxsize=1 << 12)
+def _sides(outline: tuple[_Point, ...]) -> tuple[_Point, _Point, tuple[tuple[int, int, int], ...]]:
+    """Give a convex outline's lowest and highest coordinates, and per slanted side its outward normal and distance."""
+    us, vs = [u for u, _ in outline], [v for _, v in outline]
+    slants = []
+    for (u1, v1), (u2, v2) in pairwise((*outline, outline[0])):
         if u1 == u2 or v1 == v2:
             continue  # the bounding rectangle has this side
         for nu, nv in ((v2 - v1, u1 - u2), (v1 - v2, u2 - u1)):
-            far = (corners @ np.array([nu, nv])).max()
-            if far > nu * u1 + nv * v1:
-                continue  # points inwards; the outlines' outward sides suffice
-            across = nu * (u_lo if nu > 0 else u_hi)
-            along = nv * (v_lo if nv > 0 else v_hi)
-            hit &= across[:, None] + along[None, :] < far
-    return hit
+            far = nu * u1 + nv * v1
+            if max(nu * u + nv * v for u, v in outline) == far:  # else it points inwards
+                slants.append((nu, nv, far))
+    return (min(us), min(vs)), (max(us), max(vs)), tuple(slants)
 
 
 def _ranges(
