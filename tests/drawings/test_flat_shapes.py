@@ -15,7 +15,7 @@ from routeviz.drawings import faults
 from routeviz.drawings.flat import arc_points, clipped, cut, duct_outlines
 from routeviz.drawings.isometric_order import project
 from routeviz.drawings.lettering import box, plain, width, wrapped
-from routeviz.drawings.primitives import Anchor, Face, Page, Path, Text
+from routeviz.drawings.primitives import Anchor, Disc, Face, Page, Path, Text
 from routeviz.drawings.sketch import Sketch, hatch_lines
 from routeviz.model.solids import Box, Cylinder, Prism, Vec3
 
@@ -103,6 +103,30 @@ def test_the_checker_finds_what_is_wrong() -> None:
     assert [f.kind for f in faults(page(good, Text((12.0, 51.0), "on it", 2.6)))] == ["overlap"]
     assert [f.kind for f in faults(page(good, Text((10.0, 55.0), "turned", 2.6, turn=90)))] == []
     assert [f.kind for f in faults(page(Path(((1.0, 1.0), (50.0, 50.0)), 0.2)))] == ["outside"]
+
+
+def kinds(*items: Text | Path | Disc) -> list[str]:
+    return [f.kind for f in faults(Page("x", "x", 100.0, 100.0, items))]
+
+
+def test_the_checker_finds_a_bold_line_through_a_text() -> None:
+    """The text stands on a base line at 50; half of its height above it is 50.9 mm."""
+    word = Text((40.0, 50.0), "struck", 2.6)
+    bold, thin = 0.35, 0.2
+    assert kinds(word, Path(((30.0, 50.9), (70.0, 50.9)), bold)) == ["struck"]
+    assert kinds(word, Path(((30.0, 50.9), (70.0, 50.9)), thin)) == []  # dimension and hidden lines may
+    assert kinds(word, Path(((41.0, 40.0), (42.0, 60.0)), bold)) == ["struck"]
+    assert kinds(word, Path(((30.0, 49.0), (70.0, 49.0)), bold)) == []  # an underline
+    assert kinds(word, Path(((41.0, 50.0), (42.0, 51.5)), bold)) == []  # a tick of 1.8 mm
+    assert (
+        kinds(word, Path(((30.0, 45.0), (70.0, 45.0), (70.0, 56.0), (30.0, 56.0)), bold, closed=True)) == []
+    )  # a frame
+    assert kinds(word, Path(((30.0, 45.0), (70.0, 45.0), (52.0, 56.0)), bold, closed=True)) == [
+        "struck"
+    ]  # its last side
+    assert kinds(Text((40.0, 50.0), " ", 2.6), Path(((30.0, 50.9), (70.0, 50.9)), bold)) == []
+    assert kinds(word, Disc((42.0, 44.0), 7.0, bold)) == ["struck"]
+    assert kinds(word, Disc((42.0, 51.0), 20.0, bold)) == []  # all round it
 
 
 def test_labels_take_the_first_free_place() -> None:
