@@ -1,0 +1,149 @@
+"""The second half of the work: the duct, what closes the house again, the hood, the test."""
+
+from __future__ import annotations
+
+from routeviz.model.finding import Finding
+from routeviz.model.route import PartKind, Route
+from routeviz.model.scene import AboveKind, Scene
+from routeviz.model.solids import FaceKind, Frame, SolidKind
+from routeviz.model.takeoff import Mark, Sheet, Step
+from routeviz.takeoff.backing import needs_backing
+from routeviz.takeoff.building import cover_gap_in, needs_makeup, patched
+from routeviz.takeoff.hangers import hangers
+from routeviz.takeoff.holes import main_axis, on_block
+from routeviz.units import length_text
+
+__all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
+
+
+def duct_steps(route: Route, frame: Frame) -> list[Step]:
+    """Give the laying of the duct, from cutting to the cap."""
+    has_cap = any(p.kind is PartKind.CAP for p in route.parts)
+    elbows = ", set the elbows to their angles" if any(p.kind is PartKind.ELBOW for p in route.parts) else ""
+    steps = [
+        Step("cut-duct", f"Cut the straights to the cut list{elbows} and lay the run out dry on the floor.",
+             ("outside", "inside", "sleeve"), "The laid-out length agrees with the route's length.",
+             "Cut sheet metal is sharp: gloves.", Sheet.PARTS),
+        Step("run", "Put the duct in from the hood's end outwards, crimped ends pointing with the air.",
+             ("cut-duct", "ties", "frame"), "Clear of every member by the drawn distance; slope, if any, to outdoors.",
+             "", Sheet.SECTION),
+    ]  # fmt: skip
+    if hangers(route):
+        steps.append(Step("hang", "Hang it: straps as counted, none crushing the duct.", ("run",), "", "", Sheet.PARTS))
+    steps.append(
+        Step("seal", "At least three screws in each joint, then seal it; the joint at the hood waits for the hood.",
+             ("run", "hang"), "Screws do not reach further in than they must.", "", Sheet.PARTS)
+    )  # fmt: skip
+    if has_cap:
+        roof = route.termination.kind is FaceKind.ROOF
+        how = "Set flashing and cap: upper edge under the covering, lower edge over it." if roof else (
+            "Set the cap and seal its flange at the top and the sides.")  # fmt: skip
+        if not roof and any(on_block(frame.solid(p.solid)) for p in route.penetrations):
+            how = f"Set the mounting block into the siding with its channel, flashed at the top. {how}"
+        steps.append(Step("cap", how, ("seal",), "The damper swings free by hand and falls shut; no screen in the way.",
+                          "Ladder tied off.", Sheet.OUTSIDE))  # fmt: skip
+    return steps
+
+
+def closing_steps(
+    route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...], marks: tuple[Mark, ...]
+) -> list[Step]:
+    """Give what is closed and looked at before the boards are: fireblocking, wrap, makeup air, supply, inspection."""
+    steps: list[Step] = []
+    sheets = (SolidKind.BOARD, SolidKind.SUBFLOOR, SolidKind.SLAB)
+    passed = [p for p in route.penetrations if frame.solid(p.solid).kind in sheets]
+    if passed:
+        level = any(main_axis(p.direction) == 2 for p in passed)
+        where = "at ceiling and floor level with fireblocking" if level else "where it passes a wall's board"
+        steps.append(Step("fireblock", f"Close the gaps round the duct {where}.",
+                          ("seal",), "", "", Sheet.PARTS))  # fmt: skip
+    if scene.site.cold_climate and scene.above.kind is AboveKind.ATTIC:
+        steps.append(
+            Step("wrap", "Wrap the duct above the ceiling, jacket taped tight.", ("seal",), "", "", Sheet.PARTS)
+        )
+    if needs_makeup(scene, findings):
+        steps.append(Step("makeup", "Fit the makeup-air damper and its interlock.", ("power",), "", "Its wiring is the "
+                          "electrician's work.", Sheet.FINDINGS))  # fmt: skip
+    steps.append(
+        Step("wire", "Bring the hood's supply to its entry point.", ("marks", "power", "look"), "",
+             "By a licensed electrician where the law asks for one.", Sheet.HOOD_WALL)
+    )  # fmt: skip
+    steps.append(
+        Step("inspect", "Have the duct, the cut members and the wire inspected before they are covered.",
+             ("seal", "cap", "fireblock", "wrap", "ties", "wire", "frame", "makeup", "backing"),
+             "Signed off, or not asked for where you live. Take photographs.", "", Sheet.FINDINGS)
+    )  # fmt: skip
+    if needs_backing(scene, marks) or patched(route, scene, frame):
+        steps.append(Step("patch", "Patch the boards.", ("inspect",), "", "", Sheet.PARTS))
+    return steps
+
+
+def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step]:
+    """Give the hanging of the hood and its cover."""
+    upper = [m for m in marks if m.row == "upper"]
+    lower = [m for m in marks if m.row == "lower"]
+    bracket = [m for m in marks if m.row == "bracket"]
+    steps: list[Step] = []
+    backed = needs_backing(scene, marks)
+    if backed:
+        steps.append(
+            Step("backing", "Open the board between the studs behind the open-square marks, let the backing in flush with the "
+                 "studs' faces and fix it to both.", ("marks", "power", "protect", "look"),
+                 "The backing carries your own weight.", "Shallow cut only: set the blade to the board's thickness.",
+                 Sheet.MARKING)
+        )  # fmt: skip
+    if upper:
+        proud = length_text(upper[0].stand_off_in, metric=scene.metric)
+        anchors = "set anchors where a mark says so, " if not backed else ""
+        text = f"Drill the pilots, {anchors}drive the upper screws and leave them {proud} proud."
+        steps.append(Step("screws", text, ("patch", "inspect", "backing", "marks"), "Pull on each screw before it carries anything.",
+                          "", Sheet.MARKING))  # fmt: skip
+    if bracket:
+        steps.append(
+            Step(
+                "bracket",
+                "Fix the cover's bracket under the ceiling.",
+                ("patch", "inspect", "marks"),
+                "",
+                "",
+                Sheet.MARKING,
+            )
+        )
+    pounds = f"{scene.hood.weight_lb:.0f} lb" if not scene.metric else f"{scene.hood.weight_lb * 0.45359237:.0f} kg"
+    after = "; drive the lower screws tight" if lower else ""
+    rear = abs(route.parts[0].direction[1]) > 0.5
+    into = "back into the duct, its collar with a bead of sealant," if rear else "so that its collar enters the duct,"
+    steps.append(
+        Step("lift", f"Two people lift the hood ({pounds}) {into} onto its screws, level it, and tighten{after}.",
+             ("screws", "patch", "inspect", "wire", "seal"), "It cannot slide off when pulled forward.",
+             "Two people. Nobody stands on the cooktop.", Sheet.MARKING)
+    )  # fmt: skip
+    joint = "Three screws through the duct into the hood's collar, then seal the joint."
+    held = "The hood's own damper opens and shuts by hand; no screw touches it."
+    if rear:
+        joint = (
+            "Look in from the hood and through the cap: the collar sits in the duct all round, and its damper swings."
+        )
+        held = "No gap is seen round the collar; if there is one, take the hood down and try again."
+    steps.append(Step("connect", joint, ("lift", "seal"), held, "", Sheet.SECTION))
+    gap = cover_gap_in(scene)
+    if gap is not None:
+        text = f"Set the cover to {length_text(gap, metric=scene.metric)} and fix it to its bracket."
+        steps.append(Step("cover", text, ("connect", "bracket"), "", "", Sheet.PARTS))
+    return steps
+
+
+def end_steps(route: Route, scene: Scene, findings: tuple[Finding, ...]) -> list[Step]:
+    """Give the test of the whole."""
+    spill = ""
+    if scene.rules.open_flue_appliance or scene.rules.open_flue_appliance is None:
+        spill = " With any open-flue appliance burning, doors and windows shut: check that its flue does not spill."
+    capped = any(p.kind is PartKind.CAP for p in route.parts)
+    damper = "the cap's damper" if capped else "the damper at the duct's end"
+    text = f"Power on. Run every speed: {damper} opens fully and shuts after.{spill}"
+    if needs_makeup(scene, findings):
+        text += " The makeup-air damper opens with the hood."
+    return [
+        Step("test", text, ("connect", "cover", "cap", "makeup", "patch"), "Air leaves outdoors and nowhere else.",
+             "A spilling flue means carbon monoxide: switch off and call the trade.", Sheet.AIR)
+    ]  # fmt: skip

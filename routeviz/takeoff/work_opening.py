@@ -1,0 +1,145 @@
+"""The first half of the work: what is settled, marked and opened before any duct is laid."""
+
+from __future__ import annotations
+
+from routeviz.model.finding import Finding, State
+from routeviz.model.route import Route
+from routeviz.model.scene import CooktopKind, Scene, WallFrame, WallSide
+from routeviz.model.solids import FaceKind, Frame, SolidKind
+from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Sheet, Step
+from routeviz.takeoff.building import behind_board
+from routeviz.takeoff.holes import main_axis, needs_sleeve
+from routeviz.takeoff.lumber import openings
+from routeviz.units import length_text
+
+__all__ = ["before_steps", "marking_steps", "opening_up_steps"]
+
+_MOST_SHOWN = 3
+
+
+def before_steps(findings: tuple[Finding, ...], measure: tuple[MeasureFirst, ...], scene: Scene) -> list[Step]:
+    """Give what comes before any mark: settle, measure, switch off, protect."""
+    broken = [f for f in findings if f.state is State.BROKEN and not f.waived]
+    steps = []
+    if broken:
+        more = len(broken) - _MOST_SHOWN
+        names = "; ".join(dict.fromkeys(_inside_a_sentence(f.title) for f in broken[:_MOST_SHOWN]))
+        names += f"; and {more} more" if more > 0 else ""
+        steps.append(Step("settle", f"Settle what is broken first: {names}.", (), "Nothing is cut before this is settled.",
+                          "", Sheet.FINDINGS))  # fmt: skip
+    first = (
+        "; ".join(_inside_a_sentence(m.what) for m in measure[:_MOST_SHOWN]) or "the wall, the ceiling and the cooktop"
+    )
+    steps.append(
+        Step("measure", f"Measure and write down: {first}. The whole list is on its sheet.", ("settle",),
+             "Any number past its limit: stop and plan again.", "", Sheet.MEASURE)
+    )  # fmt: skip
+    gas = " Close the gas valve of the cooktop." if scene.cooktop.kind is CooktopKind.GAS else ""
+    steps.append(
+        Step("power", f"Switch off the circuits in this wall and ceiling, lock them, and test that they are dead.{gas}",
+             ("measure",), "The tester reads dead at the hood's wire and at every box in the wall.",
+             "Wires, pipes and gas may run where the scene shows nothing.")
+    )  # fmt: skip
+    steps.append(
+        Step("protect", "Cover the cooktop and the floor; mask the doorway.", ("measure",), "",
+             "A house from before 1980 may hold asbestos or lead paint: have a sample tested before dust is made.")
+    )  # fmt: skip
+    return steps
+
+
+def _inside_a_sentence(words: str) -> str:
+    return f"{words[:1].lower()}{words[1:]}"
+
+
+def _framed(scene: Scene) -> bool:
+    """Whether the hood wall has studs."""
+    return scene.wall(WallSide.HOOD).frame in (WallFrame.WOOD, WallFrame.STEEL)
+
+
+def marking_steps(scene: Scene, marks: tuple[Mark, ...]) -> list[Step]:
+    """Give the marking of the wall."""
+    centre = length_text(scene.hood.centre_in, metric=scene.metric)
+    bottom = scene.hood_bottom_in
+    if bottom is None:
+        return [
+            Step(
+                "marks", f"Draw the plumb centre line {centre} from the left wall.", ("measure",), "", "", Sheet.MARKING
+            )
+        ]
+    line = length_text(bottom, metric=scene.metric)
+    text = f"Draw the plumb centre line {centre} from the left wall and the level mounting line {line} above the floor"
+    if marks:
+        text += "; mark the screws from both lines"
+    hold = "Both diagonals of the hood's outline are equal"
+    hold += "; find each stud again with a magnet or a fine nail." if _framed(scene) else "; no screw meets a joint."
+    return [Step("marks", f"{text}.", ("measure",), hold, "", Sheet.MARKING)]
+
+
+def opening_up_steps(route: Route, scene: Scene, frame: Frame, holes: tuple[Hole, ...]) -> list[Step]:
+    """Give the opening of the house, from a small look inside to the hole outside and its sleeve."""
+    if not holes:
+        return []
+    inspection = "2 in" if not scene.metric else "50 mm"
+    kinds = {frame.solid(h.solid).kind for h in holes}
+    if (
+        not _framed(scene)
+        and SolidKind.FURRING not in kinds
+        and all(main_axis(p.direction) == 1 for p in route.penetrations)
+    ):
+        look = "Drill a small hole at each hole's centre and watch the dust and the drill: hollows, iron, a joint."
+    else:
+        look = (f"Cut a small opening of {inspection} at each hole's centre in the board and look and feel inside with a light "
+                "and a mirror.")  # fmt: skip
+    steps = [
+        Step("look", look, ("marks", "power", "protect"),
+             "No wire, pipe, gas or member within the full circle; members stand where the drawing has them.",
+             "Shallow cut only: set the blade to the board's thickness.", Sheet.HOLES)
+    ]  # fmt: skip
+    cut = openings(route, frame)
+    if cut:
+        names = ", ".join(o.label for o in cut)
+        steps.append(
+            Step("frame", f"Frame the opening and hold the load before {names} is cut.", ("look",),
+                 "The finding for this member allows the cut, or an engineer has signed it.",
+                 "Shore the ceiling before a bearing member is cut.", Sheet.FINDINGS)
+        )  # fmt: skip
+    steps += _strips(route, scene, frame)
+    steps.append(
+        Step("inside", "Cut the holes inside, layer by layer, to the hole schedule.", ("look", "frame", "open", "strip"), "",
+             "Eye and breathing protection; keep hands off blind cavities.", Sheet.HOLES)
+    )  # fmt: skip
+    if SolidKind.PLATE in kinds:
+        steps.append(Step("ties", "Cut the plates and nail the ties across them.", ("inside",), "Every tie is on before the "
+                          "duct covers it.", "", Sheet.PARTS))  # fmt: skip
+    roof = route.termination.kind is FaceKind.ROOF
+    if route.termination.kind is not None:
+        where = "roof" if roof else "wall"
+        caution = "Ladder tied, fall protection on, nobody below; not in wind or wet." if roof else "Ladder tied off."
+        steps.append(
+            Step("outside", f"Drill the centre through the {where} from inside, then cut from outside round it.",
+                 ("inside", "ties"), "The drill came out where the outside drawing shows it.", caution, Sheet.OUTSIDE)
+        )  # fmt: skip
+    if any(needs_sleeve(kind) for kind in kinds):
+        steps.append(Step("sleeve", "Set the sleeve and make good round it with mortar.", ("inside", "outside"),
+                          "The sleeve falls a little to outdoors, and the duct slides through it.", "", Sheet.HOLES))  # fmt: skip
+    return steps
+
+
+def _strips(route: Route, scene: Scene, frame: Frame) -> list[Step]:
+    """Open what the duct is laid behind, and hold a furring strip before it is cut."""
+    steps = []
+    laid = list(dict.fromkeys(where for _, where in behind_board(route, scene)))
+    if laid:
+        steps.append(
+            Step("open", f"Open a strip of the {' and of the '.join(laid)}, from member to member, as the parts list says.",
+                 ("look",), "No wire, pipe or gas crosses the strip.",
+                 "Shallow cuts only: set the blade to the board's thickness.", Sheet.PARTS)
+        )  # fmt: skip
+    furring = [s.label for p in route.penetrations if (s := frame.solid(p.solid)).kind is SolidKind.FURRING]
+    if furring:
+        steps.append(
+            Step("strip", f"Fix {' and '.join(dict.fromkeys(furring))} to the wall beyond both cuts, then cut it and let the "
+                 "backing blocks in.", ("look",), "The strip's ends sit tight on the wall.",
+                 "Old plaster falls in sheets: cut it gently.", Sheet.PARTS)
+        )  # fmt: skip
+    return steps
