@@ -6,6 +6,8 @@ import io
 import os
 import sys
 
+from routeviz.cli import stopping
+
 __all__ = ["main"]
 
 
@@ -19,7 +21,8 @@ def main(argv: list[str] | None = None) -> int:
     """
     _write_what_the_terminal_can()
     try:
-        return _run(sys.argv[1:] if argv is None else argv)
+        with stopping.heard():
+            return _run(sys.argv[1:] if argv is None else argv)
     except KeyboardInterrupt:
         _say("Stopped; nothing half done was left.")
         return 130
@@ -27,7 +30,7 @@ def main(argv: list[str] | None = None) -> int:
         _drop_output()
         return 0
     except Exception as fault:
-        if _was_stopped(fault):
+        if stopping.was_stopped(fault):
             _say("Stopped; nothing half done was left.")
             return 130
         if os.environ.get("ROUTEVIZ_TRACEBACK"):
@@ -37,15 +40,6 @@ def main(argv: list[str] | None = None) -> int:
             "Run again with ROUTEVIZ_TRACEBACK=1 set to see where, and report it with the scene file."
         )
         return 1
-
-
-def _was_stopped(fault: BaseException | None) -> bool:
-    """Whether a fault came of Ctrl-C: a library that is interrupted while it loads says only that it could not load."""
-    while fault is not None:
-        if isinstance(fault, KeyboardInterrupt):
-            return True
-        fault = fault.__cause__ or fault.__context__
-    return False
 
 
 def _run(argv: list[str]) -> int:
@@ -71,6 +65,8 @@ def _run(argv: list[str]) -> int:
     except CatalogError:
         raise
     except RoutevizError as fault:
+        if stopping.was_stopped(fault):  # a part that could not load because it was interrupted
+            raise KeyboardInterrupt from fault
         _say(f"routeviz: {fault}")
         return 2
     return result if isinstance(result, int) else 0

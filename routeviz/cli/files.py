@@ -10,6 +10,7 @@ from typing import Annotated
 
 from cyclopts import Parameter
 
+from routeviz.cli import stopping
 from routeviz.errors import RoutevizError
 
 __all__ = ["AsJson", "OutputError", "folder_for", "write_bytes", "write_json", "write_text"]
@@ -25,7 +26,7 @@ def folder_for(scene_file: Path, wanted: Path | None) -> Path:
     """Make and give the output folder: `wanted`, or the scene's name with ``_plan`` in the present folder."""
     folder = wanted or Path(f"{scene_file.stem}_plan")
     try:
-        folder.mkdir(parents=True, exist_ok=True)
+        stopping.made_folder(folder)
     except OSError as fault:
         raise OutputError(f"cannot make the folder {folder}: {fault.strerror}. Choose another with --out") from None
     return folder

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import importlib
 import sys
-import tempfile
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Literal, Self
 
 from cyclopts import Parameter
 
+from routeviz.cli import stopping
 from routeviz.cli.files import OutputError, folder_for
 from routeviz.cli.scenes import load_scene
 from routeviz.model.route import PartKind
@@ -54,21 +55,35 @@ def packet(
 
     loaded = load_scene(scene)
     size = paper or ("a4" if loaded.metric else "letter")
-    with _Bar() as bar, tempfile.TemporaryDirectory(prefix="routeviz-") as scratch:
+    with _Bar() as bar:
         bar.say("planning")
         found = pipeline.plan(loaded)
         bar.say("looking for fixes")
         fixes = studies.fixes(found)
-        shown = _pictures(found, Path(scratch), bar) if pictures else ()
+        shown = _pictures(found, stopping.scratch(), bar) if pictures else ()
         folder = folder_for(scene, out)
         try:
-            target = drawings.packet(
-                found, folder / "packet.pdf", paper=size, template=template, pictures=shown, fixes=fixes, progress=bar
-            )
-            written = [target.name]
+            begun = stopping.scratch(folder)
+            made = [
+                drawings.packet(
+                    found,
+                    begun / "packet.pdf",
+                    paper=size,
+                    template=template,
+                    pictures=shown,
+                    fixes=fixes,
+                    progress=bar,
+                )
+            ]
+            written = [made[0].name]
             if svg:
-                made = drawings.svgs(found, folder, paper=size, template=template, pictures=shown, fixes=fixes)
-                written.append(f"{len(made)} sheets as SVG" if len(made) > 1 else made[0].name)
+                bar.say("sheets as SVG")
+                drawn = drawings.svgs(found, begun, paper=size, template=template, pictures=shown, fixes=fixes)
+                made += drawn
+                written.append(f"{len(drawn)} sheets as SVG" if len(drawn) > 1 else drawn[0].name)
+            with stopping.held():  # old and new sheets are never mixed
+                stopping.check()
+                drawings.take_place(made, folder)
         except OSError as fault:
             raise OutputError(f"cannot write into {folder}: {fault.strerror}. Choose another with --out") from None
     print(f"Written to {folder}: {', '.join(written)}", file=sys.stderr)  # noqa: T201
@@ -81,11 +96,14 @@ def _pictures(found: Plan, scratch: Path, bar: _Bar) -> tuple[tuple[str, Path], 
     They are drawn without soft shade, which differs from run to run: the packet keeps the same bytes.
     """
     from routeviz.errors import MissingPartError
+    from routeviz.views import gl, still
     from routeviz.views import stage as stages
-    from routeviz.views import still
 
     try:
         stage = stages.build(found)
+        gl.require()
+        with stopping.held():  # its compiled parts break when they are interrupted as they load
+            importlib.import_module("routeviz.views.rendering")
         made = []
         for viewpoint, title in (_ROOM, _second_view(found)):
             bar.say(f"picture: {title.lower()}")
@@ -122,8 +140,10 @@ class _Bar:
 
     def say(self, name: str) -> None:
         """Name what is being done while its length is not known."""
+        stopping.check()
         self._progress.update(self._task, description=name)
 
     def __call__(self, done: int, total: int, name: str) -> None:
         """Show how many sheets are written."""
+        stopping.check()
         self._progress.update(self._task, description=name, completed=done, total=total)

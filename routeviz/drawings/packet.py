@@ -25,7 +25,7 @@ from routeviz.model.plan import Option, Plan
 from routeviz.model.study import Fix
 from routeviz.model.takeoff import Sheet as Name
 
-__all__ = ["packet", "sheets", "svgs"]
+__all__ = ["packet", "sheets", "svgs", "take_place"]
 
 Progress = Callable[[int, int, str], None]
 Pictures = Sequence[tuple[str, Path]]
@@ -164,6 +164,15 @@ def svgs(
             part.replace(file)
     _sweep(folder, {file.name for file, _ in named})
     return tuple(file for file, _ in named)
+
+
+def take_place(files: Sequence[Path], folder: Path) -> None:
+    """Move finished sheets into the folder of an earlier packet; of its SVGs those go that have no successor."""
+    for file in files:
+        file.replace(folder / file.name)
+    names = {file.name for file in files}
+    if any(name.endswith(".svg") for name in names):
+        _sweep(folder, names)
 
 
 def _sweep(folder: Path, kept: set[str]) -> None:
