@@ -91,13 +91,18 @@ class WhyNot:
 
 @dataclass(frozen=True, slots=True)
 class SearchFacts:
-    """How the search was done: for the report and for judging it."""
+    """How the search was done: for the report and for judging it.
+
+    `not_tried` names in plain words the kinds of route within the elbow limit that were not looked for; the outcome
+    says nothing of them.
+    """
 
     grid: tuple[int, int, int]
     alive: int
     elbow_limit: int
     seconds: float
     note: str = ""
+    not_tried: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -66,17 +66,29 @@ def _best(space: FreeSpace, found: list[Found]) -> tuple[Found, Trace] | None:
     return None
 
 
-_OFFSETS_TRIED = "offsets were tried alone on the first run, and with one elbow, not two in turn"
-
-
-def _facts(space: FreeSpace, looker: Looker, began: float, note: str = "", elbows: float = math.inf) -> SearchFacts:
-    """Say how large the largest grid was, how long it all took, and which offsets were tried where they could matter."""
-    if elbows >= PLANAR and space.offsets and space.limits.elbows >= PLANAR:
-        note = "; ".join(filter(None, (note, _OFFSETS_TRIED)))
+def _facts(space: FreeSpace, looker: Looker, began: float, note: str = "", not_tried: str = "") -> SearchFacts:
+    """Say how large the largest grid was, how long it all took, and what was left out."""
     grids = [f.grid for f in looker.fields.values()]
     largest = max(grids, key=lambda g: len(g.alive), default=None)
     shape, alive = (largest.shape, len(largest.alive)) if largest else ((0, 0, 0), 0)
-    return SearchFacts(shape, alive, space.limits.elbows, time.perf_counter() - began, note)
+    return SearchFacts(shape, alive, space.limits.elbows, time.perf_counter() - began, note, not_tried)
+
+
+def _not_tried(space: FreeSpace, cost: Cost | None) -> str:
+    """Name the kinds of route with offsets, no dearer than the answer in boxing and elbows, that nothing looks for.
+
+    One offset alone, one beside an elbow and two in turn are looked for where they are hidden, and one alone where it
+    is boxed. `cost` is the answer's, None where there is none.
+    """
+    limit = space.limits.elbows
+    if not space.offsets or limit < PLANAR:
+        return ""
+    found = []
+    if limit > PLANAR and (cost is None or cost[1] > PLANAR or cost[0]):
+        found.append("offsets in ways with three or more elbows")
+    if cost[0] if cost is not None else space.limits.boxing:
+        found.append("offsets in the open room beside an elbow or another offset")
+    return " or ".join(found)
 
 
 def _why_not(looker: Looker, *, below: float, explained: bool, boxed: bool = False) -> tuple[WhyNot, ...]:
@@ -132,7 +144,7 @@ def find(
     outcome = Outcome.LIMIT_REACHED if looker.limit or bound is not None else Outcome.NONE_EXISTS
     note = looker.limit or ("" if bound is None else "none found; a route along slopes is not ruled out")
     simpler = _why_not(looker, below=math.inf, explained=explained)
-    return Paths(outcome, None, (), (), simpler, _facts(space, looker, began, note))
+    return Paths(outcome, None, (), (), simpler, _facts(space, looker, began, note, _not_tried(space, None)))
 
 
 def _answer(
@@ -147,16 +159,10 @@ def _answer(
 ) -> Paths:
     """Write the answer, with the outcome that the bound allows."""
     found, route = best
-    boxed, elbows, length = found.cost
-    proven = (elbows == 0 and boxed == 0) or bound == found.cost
-    note = "a third elbow with less boxing is not ruled out" if boxed and bound is None else ""
-    if not proven and bound is not None:
-        if bound[:2] < found.cost[:2]:
-            note = "fewer elbows are not ruled out"
-        elif bound[:2] == found.cost[:2] and length > bound[2]:
-            note = f"elbows proven; at most {(length - bound[2]) / TICKS_PER_IN:.2f} in longer than the shortest"
-        else:
-            note = "elbows proven"
+    boxed, elbows, _ = found.cost
+    not_tried = _not_tried(space, found.cost)
+    proven = (elbows == 0 and boxed == 0) or (bound == found.cost and not not_tried)
+    note = "" if proven else _doubt(found.cost, bound, fewer=not space.offsets or elbows <= PLANAR)
     table = found.solution.grid.table
     settled = centred(space, table, route) if boxed == 0 else route
     if settled.length != route.length:
@@ -169,4 +175,17 @@ def _answer(
     )
     simpler = _why_not(looker, below=line.elbows, explained=explained, boxed=boxed > 0)
     outcome = Outcome.PROVEN if proven else Outcome.BEST_FOUND
-    return Paths(outcome, line, others, _front(front), simpler, _facts(space, looker, began, note, line.elbows))
+    return Paths(outcome, line, others, _front(front), simpler, _facts(space, looker, began, note, not_tried))
+
+
+def _doubt(cost: Cost, bound: Cost | None, *, fewer: bool) -> str:
+    """Say what a bound leaves open."""
+    boxed, _, length = cost
+    if bound is None:
+        return "a way with less boxing is not ruled out" if boxed else ""
+    if bound[:2] < cost[:2]:
+        return "fewer elbows are not ruled out"
+    said = "elbows proven" if fewer else "fewer elbows are ruled out but for offsets that were not tried"
+    if bound[:2] == cost[:2] and length > bound[2]:
+        said += f"; at most {(length - bound[2]) / TICKS_PER_IN:.2f} in longer than the shortest"
+    return said

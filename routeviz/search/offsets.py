@@ -1,4 +1,4 @@
-"""A straight way out with one offset: two equal elbows that shift the run sideways on to a line that is free.
+"""Offsets: two equal elbows that shift a run sideways on to a line that is free.
 
 For one shift everything is closed form. The offset's body is two stubs and a diagonal; each barrier forbids one open
 interval of places of the offset along the run for each of the three, and the run behind must be free up to the exit.
@@ -13,17 +13,16 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from copy import copy
 from dataclasses import dataclass
 
 import numpy as np
 
-from routeviz.model.freespace import BarrierKind, Exit, FreeSpace, Ints, Ticks
+from routeviz.model.freespace import BarrierKind, FreeSpace, Ints, Ticks
 from routeviz.search.extent import along_range
 from routeviz.search.moves import Moves, State
-from routeviz.search.solve import Cost
-from routeviz.search.trace import OFFSET, Bent, Trace
 
-__all__ = ["Column", "Offset", "gaps", "offsets_of", "slack", "straight_with_offset"]
+__all__ = ["Column", "Offset", "gaps", "offsets_of", "slack"]
 
 
 @dataclass(frozen=True)
@@ -96,6 +95,13 @@ class Column:
         self.room = np.array([False] * len(barriers) + [True] * room)
         self.lo = np.array([r.lo for r in self.regions], np.int64).reshape(-1, 3)
         self.hi = np.array([r.hi for r in self.regions], np.int64).reshape(-1, 3)
+
+    def moved(self, offset: Offset, *, covered: bool) -> Column:
+        """Give the same for the line that an offset leads to."""
+        found, start = copy(self), list(self.start)
+        start[offset.axis] += offset.sign * offset.distance
+        found.start, found.covered, found._begins = (start[0], start[1], start[2]), covered, {}
+        return found
 
     def extents(self, offset: Offset, first: int, second: int, grow: int) -> tuple[Ints, Ints, np.ndarray]:
         """Give low and high along the run of what lies beside it between two shifts, and whether it is near at all."""
@@ -184,93 +190,3 @@ def slack(space: FreeSpace, offset: Offset) -> int:
     """Give how far the run may shift this way inside the chimney cover."""
     left, right, out, back = space.start.cover_slack
     return ((left, right) if offset.axis == 0 else (out, back))[offset.sign > 0]
-
-
-def _leave(space: FreeSpace, state: State, place: list[int]) -> tuple[Exit, int] | None:
-    """Give the nearest exit straight ahead of a place, and where the duct ends."""
-    u, v = (np.array([place[t]], np.int64) for t in range(3) if t != state.axis)
-    found = [
-        (int(e.end(u, v)[0]), e) for e in space.exits
-        if (e.axis, e.sign) == state[:2] and bool(e.allows(u, v)[0])
-    ]  # fmt: skip
-    return min(((e, end) for end, e in found), key=lambda f: f[1], default=None)
-
-
-def _fit(space: FreeSpace, column: Column, offset: Offset) -> tuple[Cost, Trace] | None:
-    """Place one offset on the run: as low as it goes, or under the ceiling where it would need boxing."""
-    state, start = column.state, space.start
-    place = list(start.point)
-    place[offset.axis] += offset.sign * offset.distance
-    leave = _leave(space, state, place)
-    if leave is None:
-        return None
-    face, end = leave
-    hidden = start.covered and offset.distance <= slack(space, offset)
-    if not column.begins(offset, hidden):
-        return None
-    free = column.free_from(offset, end, hidden)
-    if free is None:
-        return None
-    begin = start.point[state.axis]
-    lowest = max(begin + space.limits.first, free - offset.advance)
-    highest = min(column.free_to(offset), end - space.limits.last - offset.advance)
-    fits = list(gaps(lowest, highest, column.forbidden(offset, hidden)))
-    if not fits:
-        return None
-    at = fits[0][0]
-    boxed = 0
-    if column.priced and not hidden and state.axis == 2:
-        top = start.cover_top if start.covered else int(column.hi[column.room, 2].max(initial=begin))
-        at = max((min(high, top - offset.advance) for low, high in fits if low <= top - offset.advance), default=at)
-        if at < top:
-            boxed = offset.length + max(top - at - offset.advance, 0) + (0 if start.covered else at - begin)
-    bent = _bent(offset, state, start.point, at, end, face)
-    return (boxed, 1, bent.length), bent
-
-
-def _bent(offset: Offset, state: State, start: tuple[int, int, int], at: int, end: int, face: Exit) -> Trace:
-    """Write the run with its offset as a route."""
-    points = [list(start) for _ in range(4)]
-    for n, along in enumerate((start[state.axis], at + offset.stub, at + offset.stub + offset.forward, end)):
-        points[n][state.axis] = along
-        if n >= 2:
-            points[n][offset.axis] += offset.sign * offset.distance
-    return Trace(
-        tuple((p[0], p[1], p[2]) for p in points), (state,) * 3, (OFFSET, OFFSET), face, 0,
-        (Bent(offset.angle_deg, offset.radius, offset.axis),),
-    )  # fmt: skip
-
-
-def straight_with_offset(space: FreeSpace, table: Moves, *, priced: bool) -> tuple[Cost, Trace] | None:
-    """Find the best straight way out with one offset from the listed shifts, or None.
-
-    Parameters
-    ----------
-    space : FreeSpace
-        The open room below the collar is taken as closed already.
-    table : Moves
-    priced : bool
-        Whether the open room may be used at a price.
-
-    Returns
-    -------
-    tuple of Cost and Trace
-        Boxed length, elbows (two equal bends count as one) and length; and the route.
-    """
-    best: tuple[Cost, Trace] | None = None
-    if space.start.sign < 0:
-        return None
-    for state in table.states:
-        if state[:2] != (space.start.axis, space.start.sign) or (
-            state.wide >= 0 and state.wide not in space.start.wide_axes
-        ):
-            continue
-        column = Column(space, state, priced=priced)
-        for shifts in offsets_of(space, table, state):
-            for offset in shifts:
-                found = _fit(space, column, offset)
-                if found is not None and (best is None or found[0] < best[0]):
-                    best = found
-                if found is not None and found[0][0] == 0:
-                    break  # a longer shift the same way is no shorter
-    return best

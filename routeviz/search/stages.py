@@ -16,8 +16,8 @@ from routeviz.search.bends import elbow_with_offset
 from routeviz.search.coordinates import Ground
 from routeviz.search.lattice import MOST_EVENTS
 from routeviz.search.layers import Layers
-from routeviz.search.offsets import straight_with_offset
 from routeviz.search.solve import Cost, Solution, prepare, solve_on
+from routeviz.search.stepped import least_with_offset, straight_with_offset, straight_with_two
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace
 
@@ -104,6 +104,15 @@ class Looker:
         found = elbow_with_offset(base.grid.space, base.grid.table)
         return [] if found is None else [Found(found[0], base, found[1])]
 
+    def with_two_offsets(self, found: list[Found]) -> list[Found]:
+        """Give the best hidden straight way out with two offsets in turn, where it beats what was found."""
+        if self.space.limits.elbows < 2 or not self.space.offsets:
+            return []
+        base = self.planar(Terms())[0]
+        beat = (found[0].cost[2],) if found else ()
+        best = straight_with_two(base.grid.space, base.grid.table, *beat)
+        return [] if best is None else [Found(best[0], base, best[1])]
+
     def reaches_further(self, *, priced: bool) -> bool:
         """Tell whether a duct can get as far as a second elbow at all, on relaxed terms."""
         for base in self.planar(Terms(priced=priced, relaxed=True, legs=True)):
@@ -126,6 +135,14 @@ class Looker:
         if bound is None or at_least > PLANAR or (found and found[0].cost <= bound):
             return found
         return sorted(found + self.costs(Terms(priced=priced, rings=True), elbows, at_least), key=lambda f: f.cost)
+
+    def _or_offset(self, bound: Cost | None) -> Cost | None:
+        """Give the bound, or what an offset alone might cost at the least, where that is less."""
+        if self.space.limits.elbows < 1 or not self.space.offsets:
+            return bound
+        base = self.planar(Terms())[0]
+        least = least_with_offset(base.grid.space, base.grid.table)
+        return min((c for c in (bound, least) if c is not None), default=None)
 
     def _sharper(self, bound: Cost, *, priced: bool, elbows: int) -> Cost | None:
         """Give the sharp bound, or the one that is there where the sharp one's grid would be too large."""
@@ -155,8 +172,11 @@ class Looker:
         found = sorted(found + self.with_offset(priced=priced), key=lambda f: f.cost)
         if not priced and (not found or found[0].cost[1] >= PLANAR):
             found = sorted(found + self.with_elbow_and_offset(), key=lambda f: f.cost)
-        if found:  # boxing is a last resort: one more elbow to save some of it is not looked for
-            return found, bound if not priced or limit <= PLANAR else None
+            found = sorted(found + self.with_two_offsets(found), key=lambda f: f.cost)
+        if found and priced:  # a last resort: nothing is added to save some boxing
+            return found, bound if limit <= PLANAR and not (self.space.offsets and limit == PLANAR) else None
+        if found:
+            return found, self._or_offset(bound)
         deep = range(_FULL, limit + 1) if limit >= _FULL and self.reaches_further(priced=priced) else ()
         for depth in deep:
             try:

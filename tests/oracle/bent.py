@@ -118,3 +118,39 @@ def enumerate_bent(world: World, shifts: tuple[int, ...], slack: dict[Way, int])
                             yield from go(landed, way, 0, paid + n + bent.length(shift), used + 1, True, hidden)
 
     yield from go(world.start, (2, 1), 0, 0, 0, False, world.covered)
+
+
+def enumerate_two(world: World, shifts: tuple[int, ...], slack: dict[Way, int]) -> Iterator[int]:
+    """Give the length of every hidden straight way up with two offsets in turn."""
+    bent = Bent(world, shifts)
+    solid = world.blocks + world.outdoors
+
+    def inside(p: Point) -> bool:
+        moved = [p[t] - world.start[t] for t in (0, 1)]
+        return world.covered and all(
+            m <= slack.get((t, 1), 0) and -m <= slack.get((t, -1), 0) for t, m in enumerate(moved)
+        )
+
+    def go(p: Point, paid: int, made: int) -> Iterator[int]:
+        q, n = p, 0
+        while made == 2:
+            if n >= world.last and any(
+                (o.axis, o.sign) == (2, 1) and o.end(q[0], q[1]) == q[2] for o in world.openings
+            ):
+                yield paid + n
+            if not world.step_free(q, 2, 1, True, inside(q)):
+                return
+            q, n = (q[0], q[1], q[2] + 1), n + 1
+        while made < 2:
+            if n >= (world.between if made else world.first):
+                for turn in DIRECTIONS[:4]:
+                    for shift in bent.shifts:
+                        landed = bent.landed(q, (2, 1), turn, shift)
+                        hidden = inside(q) and inside(landed)
+                        if bent.fits(q, (2, 1), turn, shift, solid if hidden else solid + world.room):
+                            yield from go(landed, paid + n + bent.length(shift), made + 1)
+            if not world.step_free(q, 2, 1, False, inside(q)):
+                return
+            q, n = (q[0], q[1], q[2] + 1), n + 1
+
+    yield from go(world.start, 0, 0)

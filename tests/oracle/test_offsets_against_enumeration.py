@@ -1,4 +1,4 @@
-"""One offset, alone or with one elbow before or behind it, against plain enumeration on whole coordinates."""
+"""Offsets against plain enumeration on whole coordinates: one alone, one beside an elbow, two in turn."""
 
 from __future__ import annotations
 
@@ -6,14 +6,14 @@ import os
 from dataclasses import replace
 
 import numpy as np
-from oracle.bent import enumerate_bent
+from oracle.bent import enumerate_bent, enumerate_two
 from oracle.naive import Opening, World
 from oracle.worlds import as_space, random_world
 
 from routeviz.model.freespace import FreeSpace, OffsetChoice
 from routeviz.search.bends import elbow_with_offset
 from routeviz.search.moves import moves
-from routeviz.search.offsets import straight_with_offset
+from routeviz.search.stepped import straight_with_offset, straight_with_two
 
 SCALE = int(os.environ.get("ROUTEVIZ_ORACLE", "1"))
 SHIFTS = (1, 2, 3, 4, 5)
@@ -55,3 +55,29 @@ def test_one_offset_and_one_elbow_are_what_enumeration_finds() -> None:
     assert compared == 120 * SCALE
     assert straight >= 8 * SCALE
     assert turned >= 8 * SCALE
+
+
+def test_two_offsets_in_turn_are_what_enumeration_finds() -> None:
+    rng = np.random.default_rng(29)
+    found_some = only_two = 0
+    for number in range(150 * SCALE):
+        world, space, slack = problem(rng, 5 * number + 4)  # a wide way out straight up
+        if number % 2:
+            world = replace(world, room=[], covered=False)
+        if number % 3 == 0:  # a small one, aside and forwards or back
+            x, y, _ = world.start
+            at = x + int(rng.choice([-3, -2, 2, 3])), y + int(rng.choice([-2, -1, 1, 2, 3]))
+            world = replace(world, hi=(*world.hi[:2], 15), openings=[Opening(2, 1, (15.0, 0.0, 0.0), at, at)])
+        start = replace(space.start, covered=world.covered)
+        space = replace(as_space(world, 2), start=start, offsets=space.offsets)
+        best = min(enumerate_two(world, SHIFTS, slack), default=FAR)
+        table = moves(space.section, space.limits)
+        found = straight_with_two(space, table)
+        assert (FAR if found is None else found[1].length) == best, (number, world, slack, found)
+        if found is not None:
+            assert found[0] == (0, 2, found[1].length)
+            found_some += 1
+            only_two += straight_with_offset(space, table, priced=False) is None
+            assert straight_with_two(space, table, found[1].length) is None
+    assert found_some >= 10 * SCALE
+    assert only_two >= 3 * SCALE, only_two

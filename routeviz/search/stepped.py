@@ -1,0 +1,286 @@
+"""Straight ways out that step aside: one offset, or two in turn on the same run.
+
+An offset does not change where its run goes, only on which line. So the length of such a way is the distance to its
+end and what each offset adds, whatever the offsets' places, and the best way is the least of that over the listed
+shifts for which the offsets fit somewhere.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+
+from routeviz.model.freespace import Exit, FreeSpace, Ints, Ticks
+from routeviz.search.fans import FAR, Fan, Fits, Leaving, back, fans, fits, leaving
+from routeviz.search.moves import Moves, State
+from routeviz.search.offsets import Column, Offset, gaps
+from routeviz.search.solve import Cost
+from routeviz.search.trace import OFFSET, Bent, Trace
+
+__all__ = ["least_with_offset", "straight_with_offset", "straight_with_two"]
+
+
+def _states(space: FreeSpace, table: Moves) -> Iterator[State]:
+    """Give the ways in which a duct may lie on the collar; a run down its axis takes no offset."""
+    for state in table.states if space.start.sign > 0 else ():
+        if state[:2] == (space.start.axis, 1) and (state.wide < 0 or state.wide in space.start.wide_axes):
+            yield state
+
+
+def _hidden(column: Column, fan: Fan) -> np.ndarray:
+    """Tell which shifts stay inside the chimney cover."""
+    if not column.covered:
+        return np.zeros(len(fan.distance), bool)
+    space = column.space
+    left, right, out, back = space.start.cover_slack
+    room = ((left, right) if fan.axis == 0 else (out, back))[fan.sign > 0]
+    moved = fan.sign * (column.start[fan.axis] - space.start.point[fan.axis])
+    hidden: np.ndarray = fan.distance + moved <= room
+    return hidden
+
+
+def _begins(column: Column, fan: Fan, hidden: np.ndarray) -> np.ndarray:
+    """Tell for which shifts the first stub has room anywhere on the run."""
+    one = fan.offset(0)
+    return np.where(hidden, column.begins(one, True), column.begins(one, False))
+
+
+def _written(
+    space: FreeSpace, state: State, offsets: list[tuple[Offset, int]], end: int, face: Exit
+) -> Trace:  # fmt: skip
+    """Write a run with offsets, each with the place where it begins, as a route."""
+    here, along = list(space.start.point), state.axis
+    points: list[Ticks] = [space.start.point]
+    for offset, at in offsets:
+        here[along] = at + offset.stub
+        points.append((here[0], here[1], here[2]))
+        here[along] += offset.forward
+        here[offset.axis] += offset.sign * offset.distance
+        points.append((here[0], here[1], here[2]))
+    here[along] = end
+    points.append((here[0], here[1], here[2]))
+    bent = tuple(Bent(o.angle_deg, o.radius, o.axis) for o, _ in offsets)
+    return Trace(tuple(points), (state,) * (len(points) - 1), (OFFSET,) * (len(points) - 2), face, 0, bent)
+
+
+def straight_with_offset(space: FreeSpace, table: Moves, *, priced: bool) -> tuple[Cost, Trace] | None:
+    """Find the best straight way out with one offset from the listed shifts, or None.
+
+    Parameters
+    ----------
+    space : FreeSpace
+        The open room below the collar is taken as closed already.
+    table : Moves
+    priced : bool
+        Whether the open room may be used at a price.
+
+    Returns
+    -------
+    tuple of Cost and Trace
+        Boxed length, elbows (two equal bends count as one) and length; and the route.
+    """
+    best: tuple[Cost, Trace] | None = None
+    for state in _states(space, table):
+        column = Column(space, state, priced=priced)
+        for fan in fans(space, table, state):
+            for out in leaving(space, column, fan):
+                found = _least(space, column, fan, out)
+                if found is not None and (best is None or found[0] < best[0]):
+                    best = found
+    return best
+
+
+def least_with_offset(space: FreeSpace, table: Moves) -> Cost | None:
+    """Give a cost that no hidden straight way with one offset can beat: its bends are taken to need no room of their own.
+
+    None when even so there is no such way.
+    """
+    best: Cost | None = None
+    for state in _states(space, table):
+        column = Column(space, state, priced=False)
+        begin = space.start.point[state.axis]
+        for fan in fans(space, table, state):
+            for out in leaving(space, column, fan):
+                lowest = np.maximum(begin + space.limits.first, back(column, fan, out.end, _hidden(column, fan)))
+                highest = np.minimum(column.free_to(fan.offset(0)), out.end - space.limits.last - fan.advance)
+                length = np.where(out.open & (lowest <= highest), out.end - begin + fan.extra, FAR)
+                if int(length.min()) < (FAR if best is None else best[2]):
+                    best = 0, 1, int(length.min())
+    return best
+
+
+def _least(space: FreeSpace, column: Column, fan: Fan, out: Leaving) -> tuple[Cost, Trace] | None:
+    """Give the best way with one offset of a fan: as low as it goes, or under the ceiling where it would need boxing."""
+    hidden = _hidden(column, fan)
+    worth = out.open & _begins(column, fan, hidden)
+    if not worth.any():
+        return None
+    begin = column.start[column.state.axis]
+    lowest = np.maximum(begin + space.limits.first, back(column, fan, out.end, hidden))
+    highest = np.minimum(column.free_to(fan.offset(0)), out.end - space.limits.last - fan.advance)
+    highest = np.where(worth, highest, -FAR)
+    if (lowest > highest).all():
+        return None
+    room = fits(column, fan, hidden)
+    at = room.least(lowest, highest)
+    boxed = np.zeros_like(at)
+    if column.priced and column.state.axis == 2:
+        at, boxed = _boxed(column, fan, room, lowest, highest, at)
+        boxed[hidden] = 0
+    length = out.end - begin + fan.extra
+    good = np.flatnonzero(at < FAR)
+    if not len(good):
+        return None
+    n = min(good.tolist(), key=lambda n: (boxed[n], length[n], n))
+    route = _written(space, column.state, [(fan.offset(n), int(at[n]))], int(out.end[n]), out.exit)
+    return (int(boxed[n]), 1, route.length), route
+
+
+def _boxed(
+    column: Column, fan: Fan, room: Fits, lowest: Ints, highest: Ints, at: Ints
+) -> tuple[Ints, Ints]:  # fmt: skip
+    """Move offsets up under the ceiling, and give what of each would need boxing."""
+    start = column.space.start
+    begin = start.point[2]
+    top = start.cover_top if start.covered else int(column.hi[column.room, 2].max(initial=begin))
+    under = room.most(lowest, np.minimum(highest, top - fan.advance))
+    at = np.where((at < FAR) & (under > -FAR), under, at)
+    length = fan.extra + fan.advance
+    before = 0 if start.covered else at - begin
+    return at, np.where(at < top, length + np.maximum(top - at - fan.advance, 0) + before, 0)
+
+
+def straight_with_two(space: FreeSpace, table: Moves, beat: int = FAR) -> tuple[Cost, Trace] | None:
+    """Find the best hidden straight way out with two offsets in turn from the listed shifts, or None.
+
+    Parameters
+    ----------
+    space : FreeSpace
+        The open room below the collar is taken as closed already.
+    table : Moves
+    beat : int
+        Only a way shorter than this is wanted [ticks].
+
+    Returns
+    -------
+    tuple of Cost and Trace
+        Two elbows (two equal bends count as one); and the route.
+    """
+    best: tuple[Cost, Trace] | None = None
+    nearest = min(_ends(space), default=FAR)
+    for state in _states(space, table) if nearest < FAR else ():
+        column = Column(space, state, priced=False)
+        begin = space.start.point[state.axis]
+        firsts = [
+            (extra, at, n, fan)
+            for fan in fans(space, table, state)
+            for n, extra, at in _first_offsets(space, column, fan)
+        ]
+        cache: dict[tuple[int, int, bool], _Shifted] = {}
+        for extra, at, n, fan in sorted(firsts, key=lambda f: (f[0], f[1])):
+            if nearest - begin + extra >= beat:
+                break
+            offset = fan.offset(n)
+            found = _second(space, table, column, offset, at, bool(_hidden(column, fan)[n]), beat - extra, cache)
+            if found is not None:
+                beat, best = found[0][2], found
+    return best
+
+
+def _ends(space: FreeSpace) -> Iterator[int]:
+    """Give for every way out straight ahead the least coordinate at which a duct may end there."""
+    for leave in space.exits:
+        if (leave.axis, leave.sign) == (space.start.axis, space.start.sign):
+            u, v = (np.array([leave.lo[i], leave.hi[i]], np.int64) for i in (0, 1))
+            yield int(leave.end(u[:, None], v[None, :]).min())
+
+
+def _first_offsets(space: FreeSpace, column: Column, fan: Fan) -> Iterator[tuple[int, int, int]]:
+    """Give, per shift that fits and free stretch of the line that it leads to: the shift's number, what it adds, its place."""
+    hidden = _hidden(column, fan)
+    worth = _begins(column, fan, hidden)
+    if not worth.any():
+        return
+    along, limits = column.state.axis, space.limits
+    begin, top = column.start[along], space.hi[along]
+    room = fits(column, fan, hidden)
+    lands = column.start[fan.axis] + fan.sign * fan.distance
+    worth &= (space.lo[fan.axis] <= lands) & (lands <= space.hi[fan.axis])
+    highest = np.where(worth, column.free_to(fan.offset(0)), -FAR)
+    somewhere = room.least(np.full(len(highest), begin + limits.first), highest) < FAR
+    for n in np.flatnonzero(somewhere).tolist():
+        offset = fan.offset(n)
+        low, high, near = column.extents(offset, offset.distance, offset.distance, offset.half[0])
+        counts = ~column.room if hidden[n] else np.ones(len(near), bool)
+        stops = near & counts & column.stops_run
+        barred = list(zip(low[stops].tolist(), high[stops].tolist(), strict=True))
+        here = Fits(room.low[:, [n]], room.high[:, [n]])
+        for u, v in gaps(begin, top, barred):
+            lowest = max(begin + limits.first, u - offset.advance)
+            at = int(here.least(np.array([lowest]), np.array([min(int(highest[n]), v - offset.advance)]))[0])
+            if at < FAR:
+                yield n, int(fan.extra[n]), at
+
+
+class _Shifted:
+    """A line beside the collar's, and what offsets from it need that does not hang on where they begin."""
+
+    def __init__(self, space: FreeSpace, table: Moves, column: Column) -> None:
+        self.column = column
+        self.ways: list[tuple[Fan, Leaving, Ints, Ints, np.ndarray]] = []
+        self._fits: dict[int, Fits] = {}
+        for fan in fans(space, table, column.state):
+            hidden = _hidden(column, fan)
+            for out in leaving(space, column, fan):
+                lowest = back(column, fan, out.end, hidden)
+                highest = np.where(out.open, out.end - space.limits.last - fan.advance, -FAR)
+                if (lowest <= highest).any():
+                    self.ways.append((fan, out, lowest, highest, hidden))
+
+    def fits(self, number: int) -> Fits:
+        """Give where the offsets of one way have room; found when first asked for."""
+        if number not in self._fits:
+            fan, _, _, _, hidden = self.ways[number]
+            self._fits[number] = fits(self.column, fan, hidden)
+        return self._fits[number]
+
+
+def _second(
+    space: FreeSpace, table: Moves, column: Column, offset: Offset, at: int, hidden: bool, beat: int,
+    cache: dict[tuple[int, int, bool], _Shifted],
+) -> tuple[Cost, Trace] | None:  # fmt: skip
+    """Give the best way that goes on from a first offset with a second one."""
+    along = column.state.axis
+    key = offset.axis, offset.sign * offset.distance, hidden
+    if key not in cache:
+        cache[key] = _Shifted(space, table, column.moved(offset, covered=hidden))
+    shifted, begin = cache[key], at + offset.advance
+    best: tuple[int, Fan, int, int, Leaving] | None = None
+    for number, (fan, out, lowest, highest, _) in enumerate(shifted.ways):
+        lowest = np.maximum(lowest, begin + space.limits.between)
+        highest = np.minimum(highest, _free_from(shifted.column, fan, begin))
+        length = out.end - space.start.point[along] + fan.extra
+        highest = np.where(length < (beat if best is None else best[0]), highest, -FAR)
+        if (lowest > highest).all():
+            continue
+        place = shifted.fits(number).least(lowest, highest)
+        length = np.where(place < FAR, length, FAR)
+        n = int(length.argmin())
+        if int(length[n]) < (beat if best is None else best[0]):
+            best = int(length[n]), fan, n, int(place[n]), out
+    if best is None:
+        return None
+    _, fan, n, place_n, out = best
+    route = _written(
+        space, column.state, [(offset, at), (fan.offset(n), place_n)], int(out.end[n]), out.exit
+    )  # fmt: skip
+    return (0, 2, route.length), route
+
+
+def _free_from(column: Column, fan: Fan, begin: int) -> int:
+    """Give how far a column is free from a place on it."""
+    low, high, near = column.extents(fan.offset(0), 0, 0, fan.half[0])
+    counts = ~column.room if column.covered else np.ones(len(near), bool)
+    stops = near & counts & column.stops_run & (high > begin)
+    return int(low[stops].min()) if stops.any() else FAR
