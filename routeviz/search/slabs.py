@@ -63,8 +63,11 @@ class Slabs:
         self.work.fill(none)
         shift = np.add if sign > 0 else np.subtract
         back = np.subtract if sign > 0 else np.add
+        at = np.empty(min(len(value), _AT_ONCE), np.intp)  # indexing by it is faster than by int32
         for here in _pieces(len(value)):
-            self.work[self.position[here]] = shift(value[here], self.along[here])
+            worth = shift(value[here], self.along[here])
+            at[: len(worth)] = self.position[here]
+            self.work[at[: len(worth)]] = worth
         self._carry(sign)
         found = []
         for lag in lags:
@@ -160,19 +163,21 @@ def slabs(
     width = points // max(count, 1)
     walls = np.ascontiguousarray(np.moveaxis(blocked, axis, 0)).reshape(max(count - 1, 0), width).view(np.uint8)
     passed = np.zeros(points + 1, np.int16 if count < 1 << 15 else np.int32)
-    np.cumsum(walls, axis=0, out=passed[width:-1].reshape(-1, width))
+    before = passed[:-1].reshape(count, width)
+    for n, wall in enumerate(walls):
+        np.add(before[n], wall, out=before[n + 1])
     passed[-1] = -1
     position, along = np.empty_like(alive), np.empty_like(alive)
     ahead = {key: np.empty_like(alive) for key in dict.fromkeys(wanted)}
-    steps = {key: (_steps(place, *key) * width).astype(np.int32) for key in ahead}
+    steps = {key: _steps(place, *key) * width for key in ahead}
     places = place.astype(np.int32)
     for here in _pieces(len(alive)):
-        line, index = split(alive[here], number.shape, axis)
-        position[here] = index * np.int32(width) + line
-        along[here] = places[index]
-        walled = passed[position[here]]
+        line, small = split(alive[here], number.shape, axis)
+        index = small.astype(np.intp)
+        at = index * width + line
+        position[here], along[here], walled = at, places[index], passed[at]
         for key, found in ahead.items():
-            to = np.minimum(steps[key][index] + line, np.int32(points))
+            to = np.minimum(steps[key][index] + line, points)
             to[passed[to] != walled] = points
             found[here] = to
     return Slabs(place, walls, np.moveaxis(number, axis, 0), position, along, ahead, work, terms)
