@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flags import flag, numbered
-from routeviz.drawings.flow import Cell, Column, Flow, tick_box
+from routeviz.drawings.flow import Cell, Column, Flow, settled, tick_box
 from routeviz.drawings.lists import CAUTION
 from routeviz.drawings.primitives import Face
 from routeviz.drawings.sheet import Paper, Sheet
@@ -26,7 +26,13 @@ _TO_MEND = (State.BROKEN, State.CLOSE, State.NOT_CHECKED)
 
 def findings_sheets(plan: Plan, paper: Paper, number: str, fixes: Sequence[Fix] = ()) -> list[Sheet]:
     """Write the answer, what would clear it, what may be cut, every finding, and the waivers with their reasons."""
-    flow = Flow(paper, Name.FINDINGS, "Findings and sources", number, "the same numbers as in the drawings")
+    under = "the same numbers as in the drawings"
+    return settled(
+        lambda flow: _findings(flow, plan, fixes), paper, Name.FINDINGS, "Findings and sources", number, under
+    )
+
+
+def _findings(flow: Flow, plan: Plan, fixes: Sequence[Fix]) -> None:
     flow.paragraph(plan.answer, 3.4, face=Face.SERIF)
     if plan.second:
         flow.paragraph(plan.second, ink.BODY, colour=ink.INK2)
@@ -46,7 +52,6 @@ def findings_sheets(plan: Plan, paper: Paper, number: str, fixes: Sequence[Fix] 
     if plan.best is None:  # else it stands under the order of work
         flow.gap()
         flow.paragraph(CAUTION, ink.SMALL, colour=ink.INK2)
-    return flow.sheets
 
 
 def _fixes(flow: Flow, fixes: Sequence[Fix], scene: Scene) -> None:

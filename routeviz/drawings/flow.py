@@ -11,11 +11,13 @@ from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet
 from routeviz.drawings.sketch import Sketch
 
-__all__ = ["Cell", "Column", "Flow"]
+__all__ = ["Cell", "Column", "Flow", "settled"]
 
 _LEAD = 3.7
 _AIR = 1.9
 _TIGHT_AIR = 1.1  # when that keeps a table on its sheet
+_LONELY = 34.0  # a last sheet with less on it is not worth a sheet [mm]
+_SHORTER = (25.0, 45.0, 65.0)
 _KEEP = 17.0  # a table's titles and its first row
 
 
@@ -48,8 +50,15 @@ class Flow:
     title: str
     number: str = ""
     under: str = ""
+    tight: bool = False  # rows with less air
+    short: float = 0.0  # left free at the foot of each sheet [mm]
     sheets: list[Sheet] = field(default_factory=list)
     y: float = 0.0
+
+    @property
+    def is_lonely(self) -> bool:
+        """Whether the last of several sheets holds next to nothing."""
+        return len(self.sheets) > 1 and self.sheet.room[3] - 14.0 - self.y < _LONELY
 
     @property
     def sheet(self) -> Sheet:
@@ -77,8 +86,12 @@ class Flow:
 
     def need(self, height: float) -> None:
         """Begin a new sheet if less than `height` is left."""
-        if self.sheet.room[1] + 2.0 > self.y - height:
+        if self._low > self.y - height:
             self._begin()
+
+    @property
+    def _low(self) -> float:
+        return self.sheet.room[1] + 2.0 + self.short
 
     def head(self, title: str, keep: float = _KEEP) -> None:
         """Write a list's title with its line; `keep` is the room wanted below it on the same sheet [mm]."""
@@ -130,7 +143,9 @@ class Flow:
 
     def _air(self, counts: Sequence[int]) -> float:
         """Give the air under each row [mm]: less where the last rows alone would ask for a sheet of their own."""
-        room = self.y - self.sheet.room[1] - 2.0
+        if self.tight:
+            return _TIGHT_AIR
+        room = self.y - self._low
         high = sum(counts) * _LEAD
         if high + len(counts) * _AIR > room >= high + len(counts) * _TIGHT_AIR:
             return (room - high) / len(counts)
@@ -180,6 +195,25 @@ class Flow:
                     sketch.text((edges[k + 1] - 2.5, at_y), line, size, face, Anchor.RIGHT)
                 else:
                     sketch.text((edges[k] + cell.indent, at_y), line, size, face)
+
+
+def settled(
+    write: Callable[[Flow], None], paper: Paper, name: str, title: str, number: str = "", under: str = ""
+) -> list[Sheet]:
+    """Write a list so that its last sheet is worth having.
+
+    With less air between rows if that saves the last sheet; else earlier sheets end sooner and the last one gets more.
+    """
+    plain = Flow(paper, name, title, number, under)
+    write(plain)
+    if not plain.is_lonely:
+        return plain.sheets
+    for tight, short in ((True, 0.0), *((False, s) for s in _SHORTER)):
+        other = Flow(paper, name, title, number, under, tight, short)
+        write(other)
+        if len(other.sheets) < len(plain.sheets) or (len(other.sheets) == len(plain.sheets) and not other.is_lonely):
+            return other.sheets
+    return plain.sheets
 
 
 def tick_box(sketch: Sketch, x: float, y: float) -> None:

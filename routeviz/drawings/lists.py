@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flow import Cell, Column, Flow, tick_box
+from routeviz.drawings.flow import Cell, Column, Flow, settled, tick_box
 from routeviz.drawings.hole_sketches import SKETCH, draw_hole_sketch
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet
@@ -31,8 +31,12 @@ CAUTION = (
 
 def parts_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[Sheet]:
     """What to buy, and how to cut the duct."""
-    scene, taken = plan.scene, option.takeoff
-    flow = Flow(paper, Name.PARTS, "Parts and cuts", number, unit_note(scene))
+    return settled(lambda flow: _parts(flow, plan.scene, option), paper, Name.PARTS, "Parts and cuts", number,
+                   unit_note(plan.scene))  # fmt: skip
+
+
+def _parts(flow: Flow, scene: Scene, option: Option) -> None:
+    taken = option.takeoff
     flow.head("What the run takes, as it stands in the scene" if option.route.as_built else "To buy")
     columns = (Column("", 0.03), Column("what", 0.30), Column("size", 0.20), Column("count", 0.07, Face.NARROW_BOLD, right=True),
                Column("", 0.07), Column("note", 0.36))  # fmt: skip
@@ -50,7 +54,6 @@ def parts_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[
                    Column("how", 0.42))  # fmt: skip
         flow.table(cutting, [_cut_row(c, scene) for c in taken.cuts])
         _stock_bars(flow, option, scene)
-    return flow.sheets
 
 
 def _cut_words(option: Option, scene: Scene) -> str:
@@ -108,11 +111,14 @@ def _stock_bars(flow: Flow, option: Option, scene: Scene) -> None:
 
 def holes_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[Sheet]:
     """The hole schedule: each layer, its size and its centre from two edges."""
-    scene = plan.scene
-    flow = Flow(paper, Name.HOLES, "Holes", number, f"centres from two edges a tape can hook on. {unit_note(scene)}")
+    under = f"centres from two edges a tape can hook on. {unit_note(plan.scene)}"
+    return settled(lambda flow: _holes(flow, plan.scene, option), paper, Name.HOLES, "Holes", number, under)
+
+
+def _holes(flow: Flow, scene: Scene, option: Option) -> None:
     if not option.takeoff.holes:
         flow.paragraph("This route needs no hole.")
-        return flow.sheets
+        return
     flow.paragraph("Rows with the same letter are drilled from one centre. First a small opening at the centre, then look "
                    "and feel inside, then the full hole.", ink.SMALL, colour=ink.INK2)  # fmt: skip
     columns = (Column("", 0.03), Column("", 0.03, Face.BOLD), Column("layer", 0.16), Column("hole", 0.15, Face.NARROW_BOLD),
@@ -125,7 +131,6 @@ def holes_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[
         rows.append(_hole_row(hole, scene, ", far side" if again else ""))
     flow.table(columns, rows)
     _hole_sketches(flow, option, scene)
-    return flow.sheets
 
 
 def _hole_sketches(flow: Flow, option: Option, scene: Scene) -> None:
@@ -173,9 +178,11 @@ def _size(shape: str, size: tuple[float, float], scene: Scene) -> str:
 def order_sheets(plan: Plan, option: Option, paper: Paper, number: str, where: dict[str, str]) -> list[Sheet]:
     """The order of work, numbered, with holds and cautions; `where` gives the number of each named sheet."""
     del plan
-    flow = Flow(
-        paper, Name.ORDER, "Order of work", number, "each step after the ones it needs; stop where it says hold"
-    )
+    under = "each step after the ones it needs; stop where it says hold"
+    return settled(lambda flow: _order(flow, option, where), paper, Name.ORDER, "Order of work", number, under)
+
+
+def _order(flow: Flow, option: Option, where: dict[str, str]) -> None:
     place = {s.id: n for n, s in enumerate(option.takeoff.steps, start=1)}
     columns = (Column("", 0.03), Column("", 0.035, Face.BOLD), Column("step", 0.40), Column("hold until", 0.26),
                Column("caution", 0.22), Column("after", 0.08, Face.NARROW), Column("sheet", 0.07, Face.NARROW))  # fmt: skip
@@ -187,13 +194,16 @@ def order_sheets(plan: Plan, option: Option, paper: Paper, number: str, where: d
     flow.table(columns, rows, ink.SMALL + 0.1)
     flow.gap()
     flow.paragraph(CAUTION, ink.SMALL, colour=ink.INK2)
-    return flow.sheets
 
 
 def measure_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[Sheet]:
     """What to measure first, and everything that was assumed."""
+    under = "the numbers with the least room come first"
+    return settled(lambda flow: _measure(flow, plan, option), paper, Name.MEASURE, "Measure first", number, under)
+
+
+def _measure(flow: Flow, plan: Plan, option: Option) -> None:
     scene = plan.scene
-    flow = Flow(paper, Name.MEASURE, "Measure first", number, "the numbers with the least room come first")
     flow.paragraph("Write what you find beside each number. If one is past the limit in the fourth column, stop and plan again.",
                    ink.SMALL, colour=ink.INK2)  # fmt: skip
     columns = (Column("", 0.03), Column("what", 0.27), Column("the plan takes", 0.22), Column("the plan changes at", 0.18),
@@ -224,7 +234,6 @@ def measure_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> lis
     if choices:
         flow.head("Chosen for the plan, where the scene says nothing")
         flow.paragraph("; ".join(f"{_field_words(a.field)} {a.value} ({a.reason})" for a in choices) + ".", ink.SMALL)
-    return flow.sheets
 
 
 def _field_words(name: str) -> str:

@@ -11,11 +11,12 @@ from pydantic.fields import FieldInfo  # noqa: TID251 - this is the door
 
 from routeviz.model.scene import Assumption, SectionSize
 from routeviz.scenefile.document import Document
-from routeviz.scenefile.fields import Length, Reader, literal
+from routeviz.scenefile.fields import Length, Quantity, Reader, literal
 from routeviz.scenefile.house import LayerTable
 from routeviz.scenefile.paths import Path, read_path, write_path
 from routeviz.scenefile.sizes import Section
 from routeviz.scenefile.tables import Table
+from routeviz.units import mm_text
 
 __all__ = ["Taken", "reader_of"]
 
@@ -63,7 +64,7 @@ class Taken:
         """Give a length, or the default and a note."""
         if given is not None:
             return given
-        self.note(where, self.length(default), reason)
+        self.note(where, mm_text(default) if self._metric else self.length(default), reason)
         return default
 
     def defaults(self) -> None:
@@ -76,13 +77,23 @@ class Taken:
             extra = info.json_schema_extra
             if key not in table.model_fields_set and isinstance(extra, dict) and "assume" in extra:
                 if key not in table.idle():
-                    self.note((*path, key), self._show(info, value), str(extra["assume"]))
+                    self.note((*path, key), self._default(info, value), str(extra["assume"]))
             elif isinstance(value, Table):
                 self._defaults(value, (*path, key))
             elif isinstance(value, tuple):
                 for number, row in enumerate(value):
                     if isinstance(row, Table):
                         self._defaults(row, (*path, key, number))
+
+    def _default(self, info: FieldInfo, value: Any) -> str:
+        """Show a default; in metric scenes in whole millimetres and degrees, whatever units it was fixed in."""
+        reader = reader_of(info)
+        if self._metric and value is not None:
+            if isinstance(reader, Length):
+                return mm_text(value)
+            if isinstance(reader, Quantity) and reader.unit == "degF":
+                return f"{(value - 32) / 1.8:.0f} degC"
+        return self._show(info, value)
 
     def _show(self, info: FieldInfo, value: Any) -> str:
         reader = reader_of(info)
