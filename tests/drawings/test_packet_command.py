@@ -148,20 +148,6 @@ def test_an_interrupt_before_anything_leaves_no_folder(tmp_path: Path, monkeypat
     assert not (tmp_path / "out").exists()
 
 
-def test_twenty_pages_in_five_seconds(tmp_path: Path) -> None:
-    import time
-
-    from routeviz.scenefile import load
-
-    planned = pipeline.plan(load(SCENES / "side_wall_storey_above.toml"))
-    began = time.perf_counter()
-    file = drawings.packet(planned, tmp_path / "a.pdf", template=True)
-    pages = len(PdfReader(file).pages)
-    took = time.perf_counter() - began
-    assert pages >= 15
-    assert took * 20 / pages < 5.0
-
-
 def test_ctrl_c_while_a_library_loads_is_still_a_stop(
     tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
