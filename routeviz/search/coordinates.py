@@ -27,7 +27,7 @@ from routeviz.search.terms import Terms
 
 __all__ = ["MOST_POINTS", "Ground", "Shifts", "ground", "tight_shifts"]
 
-MOST_POINTS = 12_000_000  # grid points; about 600 MB at the peak
+MOST_POINTS = 16_000_000  # grid points; about 700 MB at the peak, together with the limit on elbow places
 
 
 @dataclass(frozen=True)

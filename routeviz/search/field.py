@@ -15,6 +15,7 @@ from dataclasses import field as made
 
 import numpy as np
 
+from routeviz.errors import LimitError
 from routeviz.model.freespace import Exit, FreeSpace, Ints, Ticks
 from routeviz.model.path import Centreline, Outcome
 from routeviz.search.measure import centreline
@@ -133,6 +134,16 @@ def field(space: FreeSpace, shifts_in: Sequence[float], lifts_in: Sequence[float
     LimitError
         If the grid for so many places would be too large.
     """
+    try:
+        return _field(space, shifts_in, lifts_in)
+    except LimitError as limit:
+        raise LimitError(
+            f"{len(shifts_in)} places at {len(lifts_in)} heights are too many for one map. {limit}, "
+            "or ask for fewer places or heights"
+        ) from limit
+
+
+def _field(space: FreeSpace, shifts_in: Sequence[float], lifts_in: Sequence[float]) -> Field:
     began = time.perf_counter()
     x, y, z = space.start.point
     collars = [[(x + ticks(s), y, z + ticks(t)) for s in shifts_in] for t in lifts_in]

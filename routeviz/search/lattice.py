@@ -17,7 +17,7 @@ from routeviz.search.slabs import Slabs, slabs
 from routeviz.search.terms import Terms
 from routeviz.search.torus import drop_free_corners
 
-MOST_EVENTS = 2_500_000  # elbow places; about 400 MB at the peak
+MOST_EVENTS = 3_200_000  # elbow places; about 700 MB at the peak
 
 _SCARCE = 12  # where no more than one grid point in so many is an event, events are sorted into lines
 Track = Lines | Slabs

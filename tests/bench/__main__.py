@@ -73,8 +73,8 @@ def framed() -> None:
     places, asked = 342, (5, 60, 118, 201, 296)
     say("\nFramed two-storey house, 342 places of the hood in one exact field")
     seconds = {}
-    for elbows, bodies, target in ((3, False, "0.25 s"), (3, True, "twice that"), (4, False, "1.5 s")):
-        made = apart(3, houses.house_costs, elbows, bodies, places)
+    for elbows, bodies, target in ((3, False, "0.25 s"), (3, True, "0.5 s"), (4, False, "1.5 s"), (4, True, "3 s")):
+        made = apart(2 if elbows > 3 else 4, houses.house_costs, elbows, bodies, places)
         seconds[elbows, bodies] = made.seconds
         alone = houses.place_by_place(elbows, bodies, places, asked)
         if not np.array_equal(made.answer[:, list(asked)], alone):
@@ -82,7 +82,9 @@ def framed() -> None:
         reached = int((made.answer >= 0).any(axis=0).sum())
         say(f"  to {elbows} elbows, {'with elbow bodies' if bodies else 'thin elbows':17} {made.seconds:6.3f} s "
             f"{made.megabytes:6.0f} MB, {reached} places have a way, {len(asked)} asked alone agree (wanted: at most {target})")  # fmt: skip
-    say(f"  elbow bodies take {seconds[3, True] / seconds[3, False]:.1f} times as long")
+    say(
+        f"  elbow bodies take {seconds[3, True] / seconds[3, False]:.1f} and {seconds[4, True] / seconds[4, False]:.1f} times as long"
+    )
     layer, copy, events = houses.layer_and_copy(3, 5, places)
     say(f"  one layer of six states on {events:,} elbow places {layer * 1e3:.0f} ms, copying the arrays it reads and writes "
         f"{copy * 1e3:.1f} ms: {layer / copy:.1f} times (wanted: at most 10)")  # fmt: skip
