@@ -20,7 +20,7 @@ from routeviz.views.lettering import Placed, Tag, arrange
 from routeviz.views.palette import BAR, BAR_INK, CLOSE, INK, INK_SOFT, LINE, LINE_STRONG, PAPER, PLASTER, TEAL
 from routeviz.views.parts import Layer
 from routeviz.views.stage import Stage
-from routeviz.views.viewpoints import NAMES, Camera, Viewport, camera, project
+from routeviz.views.viewpoints import NAMES, Camera, Viewport, camera, hidden_by_hood, project
 
 if TYPE_CHECKING:
     from routeviz.views.rendering import Shot
@@ -204,21 +204,30 @@ def _verdict_mark(sheet: _Sheet, verdict: Verdict, x: float, y: float) -> None:
         sheet.line([*shape, shape[0]], BAR, 1.6)
 
 
-def _fit(sheet: _Sheet, words: str, width: float, sizes: Sequence[int], lines: int) -> tuple[list[str], int]:
-    """Fold a sentence into at most `lines` lines at the largest size that fits; the last size cuts it off."""
-    for size in sizes:
-        folded, line = [], ""
-        for word in words.split():
-            trial = f"{line} {word}".strip()
-            if line and sheet.length(trial, fonts.heading(size * sheet.scale, words)) > width:
-                folded.append(line)
-                line = word
-            else:
-                line = trial
-        folded.append(line)
-        if len(folded) <= lines:
-            return folded, size
-    return [*folded[: lines - 1], folded[lines - 1] + " …"], sizes[-1]
+def _folded(sheet: _Sheet, words: str, font: fonts.Font, width: float) -> list[str]:
+    """Fold words into lines no wider than this."""
+    lines, line = [], ""
+    for word in words.split():
+        trial = f"{line} {word}".strip()
+        if line and sheet.length(trial, font) > width:
+            lines.append(line)
+            line = word
+        else:
+            line = trial
+    return [*lines, line]
+
+
+def _fit(sheet: _Sheet, words: str, width: float) -> tuple[list[str], int]:
+    """Give a sentence in one line, or else in two of like length, as large as fits; the last size cuts it off."""
+    for lines, sizes in ((1, (32, 29, 27)), (2, (32, 29, 27, 24, 21))):
+        for size in sizes:
+            font = fonts.heading(size * sheet.scale, words)
+            if len(_folded(sheet, words, font, width)) <= lines:
+                shares = (0.5, 0.55, 0.6, 0.7, 0.8, 0.9, 1.0)
+                tries = (_folded(sheet, words, font, width * share) for share in shares)
+                return next(t for t in tries if len(t) <= lines), size
+    folded = _folded(sheet, words, font, width)
+    return [folded[0], folded[1] + " …"], size
 
 
 def _band(sheet: _Sheet, stage: Stage, width: float) -> None:
@@ -230,7 +239,7 @@ def _band(sheet: _Sheet, stage: Stage, width: float) -> None:
     s = sheet.scale
     sheet.write(62, 98, plan.verdict.value, fonts.text_bold(14 * s), word_colour, anchor="mm")
     room = width - 118 - 30
-    lines, size = _fit(sheet, plan.answer, room, (32, 29, 27, 24, 21), 2)
+    lines, size = _fit(sheet, plan.answer, room)
     leading = size * 1.14
     y = 12 if len(lines) > 1 else 24
     for k, line in enumerate(lines):
@@ -249,8 +258,11 @@ def _foot(sheet: _Sheet, stage: Stage, viewpoint: str, width: float, height: flo
     sheet.box(0, height - FOOT_PX, width, FOOT_PX, PLASTER)
     sheet.line([(0, height - FOOT_PX), (width, height - FOOT_PX)], LINE, 1)
     y = height - FOOT_PX / 2
-    sheet.write(MARGIN_PX, y, f"{name}, {NAMES[viewpoint]}", fonts.text_bold(15 * s, name), INK, anchor="lm")
-    sheet.write(width - MARGIN_PX, y, _CAUTION, fonts.text(15 * s), INK_SOFT, anchor="rm")
+    bold, plain = fonts.text_bold(15 * s, name), fonts.text(15 * s)
+    left = width - 3 * MARGIN_PX - sheet.length(_CAUTION, plain)
+    words = next((w for w in (f"{name}, {NAMES[viewpoint]}", name) if sheet.length(w, bold) <= left), "")
+    sheet.write(MARGIN_PX, y, words, bold, INK, anchor="lm")
+    sheet.write(width - MARGIN_PX, y, _CAUTION, plain, INK_SOFT, anchor="rm")
 
 
 def _numbers(sheet: _Sheet, stage: Stage, view: Camera, shot: Shot, size: tuple[int, int]) -> None:
@@ -375,6 +387,8 @@ def render(
     from routeviz.views.rendering import shoot
 
     without = {Layer.COVER} if viewpoint == "along" else set()
+    if viewpoint == "along" and hidden_by_hood(stage.plan):
+        without |= {Layer.SKIN, Layer.ROOF, Layer.ZONES}
     if viewpoint != "outside":
         without.add(Layer.OUTER)
     shot = shoot(stage, view, size, scale=2, occlusion=occlusion, xray=xray, without=frozenset(without))

@@ -14,9 +14,11 @@ from routeviz.views.caps import cap_top
 from routeviz.views.furnishing import hood_bottom
 from routeviz.views.house import CutAway
 
-__all__ = ["NAMES", "Camera", "Viewport", "camera", "project"]
+__all__ = ["NAMES", "Camera", "Viewport", "camera", "hidden_by_hood", "project"]
 
 Array = npt.NDArray[np.float64]
+
+_LEVEL_IN = 3.0  # a duct that rises more than this is seen above the hood
 
 NAMES = {
     "room": "the whole room",
@@ -93,7 +95,18 @@ def _corners(lo: Vec3, hi: Vec3) -> Array:
     return np.array([[x, y, z] for x in (lo[0], hi[0]) for y in (lo[1], hi[1]) for z in (lo[2], hi[2])])
 
 
-def _duct_points(plan: Plan) -> Array:
+def hidden_by_hood(plan: Plan) -> bool:
+    """Tell whether the whole duct lies behind the hood, so that it is seen only from outdoors, with the skin away."""
+    if plan.best is None:
+        return False
+    parts = plan.best.route.parts
+    ends = [p for part in parts for p in (part.start, part.end)]
+    rise = max(z for _, _, z in ends) - min(z for _, _, z in ends)
+    return plan.best.route.termination.direction[1] > 0.5 and rise < _LEVEL_IN
+
+
+def _duct_points(plan: Plan, about: float = 0.0) -> Array:
+    """Give the corners of a box about the duct, with so much room [in] beside it and above."""
     scene, best = plan.scene, plan.best
     x, bottom = scene.hood.centre_in, hood_bottom(plan)
     if best is None:
@@ -101,7 +114,8 @@ def _duct_points(plan: Plan) -> Array:
         return _corners((x - 10, -18.0, bottom + scene.hood.body_in), (x + 10, 0.0, top))
     points = np.array([p for part in best.route.parts for p in (part.start, part.end)])
     reach = best.route.section.width_in
-    lo, hi = points.min(axis=0) - reach, points.max(axis=0) + reach
+    room = np.array([about, 0.0, about])
+    lo, hi = points.min(axis=0) - reach - room, points.max(axis=0) + reach + room
     return _corners(_vec(lo), _vec(hi))
 
 
@@ -160,6 +174,8 @@ def camera(plan: Plan, cut: CutAway, viewpoint: str, *, aspect: float, port: Vie
         near = max(cut.front_in, -40)
         points = _corners((x - 38, near, ceiling - 14), (x + 38, 0, min(top, ceiling + 26)))
         return _frame(points, (0.16 * side, -1.0, -0.34), 40, aspect, port)
+    if viewpoint == "along" and hidden_by_hood(plan):
+        return _frame(_duct_points(plan, about=9.0), (0.62 * side, 1.0, 0.42), 36, aspect, port)
     if viewpoint == "along":
         return _frame(_duct_points(plan), (-0.5 * side, -1.0, 0.22), 36, aspect, port)
     if viewpoint == "outside":

@@ -11,6 +11,8 @@ import pytest
 import view_plans
 from PIL import Image
 
+from routeviz import pipeline
+from routeviz.cli.scenes import load_scene
 from routeviz.views import gl, still
 from routeviz.views.lettering import overlap
 from routeviz.views.parts import Layer
@@ -18,6 +20,7 @@ from routeviz.views.stage import build
 from routeviz.views.viewpoints import NAMES, Viewport, camera, project
 
 GOLDEN = Path(__file__).parent.parent / "golden"
+SCENES = Path(__file__).parents[2] / "scenes"
 
 
 @pytest.fixture(scope="session")
@@ -47,6 +50,17 @@ def test_every_viewpoint_stands_outside_of_what_it_looks_at(kitchen, viewpoint):
     assert 20 < away < 1200
     assert (view.eye[1] > 0) == (viewpoint == "outside")
     assert view.eye[2] > 0
+
+
+@pytest.mark.parametrize(("name", "behind"), [("rear_outlet_straight_back", True), ("out_the_back", False)])
+def test_a_duct_behind_the_hood_is_looked_at_from_outdoors(name, behind):
+    stage = build(pipeline.plan(load_scene(SCENES / f"{name}.toml"), alternatives=1))
+    view = camera(stage.plan, stage.cut, "along", aspect=1.6)
+    assert (view.eye[1] > 0) is behind
+    duct = np.vstack([p.mesh.vertices for p in stage.pieces if p.layer is Layer.DUCT])
+    seen = project(view, duct, 1.6)
+    assert (seen[:, :2] > 0).all()
+    assert (seen[:, :2] < 1).all()
 
 
 @pytest.mark.parametrize("aspect", [0.7, 1.6, 2.4])
