@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import pairwise
 
@@ -20,7 +20,7 @@ from routeviz.search.masks import Bools
 from routeviz.search.moves import Moves, State
 from routeviz.search.offsets import Column, Offset
 
-__all__ = ["FAR", "Fan", "Fits", "Leaving", "back", "fans", "fits", "leaving"]
+__all__ = ["FAR", "Fan", "Fits", "Leaving", "back", "core_fits", "fans", "fits", "leaving"]
 
 FAR = 1 << 60
 
@@ -189,6 +189,13 @@ class Fits:
             at = np.minimum(at, np.where(hit, self.low, FAR).min(axis=0))
 
 
+def _gathered(rows: list[tuple[Ints, Ints, Bools]]) -> Fits:
+    """Put intervals together; those that are not there are empty."""
+    low = np.concatenate([np.where(there, lo, FAR) for lo, _, there in rows])
+    high = np.concatenate([np.where(there, hi, -FAR) for _, hi, there in rows])
+    return Fits(low, high)
+
+
 def fits(column: Column, fan: Fan, hidden: Bools) -> Fits:
     """Find where each offset of a fan has room.
 
@@ -216,9 +223,34 @@ def fits(column: Column, fan: Fan, hidden: Bools) -> Fits:
         np.ceil(slant.high + grow - fan.stub - begin * fan.forward).astype(np.int64),
         _counts(column, slant, hidden) & (begin < finish),
     ))  # fmt: skip
-    low = np.concatenate([np.where(there, lo, FAR) for lo, _, there in rows])
-    high = np.concatenate([np.where(there, hi, -FAR) for _, hi, there in rows])
-    return Fits(low, high)
+    return _gathered(rows)
+
+
+def core_fits(column: Column, fan: Fan, hidden: Bools) -> Fits:
+    """Find where not even the cores of each offset's bends and diagonal would be in something: a bound for `fits`.
+
+    A core is a square that fits into the round duct whichever way it is cut. The diagonal's is swept along the part
+    behind the first bend and before the second; a bend's lies along its stub, less what the arc leaves the stub by.
+    """
+    angle = math.radians(fan.angle_deg)
+    inner = min(fan.half) / math.sqrt(2)
+    half, thin = int(inner / (math.cos(angle) + math.sin(angle))), int(inner * math.cos(angle / 2)) - fan.bulge
+    lean = replace(fan, half=(half, int(inner)))
+    d, inset = fan.distance, math.ceil(fan.stub * math.sin(angle)) + half
+    least, most = np.minimum(inset, d // 2), np.maximum(d - inset, d // 2)
+    part = _beside(column, lean, least, most, half)
+    a, b = (fan.sign * (v[part.which, fan.axis][:, None] - column.start[fan.axis]) for v in (column.lo, column.hi))
+    begin = np.maximum((np.minimum(a, b) - half) / d, least / d)
+    finish = np.minimum((np.maximum(a, b) + half) / d, most / d)
+    rows = [(
+        np.floor(part.low - half - fan.stub - finish * fan.forward).astype(np.int64) + 1,
+        np.ceil(part.high + half - fan.stub - begin * fan.forward).astype(np.int64) - 1,
+        _counts(column, part, hidden) & (begin < finish),
+    )]  # fmt: skip
+    for shift, behind in ((np.zeros_like(d), 0), (d, fan.advance - fan.stub)) if thin > 0 else ():
+        part = _beside(column, replace(fan, half=(thin, thin)), shift, shift, thin)
+        rows.append((part.low - behind - fan.stub, part.high - behind, _counts(column, part, hidden)))
+    return _gathered(rows)
 
 
 def _counts(column: Column, part: _Beside, hidden: Bools) -> Bools:

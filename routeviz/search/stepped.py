@@ -12,13 +12,13 @@ from collections.abc import Iterator
 import numpy as np
 
 from routeviz.model.freespace import Exit, FreeSpace, Ints, Ticks
-from routeviz.search.fans import FAR, Fan, Fits, Leaving, back, fans, fits, leaving
+from routeviz.search.fans import FAR, Fan, Fits, Leaving, back, core_fits, fans, fits, leaving
 from routeviz.search.moves import Moves, State
 from routeviz.search.offsets import Column, Offset, gaps
 from routeviz.search.solve import Cost
 from routeviz.search.trace import OFFSET, Bent, Trace
 
-__all__ = ["least_with_offset", "straight_with_offset", "straight_with_two"]
+__all__ = ["Sidesteps", "least_with_offset", "straight_with_offset", "straight_with_two"]
 
 
 def _states(space: FreeSpace, table: Moves) -> Iterator[State]:
@@ -47,11 +47,11 @@ def _begins(column: Column, fan: Fan, hidden: np.ndarray) -> np.ndarray:
 
 
 def _written(
-    space: FreeSpace, state: State, offsets: list[tuple[Offset, int]], end: int, face: Exit
+    start: Ticks, state: State, offsets: list[tuple[Offset, int]], end: int, face: Exit
 ) -> Trace:  # fmt: skip
     """Write a run with offsets, each with the place where it begins, as a route."""
-    here, along = list(space.start.point), state.axis
-    points: list[Ticks] = [space.start.point]
+    here, along = list(start), state.axis
+    points: list[Ticks] = [start]
     for offset, at in offsets:
         here[along] = at + offset.stub
         points.append((here[0], here[1], here[2]))
@@ -92,7 +92,7 @@ def straight_with_offset(space: FreeSpace, table: Moves, *, priced: bool) -> tup
 
 
 def least_with_offset(space: FreeSpace, table: Moves) -> Cost | None:
-    """Give a cost that no hidden straight way with one offset can beat: its bends are taken to need no room of their own.
+    """Give a cost that no hidden straight way with one offset can beat: only the core of its diagonal takes room.
 
     None when even so there is no such way.
     """
@@ -102,9 +102,13 @@ def least_with_offset(space: FreeSpace, table: Moves) -> Cost | None:
         begin = space.start.point[state.axis]
         for fan in fans(space, table, state):
             for out in leaving(space, column, fan):
-                lowest = np.maximum(begin + space.limits.first, back(column, fan, out.end, _hidden(column, fan)))
+                hidden = _hidden(column, fan)
+                lowest = np.maximum(begin + space.limits.first, back(column, fan, out.end, hidden))
                 highest = np.minimum(column.free_to(fan.offset(0)), out.end - space.limits.last - fan.advance)
-                length = np.where(out.open & (lowest <= highest), out.end - begin + fan.extra, FAR)
+                if (lowest > highest).all():
+                    continue
+                at = core_fits(column, fan, hidden).least(lowest, highest)
+                length = np.where(out.open & (at < FAR), out.end - begin + fan.extra, FAR)
                 if int(length.min()) < (FAR if best is None else best[2]):
                     best = 0, 1, int(length.min())
     return best
@@ -133,7 +137,7 @@ def _least(space: FreeSpace, column: Column, fan: Fan, out: Leaving) -> tuple[Co
     if not len(good):
         return None
     n = min(good.tolist(), key=lambda n: (boxed[n], length[n], n))
-    route = _written(space, column.state, [(fan.offset(n), int(at[n]))], int(out.end[n]), out.exit)
+    route = _written(space.start.point, column.state, [(fan.offset(n), int(at[n]))], int(out.end[n]), out.exit)
     return (int(boxed[n]), 1, route.length), route
 
 
@@ -177,7 +181,7 @@ def straight_with_two(space: FreeSpace, table: Moves, beat: int = FAR) -> tuple[
             for fan in fans(space, table, state)
             for n, extra, at in _first_offsets(space, column, fan)
         ]
-        cache: dict[tuple[int, int, bool], _Shifted] = {}
+        cache: dict[tuple[int, int, bool], Line] = {}
         for extra, at, n, fan in sorted(firsts, key=lambda f: (f[0], f[1])):
             if nearest - begin + extra >= beat:
                 break
@@ -223,18 +227,19 @@ def _first_offsets(space: FreeSpace, column: Column, fan: Fan) -> Iterator[tuple
                 yield n, int(fan.extra[n]), at
 
 
-class _Shifted:
-    """A line beside the collar's, and what offsets from it need that does not hang on where they begin."""
+class Line:
+    """A line along which a duct may run on, and what hidden offsets from it need that does not hang on where they begin."""
 
     def __init__(self, space: FreeSpace, table: Moves, column: Column) -> None:
-        self.column = column
+        self.column, self.last = column, space.limits.last
+        self._free: dict[tuple[tuple[int, int], int], int] = {}
         self.ways: list[tuple[Fan, Leaving, Ints, Ints, np.ndarray]] = []
         self._fits: dict[int, Fits] = {}
         for fan in fans(space, table, column.state):
             hidden = _hidden(column, fan)
             for out in leaving(space, column, fan):
                 lowest = back(column, fan, out.end, hidden)
-                highest = np.where(out.open, out.end - space.limits.last - fan.advance, -FAR)
+                highest = np.where(out.open, out.end - self.last - fan.advance, -FAR)
                 if (lowest <= highest).any():
                     self.ways.append((fan, out, lowest, highest, hidden))
 
@@ -245,36 +250,75 @@ class _Shifted:
             self._fits[number] = fits(self.column, fan, hidden)
         return self._fits[number]
 
+    def free_from(self, fan: Fan, begin: int) -> int:
+        """Give how far the line is free from a place on it."""
+        key = fan.half, begin
+        if key not in self._free:
+            self._free[key] = _free_from(self.column, fan, begin)
+        return self._free[key]
+
+    def best(self, begin: int, straight: int, beat: int = FAR) -> tuple[int, Offset, int, Leaving, int] | None:
+        """Give the best offset for a duct that runs from `begin` on for at least `straight`.
+
+        Returns
+        -------
+        tuple of int, Offset, int, Leaving and int
+            What the way costs beyond its start's coordinate, less than `beat`; the offset and where it begins; the way
+            out and where the duct ends. None where no offset fits.
+        """
+        found: tuple[int, Offset, int, Leaving, int] | None = None
+        for number, (fan, out, lowest, highest, _) in enumerate(self.ways):
+            lowest = np.maximum(lowest, begin + straight)
+            highest = np.minimum(highest, self.free_from(fan, begin))
+            cost = out.end + fan.extra
+            highest = np.where(cost < beat, highest, -FAR)
+            if (lowest > highest).all():
+                continue
+            place = self.fits(number).least(lowest, highest)
+            cost = np.where(place < FAR, cost, FAR)
+            n = int(cost.argmin())
+            if int(cost[n]) < beat:
+                beat = int(cost[n])
+                found = beat, fan.offset(n), int(place[n]), out, int(out.end[n])
+        return found
+
+
+class Sidesteps:
+    """Hidden straight ways with one offset for many heights of one collar."""
+
+    def __init__(self, space: FreeSpace, table: Moves) -> None:
+        self.space = space
+        self.lines = [Line(space, table, Column(space, state, priced=False)) for state in _states(space, table)]
+
+    def best(self, height: int) -> tuple[Cost, Trace] | None:
+        """Give the best way from a height of the collar (the space's own, or higher), or None."""
+        x, y, z = self.space.start.point
+        begin = height if self.space.start.axis == 2 else y
+        point = (x, y, height)
+        found: tuple[Cost, Trace] | None = None
+        for line in self.lines if self.space.start.axis == 2 or height == z else ():
+            best = line.best(begin, self.space.limits.first, FAR if found is None else found[0][2] + begin)
+            if best is not None:
+                _, offset, at, out, end = best
+                route = _written(point, line.column.state, [(offset, at)], end, out.exit)
+                found = (0, 1, route.length), route
+        return found
+
 
 def _second(
     space: FreeSpace, table: Moves, column: Column, offset: Offset, at: int, hidden: bool, beat: int,
-    cache: dict[tuple[int, int, bool], _Shifted],
+    cache: dict[tuple[int, int, bool], Line],
 ) -> tuple[Cost, Trace] | None:  # fmt: skip
     """Give the best way that goes on from a first offset with a second one."""
-    along = column.state.axis
     key = offset.axis, offset.sign * offset.distance, hidden
     if key not in cache:
-        cache[key] = _Shifted(space, table, column.moved(offset, covered=hidden))
-    shifted, begin = cache[key], at + offset.advance
-    best: tuple[int, Fan, int, int, Leaving] | None = None
-    for number, (fan, out, lowest, highest, _) in enumerate(shifted.ways):
-        lowest = np.maximum(lowest, begin + space.limits.between)
-        highest = np.minimum(highest, _free_from(shifted.column, fan, begin))
-        length = out.end - space.start.point[along] + fan.extra
-        highest = np.where(length < (beat if best is None else best[0]), highest, -FAR)
-        if (lowest > highest).all():
-            continue
-        place = shifted.fits(number).least(lowest, highest)
-        length = np.where(place < FAR, length, FAR)
-        n = int(length.argmin())
-        if int(length[n]) < (beat if best is None else best[0]):
-            best = int(length[n]), fan, n, int(place[n]), out
+        cache[key] = Line(space, table, column.moved(offset, covered=hidden))
+    begin = space.start.point[column.state.axis]
+    best = cache[key].best(at + offset.advance, space.limits.between, begin + beat)
     if best is None:
         return None
-    _, fan, n, place_n, out = best
-    route = _written(
-        space, column.state, [(offset, at), (fan.offset(n), place_n)], int(out.end[n]), out.exit
-    )  # fmt: skip
+    _, second, place, out, end = best
+    route = _written(space.start.point, column.state, [(offset, at), (second, place)], end, out.exit)
     return (0, 2, route.length), route
 
 
