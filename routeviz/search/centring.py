@@ -17,7 +17,7 @@ import numpy as np
 
 from routeviz.model.freespace import BarrierKind, FreeSpace, Region, Ticks
 from routeviz.search.linear import least_cost
-from routeviz.search.measure import bodies, gap, touches_itself
+from routeviz.search.measure import bodies, gap, least_gap, touches_itself
 from routeviz.search.moves import END, START, Moves
 from routeviz.search.trace import Trace
 from routeviz.units import TICKS_PER_IN
@@ -222,7 +222,8 @@ def _least(space: FreeSpace, table: Moves, route: Trace) -> float:
     """Give the least gap of the route to any solid, capped [ticks]."""
     solid = [b.region for b in space.barriers if b.kind is BarrierKind.SOLID]
     runs, elbows = bodies(route, table)
-    return min([_CAP_IN * TICKS_PER_IN, *(gap(body, r) for body in (*runs, *elbows) for r in solid)])
+    most = _CAP_IN * TICKS_PER_IN
+    return min(most, least_gap([*runs, *elbows], solid)) if solid else most
 
 
 def centred(space: FreeSpace, table: Moves, route: Trace, *, longer_in: float = LONGER_IN) -> Trace:

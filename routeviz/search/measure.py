@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
@@ -14,7 +15,7 @@ from routeviz.search.moves import Moves
 from routeviz.search.trace import OFFSET, Trace
 from routeviz.units import TICKS_PER_IN
 
-__all__ = ["bodies", "centreline", "gap", "inches", "touches_itself"]
+__all__ = ["bodies", "centreline", "gap", "inches", "least_gap", "touches_itself"]
 
 Boxes = list[tuple[Ticks, Ticks]]
 
@@ -64,14 +65,17 @@ def gap(box: tuple[Ticks, Ticks], region: Region) -> float:
     Exact for boxes that face each other; for prisms the largest separation along any face's normal.
     """
     lo, hi = box
-    axes = [max(region.lo[t] - hi[t], lo[t] - region.hi[t]) for t in range(3)]
-    apart = float(np.hypot.reduce([max(v, 0) for v in axes])) if max(axes) > 0 else float(max(axes))
-    if region.axis < 0 or max(axes) > 0:
-        return apart
+    (ax, ay, az), (bx, by, bz), (cx, cy, cz), (dx, dy, dz) = lo, hi, region.lo, region.hi
+    x, y, z = max(cx - bx, ax - dx), max(cy - by, ay - dy), max(cz - bz, az - dz)
+    most = max(x, y, z)
+    if most > 0:
+        return math.hypot(max(x, 0), max(y, 0), max(z, 0))
+    if region.axis < 0:
+        return float(most)
     u, v = (t for t in range(3) if t != region.axis)
     corners = np.array(region.outline, np.float64)
     square = np.array([(a, b) for a in (lo[u], hi[u]) for b in (lo[v], hi[v])], np.float64)
-    best = apart
+    best = float(most)
     for (u1, v1), (u2, v2) in pairwise([*corners, corners[0]]):
         for normal in (np.array([v2 - v1, u1 - u2]), np.array([v1 - v2, u2 - u1])):
             size = float(np.hypot(*normal))
@@ -80,9 +84,25 @@ def gap(box: tuple[Ticks, Ticks], region: Region) -> float:
     return best
 
 
+def least_gap(boxes: Boxes, regions: Sequence[Region]) -> float:
+    """Give the least `gap` of many boxes to many regions [ticks]; 0 where there is nothing to measure."""
+    if not boxes or not regions:
+        return 0.0
+    lo, hi = (np.array([r.lo for r in regions]), np.array([r.hi for r in regions]))
+    least = math.inf
+    for box in boxes:
+        axes = np.maximum(lo - np.array(box[1]), np.array(box[0]) - hi)
+        most = axes.max(axis=1)
+        apart = np.where(most > 0, np.sqrt((np.maximum(axes, 0).astype(np.float64) ** 2).sum(axis=1)), most)
+        for n in np.flatnonzero(most <= 0).tolist():
+            apart[n] = gap(box, regions[n])  # where bounding boxes overlap, prisms may still be apart
+        least = min(least, float(apart.min()))
+    return least
+
+
 def _apart(a: tuple[Ticks, Ticks], b: tuple[Ticks, Ticks]) -> float:
     steps = [max(a[0][t] - b[1][t], b[0][t] - a[1][t], 0) for t in range(3)]
-    return float(np.hypot.reduce(steps))
+    return math.hypot(*steps)
 
 
 def touches_itself(points: Sequence[Ticks], halves: Sequence[tuple[int, int, int]], contact: int) -> bool:
@@ -114,12 +134,12 @@ def _bays(space: FreeSpace, points: Sequence[Ticks]) -> Iterator[str]:
 def centreline(space: FreeSpace, table: Moves, route: Trace, boxed: int = 0) -> Centreline:
     """Give a route as people measure it: inches, bends with their radii, what it crosses and how close it comes."""
     runs, elbows = bodies(route, table)
-    solid = [b for b in space.barriers if b.kind is BarrierKind.SOLID]
+    solid = [b.region for b in space.barriers if b.kind is BarrierKind.SOLID]
     crossed = [
         b.id for b in space.barriers
         if b.kind is BarrierKind.MEMBER and any(gap(run, b.region) < 0 for run in runs)
     ]  # fmt: skip
-    slack = min((gap(body, b.region) for body in runs + elbows for b in solid), default=0.0)
+    slack = least_gap(runs + elbows, solid)
     bends = []
     bent = iter(enumerate((b for b in route.offsets for _ in (0, 1)), 2))  # each offset bends twice
     for corner, kind, (before, after) in zip(route.points[1:-1], route.kinds, pairwise(route.states), strict=True):
