@@ -3,14 +3,15 @@
 Routes with at most two elbows lie in one of two planes through their collar. So the hidden field is two small ones,
 each computed once for all collars: elbows in the collars' common plane, and elbows in the planes across it, all of
 them side by side. A place without a hidden route is looked up in a third field, in the collars' common plane, where
-the open room is priced. Offsets, third elbows and true elbow bodies are left to `find`, which answers one place in full.
+the open room is priced. Where a hidden way has two elbows or is not there, an offset on the first run is looked for.
+Offsets beside an elbow, third elbows and true elbow bodies are left to `find`, which answers one place in full.
 """
 
 from __future__ import annotations
 
 import time
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from dataclasses import field as made
 
 import numpy as np
@@ -19,8 +20,9 @@ from routeviz.errors import LimitError
 from routeviz.model.freespace import Exit, FreeSpace, Ints, Ticks
 from routeviz.model.path import Centreline, Outcome
 from routeviz.search.measure import centreline
-from routeviz.search.solve import Cost, Solution, prepare, solve_on
-from routeviz.search.stages import PLANAR
+from routeviz.search.solve import Solution, prepare, solve_on
+from routeviz.search.stages import PLANAR, Found
+from routeviz.search.stepped import Sidesteps
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace
 from routeviz.units import TICKS_PER_IN, ticks
@@ -52,23 +54,46 @@ class Field:
     costs: tuple[Ints, ...]  # per solution, of shape (elbows + 1, lifts, shifts)
     seconds: float
     _traces: dict[tuple[int, int], Trace | None] = made(default_factory=dict, repr=False)
+    _sidesteps: dict[tuple[int, int], Sidesteps] = made(default_factory=dict, repr=False)
+    _found: dict[tuple[int, int], Found | None] = made(default_factory=dict, repr=False)
 
     def _collar(self, lift: int, shift: int) -> Ticks:
         x, y, z = self.space.start.point
         return x + ticks(self.shifts_in[shift]), y, z + ticks(self.lifts_in[lift])
 
-    def _best(self, lift: int, shift: int) -> tuple[Cost, Solution] | None:
-        best: tuple[Cost, Solution] | None = None
+    def _best(self, lift: int, shift: int) -> Found | None:
+        if (lift, shift) not in self._found:
+            best = self._least(lift, shift, priced=False)
+            if best is None or best.cost[1] > 1:
+                best = min((f for f in (best, self._sidestep(lift, shift)) if f), key=lambda f: f.cost, default=None)
+            self._found[lift, shift] = best or self._least(lift, shift, priced=True)
+        return self._found[lift, shift]
+
+    def _least(self, lift: int, shift: int, *, priced: bool) -> Found | None:
+        """Give the best way from the fields where the open room has its price, or from those where it is closed."""
+        best: Found | None = None
         for solution, table in zip(self.solutions, self.costs, strict=True):
             terms = solution.grid.terms
-            if terms.priced and best is not None:
-                break
-            for k, value in enumerate(table[:, lift, shift].tolist()):
+            for k, value in enumerate(table[:, lift, shift].tolist() if terms.priced == priced else ()):
                 if value < terms.limit:
-                    boxed, length = divmod(value, terms.weight) if terms.priced else (0, value)
-                    if best is None or (boxed, k, length) < best[0]:
-                        best = (boxed, k, length), solution
+                    boxed, length = divmod(value, terms.weight) if priced else (0, value)
+                    if best is None or (boxed, k, length) < best.cost:
+                        best = Found((boxed, k, length), solution)
         return best
+
+    def _sidestep(self, lift: int, shift: int) -> Found | None:
+        """Give the best hidden straight way with one offset."""
+        solution = self.solutions[0]
+        space = solution.grid.space
+        if not space.offsets or space.limits.elbows < 1:
+            return None
+        x, y, z = self._collar(lift, shift)
+        key = shift, 0 if space.start.axis == 2 else lift  # a riser's line is the same from every height
+        if key not in self._sidesteps:
+            here = replace(space, start=replace(space.start, point=(x, y, z)))
+            self._sidesteps[key] = Sidesteps(here, solution.grid.table)
+        best = self._sidesteps[key].best(z)
+        return None if best is None else Found(best[0], solution, best[1])
 
     def cell(self, lift: int, shift: int) -> Cell:
         """Give the answer for one place by its numbers in `lifts_in` and `shifts_in`; costs microseconds."""
@@ -77,7 +102,7 @@ class Field:
         if best is None:
             return Cell(*at, Outcome.LIMIT_REACHED if self.elbows < self.space.limits.elbows else Outcome.NONE_EXISTS,
                         None, None, None)  # fmt: skip
-        boxed, k, length = best[0]
+        boxed, k, length = best.cost
         outcome = Outcome.PROVEN if k == 0 and boxed == 0 else Outcome.BEST_FOUND
         return Cell(*at, outcome, k, boxed / TICKS_PER_IN, length / TICKS_PER_IN)
 
@@ -95,7 +120,7 @@ class Field:
         """Follow the field from one place; remembered."""
         if (lift, shift) not in self._traces:
             best = self._best(lift, shift)
-            found = None if best is None else best[1].route(self._collar(lift, shift), best[0][1])
+            found = None if best is None else best.made or best.solution.route(self._collar(lift, shift), best.cost[1])
             self._traces[lift, shift] = found
         return self._traces[lift, shift]
 
@@ -109,8 +134,7 @@ class Field:
         best, found = self._best(lift, shift), self.trace(lift, shift)
         if best is None or found is None:
             return None
-        (boxed, _, _), solution = best
-        return centreline(solution.grid.space, solution.grid.table, found, boxed)
+        return centreline(best.solution.grid.space, best.solution.grid.table, found, best.cost[0])
 
 
 def field(space: FreeSpace, shifts_in: Sequence[float], lifts_in: Sequence[float] = (0.0,)) -> Field:

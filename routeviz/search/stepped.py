@@ -291,12 +291,12 @@ class Sidesteps:
         self.lines = [Line(space, table, Column(space, state, priced=False)) for state in _states(space, table)]
 
     def best(self, height: int) -> tuple[Cost, Trace] | None:
-        """Give the best way from a height of the collar (the space's own, or higher), or None."""
-        x, y, z = self.space.start.point
+        """Give the best way from a height of the collar, or None; a rear outlet has only the space's own."""
+        x, y, _ = self.space.start.point
         begin = height if self.space.start.axis == 2 else y
         point = (x, y, height)
         found: tuple[Cost, Trace] | None = None
-        for line in self.lines if self.space.start.axis == 2 or height == z else ():
+        for line in self.lines:
             best = line.best(begin, self.space.limits.first, FAR if found is None else found[0][2] + begin)
             if best is not None:
                 _, offset, at, out, end = best

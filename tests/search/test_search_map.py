@@ -13,6 +13,7 @@ from routeviz.model.solids import Crossing, SolidKind
 from routeviz.search import field, find
 from routeviz.search.solve import solve
 from routeviz.search.terms import Terms
+from routeviz.search.verify import verify
 from routeviz.units import TICKS_PER_IN
 
 
@@ -57,3 +58,26 @@ def test_a_place_without_hidden_way_tells_its_boxing() -> None:
     best = find(space).best
     assert best is not None
     assert (cell.elbows, cell.boxed_in) == (2, best.boxed_in) == (2, 28 + 8.5)
+
+
+def test_a_place_that_an_offset_alone_frees_says_so_at_every_height() -> None:
+    """Half the duct, half the joist and the gap are 4 + 3/4 + 1/4 = 5 in; the bends have room between board and joist."""
+    joist = box("joist", (69.25, -96, 112), (70.75, 0, 119), Crossing.NEVER, SolidKind.JOIST)
+    framed, scene = house(joist, faces=(ROOF,)), plan(offset_angles_deg=(45.0,))
+    shifts, lifts = [-6.0, -1.0, 0.0, 3.0], [-2.0, 0.0, 2.0]
+    found = field(carve(framed, scene, samples.ROUND_8), shifts, lifts)
+    for i, lift in enumerate(lifts):
+        assert [found.cell(i, j).elbows for j in range(4)] == [0, 1, 1, 1]
+        for j, shift in enumerate(shifts[1:], 1):
+            # the joist is nearer on one side: 5 in less the shift; two 45s of 8 in radius shift at least 4.69, so 4 3/4
+            aside = max(5 - abs(shift), 4.75)
+            length = 128 - (78.5 + lift) + aside * (2**0.5 - 1)
+            line = found.route(i, j)
+            assert line is not None
+            assert line.length_in == pytest.approx(length, abs=0.01)
+            assert (found.cell(i, j).boxed_in, found.cell(i, j).length_in) == (0, pytest.approx(line.length_in))
+            moved = replace(scene, hood=replace(scene.hood, centre_in=70.0 + shift, mount_in=30.0 + lift))
+            assert verify(line, framed, moved) == ()
+            alone = find(carve(framed, moved, samples.ROUND_8)).best
+            assert alone is not None
+            assert alone.length_in == pytest.approx(line.length_in)
