@@ -145,4 +145,4 @@ def _distances(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Fr
         face = near.at[0]
         if view.region[0] <= face <= view.region[2]:
             sketch.dim_across(view.at(face - sign * near.gap_in, 0)[0], view.at(face, 0)[0], level, figure(near.gap_in, scene),
-                              from_y=(py, level), below=True, halo=ink.WHITE)  # fmt: skip
+                              from_y=(py, level), below=True, left=sign < 0, halo=ink.WHITE)  # fmt: skip

@@ -294,7 +294,7 @@ def _clear_distances(sketch: Sketch, view: View, route: Route, scene: Scene, fra
         words = figure(near.gap_in, scene)
         if open_above:
             y = view.at(0.0, level)[1]
-            sketch.dim_across(x0, x1, y, words, from_y=(y, view.at(0.0, top)[1]))
+            sketch.dim_across(x0, x1, y, words, from_y=(y, view.at(0.0, top)[1]), left=sign < 0)
         elif view.region[1] < near.at[2] < view.region[3]:
             middle = view.at(0.0, near.at[2])[1]
             sketch.line((x0, middle), (x1, middle), ink.FINE)

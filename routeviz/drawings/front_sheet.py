@@ -16,7 +16,7 @@ from routeviz.drawings.words import figure, length, unit_note
 from routeviz.model.path import Blocker
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene, WallSide
-from routeviz.model.takeoff import Hole
+from routeviz.model.takeoff import Hole, Mark
 from routeviz.model.takeoff import Sheet as Name
 
 __all__ = ["front_sheet", "front_view_scale"]
@@ -189,20 +189,19 @@ def _lists(sheet: Sheet, plan: Plan, option: Option, column: float, right: float
         y += 4.3 * len(marks)
         first = section_title(sheet, (column, y), f"Screws, first line {length(height, scene)} above the floor", right)
         for n, mark in enumerate(marks):
-            _screw_row(sketch, sheet, plan, column, right, first + 0.4 - n * 4.3, mark.wood, mark.left_in, mark.holds)
+            _screw_row(sketch, sheet, plan, column, right, first + 0.4 - n * 4.3, mark)
         y += 6.5
     return y
 
 
-def _screw_row(sketch: Sketch, sheet: Sheet, plan: Plan, column: float, right: float, y: float, wood: bool, left_in: float,
-               holds: str) -> None:  # fmt: skip
-    if wood:
+def _screw_row(sketch: Sketch, sheet: Sheet, plan: Plan, column: float, right: float, y: float, mark: Mark) -> None:  # fmt: skip
+    if mark.wood:
         sketch.disc((column + 1.6, y + 0.9), 1.05, ink.FINE, fill=ink.INK)
     else:
         sketch.rect((column + 0.6, y - 0.1), (column + 2.6, y + 1.9), ink.MEDIUM, fill=ink.WHITE)
-    right_text(sheet, (column + 13.5, y), figure(left_in, plan.scene))
-    what = holds.split(":")[0]
-    words = f"{what}: screw" if wood else f"{what}: anchor"
+    right_text(sheet, (column + 13.5, y), figure(mark.left_in, plan.scene))
+    what = "backing" if mark.backed else mark.holds.split(":")[0]
+    words = f"{what}: screw" if mark.wood or mark.backed else f"{what}: anchor"
     sketch.text((column + 16.0, y), wrapped(words, ink.SMALL, Face.SANS, right - column - 16.0)[0], ink.SMALL)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flow import Cell, Column, Flow, settled, tick_box
@@ -60,11 +61,9 @@ def _cut_words(option: Option, scene: Scene) -> str:
     plans = "; ".join(f"{p.section}: {p.words}" for p in option.takeoff.stock)
     total = option.takeoff.account
     run = length_text(total.length_in, metric=scene.metric, long=not scene.metric)
-    return (
-        f"{plans}. Along its centre line the run is {run}: straights {length(total.straight_in, scene)}, elbows "
-        f"{length(total.arcs_in, scene)}, other fittings {length(total.others_in, scene)}. Cut from exact lengths; every figure "
-        "is rounded once, here."
-    )
+    named = (("straights", total.straight_in), ("elbows", total.arcs_in), ("other fittings", total.others_in))
+    shares = ", ".join(f"{name} {length(value, scene)}" for name, value in named if value > 0)
+    return f"{plans}. Along its centre line the run is {run}: {shares}. Cut from exact lengths; every figure is rounded once, here."
 
 
 def _cut_row(cut: Cut, scene: Scene) -> list[str | Cell]:
@@ -165,7 +164,7 @@ def _hole_row(hole: Hole, scene: Scene, side_words: str = "") -> list[str | Cell
     return [
         Cell("", tick_box), _letter(hole.group), f"{hole.layer}{side_words}", _size(hole.shape, hole.size_in, scene),
         _size("", hole.duct_in, scene), f"{length(hole.from_left_in, scene)} {hole.from_left_name}",
-        f"{length(hole.from_other_in, scene)} {hole.from_other_name}", ". ".join(notes),
+        f"{length(hole.from_other_in, scene)} {hole.from_other_name}", ". ".join(f"{n[:1].upper()}{n[1:]}" for n in notes),
     ]  # fmt: skip
 
 
@@ -241,5 +240,8 @@ def _field_words(name: str) -> str:
     head, *rest = name.split(".")
     if head == "walls" and rest:
         head, rest = f"{rest[0]} wall", rest[1:]
+    if rest[:1] == ["openings"] and len(rest) > 1:
+        head, rest = f"{' '.join(rest[1:])} in the {head}", []
+        return re.sub("[-_]", " ", head)
     words = [head.removesuffix("s") if head == "tolerances" else head, *rest]
     return " ".join(w.replace("_", " ") for w in words)

@@ -90,8 +90,9 @@ def _free_words(free: Sequence[tuple[float, str]], scene: Scene) -> list[str]:
 def _notes(plan: Plan, marks: Sequence[Mark]) -> list[str]:
     wood = sum(1 for m in marks if m.wood and m.row != "bracket")
     hood = sum(1 for m in marks if m.row != "bracket")
+    square = "screw into the backing" if any(m.backed for m in marks) else "anchor"
     notes = [
-        "Filled disc: screw into wood. Open square: anchor. Pilots and sizes are common practice; the fastener's maker decides.",
+        f"Filled disc: screw into wood. Open square: {square}. Pilots and sizes are common practice; the fastener's maker decides.",
     ]
     if plan.scene.wall(WallSide.HOOD).frame in (WallFrame.WOOD, WallFrame.STEEL):
         notes.append("Find every stud again with a magnet or a fine nail before drilling; then mark from both lines.")
@@ -102,7 +103,7 @@ def _notes(plan: Plan, marks: Sequence[Mark]) -> list[str]:
         )
     elif hood:
         backing = "" if wood >= min(2, hood) else (
-            " Let backing into the wall first: anchors alone do not carry a hood. The open squares then take screws.")  # fmt: skip
+            " Let backing into the wall first: anchors alone do not carry a hood.")  # fmt: skip
         notes.insert(0, f"{wood} of {hood} hood screws meet wood.{backing}")
     if any(m.row == "bracket" for m in marks):
         notes.append(

@@ -161,9 +161,12 @@ class Sketch:
 
     def dim_across(
         self, x0: float, x1: float, y: float, words: str, *, from_y: float | tuple[float, float] | None = None,
-        below: bool = False, halo: str | None = None,
+        below: bool = False, left: bool = False, halo: str | None = None,
     ) -> None:  # fmt: skip
-        """Draw a level dimension between two page places, its text above (or below), beside it when it is too short."""
+        """Draw a level dimension between two page places, its text above (or below).
+
+        When it is too short the text stands beside it, on the right or, with `left`, rather on the left.
+        """
         a, b = sorted((x0, x1))
         self.line((a, y), (b, y), ink.FINE)
         starts = from_y if isinstance(from_y, tuple) else (from_y, from_y)
@@ -177,6 +180,7 @@ class Sketch:
         middle = (a + b) / 2
         over_by = width(plain(words), size, Face.NARROW_BOLD) - (b - a)
         beside = [((b + 1.4, y - 0.3 * size), Anchor.LEFT), ((a - 1.4, y - 0.3 * size), Anchor.RIGHT)]
+        beside = beside[::-1] if left else beside
         places = [((middle, first), Anchor.MIDDLE)]
         places += [((middle, second), Anchor.MIDDLE)] if over_by <= 1.0 else []
         places = [*beside, *places] if over_by > _LONG_OVER else [*places, *beside]

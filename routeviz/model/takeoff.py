@@ -159,6 +159,7 @@ class Mark:
     source: str = "common practice"
     row: str = "upper"  # "upper", "lower" or "bracket"
     edge_in: float | None = None  # from the screw to the nearest edge of the wood
+    backed: bool = False  # it goes into backing that is let in first
 
 
 @dataclass(frozen=True, slots=True)

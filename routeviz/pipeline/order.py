@@ -112,7 +112,7 @@ def plan(
         findings = rules.check_scene(scene, frame, profile)
         options = tuple(_option(scene, frame, profile, route, findings, counted=counted) for route in routes)
         members = rules.blocker_rulings(scene, frame, profile, _open_ways(paths))
-        marks = takeoff.hood_marks(scene, frame) if counted and not options else ()
+        marks = takeoff.marks_of(scene, frame) if counted and not options else ()
     return conclude(scene, frame, paths, options, findings, members, tuple(clock.times), marks)
 
 

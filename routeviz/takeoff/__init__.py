@@ -6,7 +6,8 @@ from routeviz.model.finding import Finding
 from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
-from routeviz.model.takeoff import TakeOff
+from routeviz.model.takeoff import Mark, TakeOff
+from routeviz.takeoff.backing import backed
 from routeviz.takeoff.cabinets import cabinet_space
 from routeviz.takeoff.duct import account, cut_list
 from routeviz.takeoff.holes import hole_schedule
@@ -15,7 +16,12 @@ from routeviz.takeoff.measure import measure_first
 from routeviz.takeoff.parts import buy_list
 from routeviz.takeoff.work import order_of_work
 
-__all__ = ["count", "hood_marks"]
+__all__ = ["count", "marks_of"]
+
+
+def marks_of(scene: Scene, frame: Frame) -> tuple[Mark, ...]:
+    """Give the marks of the hood and its cover's bracket where the hood stands, as they are drilled."""
+    return backed(scene, hood_marks(scene, frame))
 
 
 def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...] = ()) -> TakeOff:
@@ -37,7 +43,7 @@ def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...
         Parts, cuts with a proven or stated bound, holes, marks, steps and what to measure first.
     """
     cuts, plans = cut_list(route, scene, frame)
-    marks = hood_marks(scene, frame)
+    marks = marks_of(scene, frame)
     holes = hole_schedule(route, scene, frame)
     measure = measure_first(route, scene, frame, findings)
     return TakeOff(

@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from routeviz.catalog import table
 from routeviz.geometry import bounds
 from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.model.takeoff import BuyLine, Mark
-from routeviz.takeoff.marks import marks_in_wood
+from routeviz.takeoff.marks import fastener_for, marks_in_wood
 from routeviz.takeoff.words import size_text
 from routeviz.units import length_text
 
-__all__ = ["Backing", "backing", "backing_lines", "needs_backing"]
+__all__ = ["Backing", "backed", "backing", "backing_lines", "needs_backing"]
 
 _LEAST_IN_WOOD = 2  # screws of the hood; common practice
 _UPRIGHT = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE)
@@ -38,6 +38,19 @@ def needs_backing(scene: Scene, marks: tuple[Mark, ...]) -> bool:
     framed = scene.wall(WallSide.HOOD).frame in (WallFrame.WOOD, WallFrame.STEEL)
     hood = [m for m in marks if m.row != "bracket"]
     return framed and bool(hood) and marks_in_wood(marks) < min(_LEAST_IN_WOOD, len(hood))
+
+
+def backed(scene: Scene, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
+    """Give the marks as they are drilled: where backing is let in, the hood's screws go into it without anchors."""
+    if not needs_backing(scene, marks):
+        return marks
+    row = table("stock")["fastener"]["large"]
+    screw, pilot_in = fastener_for(row, "screw", metric=scene.metric)
+
+    def drilled(mark: Mark) -> Mark:
+        return replace(mark, holds="backing, let in first", fastener=screw, pilot_in=pilot_in, backed=True)
+
+    return tuple(m if m.wood or m.row == "bracket" else drilled(m) for m in marks)
 
 
 def backing(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Backing, ...]:

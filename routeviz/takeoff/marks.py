@@ -13,7 +13,7 @@ from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.model.takeoff import Mark
 from routeviz.units import MM_PER_IN
 
-__all__ = ["hood_marks", "marks_in_wood"]
+__all__ = ["fastener_for", "hood_marks", "marks_in_wood"]
 
 _WOOD = (
     SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.HEADER, SolidKind.SILL, SolidKind.PLATE,
@@ -75,7 +75,7 @@ def _mark(
     probe = height_in - 1.0 if kind == "bracket" else height_in
     backing = _backing(left_in, probe, float(row["edge_in"]) if "edge_in" in row else 0.25, scene, frame)
     into = "plug" if backing.solid_wall else "screw" if backing.wood else "anchor"
-    fastener, pilot_in = _fastener(row, into, metric=scene.metric)
+    fastener, pilot_in = fastener_for(row, into, metric=scene.metric)
     return Mark(
         label=label,
         left_in=left_in,
@@ -90,7 +90,7 @@ def _mark(
     )
 
 
-def _fastener(row: dict[str, Any], into: str, *, metric: bool) -> tuple[str, float]:
+def fastener_for(row: dict[str, Any], into: str, *, metric: bool) -> tuple[str, float]:
     """Give the fastener's words and its drill [in], from the trade's own sizes of the scene's units."""
     if metric:
         own = row["metric"]

@@ -11,7 +11,7 @@ from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import FaceKind, Frame
 from routeviz.model.takeoff import BuyLine, Cut, Mark, StockPlan
-from routeviz.takeoff.backing import backing_lines, needs_backing
+from routeviz.takeoff.backing import backing_lines
 from routeviz.takeoff.building import building_lines
 from routeviz.takeoff.duct import joints
 from routeviz.takeoff.hangers import hangers
@@ -32,7 +32,7 @@ def buy_list(
     lines += _hangers(route, scene)
     lines += building_lines(route, scene, frame, findings)
     lines += backing_lines(scene, frame, marks)
-    lines += _fixings(marks, scene)
+    lines += _fixings(marks)
     return tuple(lines)
 
 
@@ -165,16 +165,12 @@ def _hangers(route: Route, scene: Scene) -> list[BuyLine]:
                     tuple(dict.fromkeys(h.part for h in every)))]  # fmt: skip
 
 
-def _fixings(marks: tuple[Mark, ...], scene: Scene) -> list[BuyLine]:
-    """Give the screws and anchors; where backing is let in, the hood's screws hold in it and need no anchors."""
-    row = table("stock")["fastener"]["large"]
-    backed = needs_backing(scene, marks)
-    own = str(row["metric"]["screw"] if scene.metric else row["screw"])
-    into = {m.label: own if backed and m.row != "bracket" and not m.wood else m.fastener for m in marks}
-    wanted = Counter((into[m.label], m.row == "bracket") for m in marks)
+def _fixings(marks: tuple[Mark, ...]) -> list[BuyLine]:
+    """Give the screws and anchors of the marks as they are drilled."""
+    wanted = Counter((m.fastener, m.row == "bracket") for m in marks)
     lines = []
     for (fastener, bracket), count in wanted.items():
-        names = " ".join(m.label for m in marks if into[m.label] == fastener and (m.row == "bracket") == bracket)
+        names = " ".join(m.label for m in marks if m.fastener == fastener and (m.row == "bracket") == bracket)
         use = "cover bracket" if bracket else "hood"
         lines.append(BuyLine(fastener, f"for the {use}", count, "each", f"marks {names}"))
     return lines

@@ -94,7 +94,7 @@ def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step
         )  # fmt: skip
     if upper:
         proud = length_text(upper[0].stand_off_in, metric=scene.metric)
-        anchors = "set anchors where a mark says so, " if not backed else ""
+        anchors = "set anchors where a mark says so, " if any(not (m.wood or m.backed) for m in upper) else ""
         text = f"Drill the pilots, {anchors}drive the upper screws and leave them {proud} proud."
         steps.append(Step("screws", text, ("patch", "inspect", "backing", "marks"), "Pull on each screw before it carries anything.",
                           "", Sheet.MARKING))  # fmt: skip

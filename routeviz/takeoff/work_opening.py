@@ -25,8 +25,13 @@ def before_steps(findings: tuple[Finding, ...], measure: tuple[MeasureFirst, ...
         more = len(broken) - _MOST_SHOWN
         names = "; ".join(dict.fromkeys(_inside_a_sentence(f.title) for f in broken[:_MOST_SHOWN]))
         names += f"; and {more} more" if more > 0 else ""
-        steps.append(Step("settle", f"Settle what is broken first: {names}.", (), "Nothing is cut before this is settled.",
-                          "", Sheet.FINDINGS))  # fmt: skip
+        text, hold = f"Settle what is broken first: {names}.", "Nothing is cut before this is settled."
+        if not any(f.must for f in broken):
+            text, hold = (
+                f"Decide about what is broken, all of it advice: {names}.",
+                "You know what it costs and want it so.",
+            )
+        steps.append(Step("settle", text, (), hold, "", Sheet.FINDINGS))
     first = (
         "; ".join(_inside_a_sentence(m.what) for m in measure[:_MOST_SHOWN]) or "the wall, the ceiling and the cooktop"
     )
