@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 import numpy.typing as npt
 import shapely
-from shapely.geometry import Polygon, box
+from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from routeviz.freespace.barriers import prism_region, region
@@ -105,18 +106,19 @@ class _Raster:
         if shape.axis < 0:
             self._take(number, cells)
             return
-        outline = Polygon(shape.outline)
         u, v = (a for a in range(3) if a != shape.axis)
-        for i in range(cells[u].start, cells[u].stop):
-            for j in range(cells[v].start, cells[v].stop):
-                square = box(self.cuts[u][i], self.cuts[v][j], self.cuts[u][i + 1], self.cuts[v][j + 1])
-                part = outline.intersection(square)
-                column = list(cells)
-                column[u], column[v] = slice(i, i + 1), slice(j, j + 1)
-                if square.area - part.area < _SLIVER:
-                    self._take(number, tuple(column))
-                elif part.area >= _SLIVER:
-                    self._cut(number, shape.axis, tuple(column), square, part)
+        sides = [self.cuts[a][cells[a].start : cells[a].stop + 1] for a in (u, v)]
+        squares = shapely.box(sides[0][:-1, None], sides[1][:-1], sides[0][1:, None], sides[1][1:])
+        parts = shapely.intersection(Polygon(shape.outline), squares)
+        areas = shapely.area(parts)
+        whole = shapely.area(squares) - areas < _SLIVER
+        for i, j in np.argwhere(areas >= _SLIVER).tolist():
+            column = list(cells)
+            column[u], column[v] = (slice(cells[a].start + k, cells[a].start + k + 1) for a, k in ((u, i), (v, j)))
+            if whole[i, j]:
+                self._take(number, tuple(column))
+            else:
+                self._cut(number, shape.axis, tuple(column), squares[i, j], parts[i, j])
 
     def _take(self, number: int, cells: tuple[slice, ...]) -> None:
         """Give whole cells to a zone."""
@@ -176,6 +178,7 @@ class _Raster:
                 yield number, prism_region(axis, start, end, outlines[corners])
 
 
+@lru_cache(maxsize=4)
 def places(zones: tuple[Zone, ...], bounds: Box) -> tuple[Place, ...]:
     """Cut zones into disjoint regions, later zones overruling earlier ones.
 
@@ -189,7 +192,8 @@ def places(zones: tuple[Zone, ...], bounds: Box) -> tuple[Place, ...]:
     Returns
     -------
     tuple of Place
-        Together they fill the zones' union inside the bounds; outlines are exact up to one tick.
+        Together they fill the zones' union inside the bounds; outlines are exact up to one tick. Kept for the next
+        questions about the same house: a hood that is moved leaves its zones as they are.
     """
     limit = region(bounds)
     raster = _Raster(zones, limit.lo, limit.hi)
