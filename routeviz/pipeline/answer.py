@@ -129,8 +129,14 @@ def second_line(
         side = "left" if told.shift_other_in < 0 else "right"
         reasons.insert(0, f"{_length(abs(told.shift_other_in), scene)} {side} frees it too.")
     if not options:
-        reasons = [*reasons[:4], _FALLBACK]
-    return " ".join(reasons[:5]) + (_proof(paths) if options else "")
+        return " ".join([*reasons[:4], *_left_out(paths), _FALLBACK])
+    return " ".join(reasons[:5]) + _proof(paths)
+
+
+def _left_out(paths: Paths) -> list[str]:
+    """Say which kinds of way "none exists" does not speak of."""
+    left_out = paths.facts.not_tried if paths.outcome is Outcome.NONE_EXISTS else ""
+    return [f"Not looked for: {left_out}."] if left_out else []
 
 
 def _proof(paths: Paths) -> str:

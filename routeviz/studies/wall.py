@@ -121,7 +121,8 @@ def _plan_here(
     at: tuple[int, int],
 ) -> Plan:
     findings = rules.check_scene(scene, frame, profile)
-    facts = SearchFacts((0, 0, 0), 0, found.elbows, 0.0, "one field for the whole wall")
+    left_out = "three elbows, and offsets beside an elbow or another offset"
+    facts = SearchFacts((0, 0, 0), 0, found.elbows, 0.0, "one field for the whole wall", left_out)
     if any(f.code == "FIT-ROOM" and f.state is State.BROKEN and not f.waived for f in findings):
         return pipeline.conclude(scene, frame, Paths(Outcome.BAD_START, None, (), (), (), facts), (), findings)
     cell = found.cell(*at)
