@@ -11,7 +11,7 @@ import numpy as np
 from routeviz.errors import LimitError
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Ints, Region
 from routeviz.search.lines import Lines, lines
-from routeviz.search.masks import Bools, Corners, Small, block_corners, block_runs, count_runs
+from routeviz.search.masks import Bools, Corners, Small, add_up, block_corners, block_runs, count_runs
 from routeviz.search.moves import Body, Moves
 from routeviz.search.slabs import Slabs, slabs
 from routeviz.search.terms import Terms
@@ -82,7 +82,8 @@ def rail(
     inner = [slice(None)] * 3
     inner[axis] = slice(1, None)
     widths = np.diff(coordinates[axis]).astype(np.int32)
-    np.cumsum(touched * widths.reshape(steps), axis=axis, out=boxed[tuple(inner)])
+    boxed[tuple(inner)] = touched * widths.reshape(steps)
+    add_up(boxed, axis)
     return Rail(axis, coordinates[axis], block_runs(coordinates, axis, half, stops), boxed)
 
 

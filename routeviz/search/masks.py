@@ -17,7 +17,8 @@ from routeviz.model.freespace import Ints, Region
 from routeviz.search.moves import Body
 
 __all__ = [
-    "Bools", "Coordinates", "Corners", "Small", "block_corners", "block_runs", "count_runs", "overlaps_outline", "points_inside",
+    "Bools", "Coordinates", "Corners", "Small", "add_up", "block_corners", "block_runs", "count_runs", "nearby", "overlaps_outline",
+    "points_inside",
 ]  # fmt: skip
 
 Bools = npt.NDArray[np.bool_]
@@ -165,8 +166,27 @@ def count_runs(coordinates: Coordinates, axis: int, half: Sequence[int], regions
             first = hits.copy()
             first[1:] &= ~hits[:-1]
             begins[along, where[0], where[1]] += first
-    np.cumsum(found, axis=axis, out=found)
+    add_up(found, axis)
     return found
+
+
+def add_up(values: Small, axis: int) -> None:
+    """Replace values by their running sums along an axis; numpy alone is slow along any axis but the last."""
+    if axis == values.ndim - 1:
+        np.cumsum(values, axis=axis, out=values)
+        return
+    rows = np.moveaxis(values, axis, 0)
+    for before, row in pairwise(rows):
+        row += before
+
+
+def nearby(coordinates: Coordinates, bodies: Sequence[Body], regions: Iterable[Region]) -> list[Region]:
+    """Give the regions that some body can overlap at all, somewhere on the grid; on thin grids these are few."""
+    if not all(len(c) for c in coordinates):
+        return []
+    low = [int(c[0]) + min(b[t][0] for b in bodies) for t, c in enumerate(coordinates)]
+    high = [int(c[-1]) + max(b[t][1] for b in bodies) for t, c in enumerate(coordinates)]
+    return [r for r in regions if all(r.lo[t] < high[t] and r.hi[t] > low[t] for t in range(3))]
 
 
 def block_corners(coordinates: Coordinates, bodies: Sequence[Body], regions: Iterable[Region]) -> Corners:
@@ -181,7 +201,7 @@ def block_corners(coordinates: Coordinates, bodies: Sequence[Body], regions: Ite
     """
     kind: type[np.uint16 | np.uint32] = np.uint16 if len(bodies) <= 16 else np.uint32
     bits: Corners = np.zeros([len(c) for c in coordinates], kind)
-    every = list(regions)
+    every = nearby(coordinates, bodies, regions)
     boxes, prisms = [r for r in every if r.axis < 0], [r for r in every if r.axis >= 0]
     core = [(max(b[t][0] for b in bodies), min(b[t][1] for b in bodies)) for t in range(3)]
     shared = _Spans(coordinates, boxes, core)

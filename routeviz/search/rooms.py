@@ -15,7 +15,7 @@ from itertools import product
 import numpy as np
 
 from routeviz.model.freespace import Barrier, FreeSpace, Ints, Region
-from routeviz.search.masks import Bools, block_corners
+from routeviz.search.masks import Bools, add_up, block_corners
 from routeviz.search.moves import Body, Moves
 from routeviz.search.terms import Terms
 
@@ -45,7 +45,7 @@ class _Counts:
         inner = self.table[tuple(slice(1, None) for _ in marks.shape)]
         inner[...] = marks
         for axis in range(marks.ndim):
-            np.cumsum(inner, axis=axis, out=inner)
+            add_up(inner, axis)
 
     def any(self, lo: Sequence[Ints], hi: Sequence[Ints]) -> Bools:
         """Tell which boxes [lo, hi) hold a mark; bounds may lie outside the array."""

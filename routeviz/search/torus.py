@@ -14,7 +14,7 @@ import numpy as np
 import numpy.typing as npt
 
 from routeviz.model.freespace import Ints, Region
-from routeviz.search.masks import Bools, Corners
+from routeviz.search.masks import Bools, Corners, nearby
 from routeviz.search.moves import Body
 
 __all__ = ["arc_axes", "drop_free_corners", "ring_hits"]
@@ -93,7 +93,8 @@ def drop_free_corners(
         extent = np.array(body)
         hit = np.zeros(len(points), bool)
         low, high = points + extent[:, 0], points + extent[:, 1]
-        for region in regions:
+        bounds = np.stack([points.min(axis=0), points.max(axis=0)], axis=1)
+        for region in nearby(list(bounds), [body], regions):
             near = ~hit & ((low < np.array(region.hi)) & (high > np.array(region.lo))).all(axis=1)
             if near.any():
                 hit[near] |= True if region.axis >= 0 else ring_hits(points[near], body, radius, half, region)
