@@ -115,8 +115,8 @@ def find(
     others : int
         Most other ways out to look for beside the best.
     explained : bool
-        Whether to look for the nearest places with fewer elbows; straight ways are explained in any case.
-
+        Whether to look for the nearest places with fewer elbows; straight ways are explained in any case. Where
+        neither is asked for, a straight way is taken as soon as it is found, and the front holds nothing else.
     hidden : bool
         False where it is known that no hidden way exists, so that only ways with boxing need be looked for.
 
@@ -132,6 +132,10 @@ def find(
     front: list[Cost] = []
     bound: Cost | None = None
     try:
+        if hidden and not others and not explained and (straight := looker.straight()) is not None:
+            route = _best(space, [straight])
+            if route is not None:
+                return _answer(space, looker, route, straight.cost, [straight.cost], began, others, explained)
         for priced in ((False,) if hidden else ()) + ((True,) if space.limits.boxing else ()):
             found, bound = looker.look(priced=priced)
             front += [f.cost for f in found]

@@ -16,7 +16,7 @@ from routeviz.search.moves import moves
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace, trace
 
-__all__ = ["Cost", "Solution", "above", "prepare", "solve", "solve_on"]
+__all__ = ["Cost", "Solution", "above", "prepare", "solve", "solve_on", "solve_straight"]
 
 Cost = tuple[int, int, int]  # boxed length, elbows, length; smaller is better
 
@@ -114,3 +114,11 @@ def solve_on(base: Ground, elbows: int, *, plane: int = -1, most: int = MOST_EVE
     only = None if plane < 0 else (plane, np.array(sorted({c[plane] for c in base.collars}), np.int64))
     grid = lattice(base.space, base.table, base.grid(elbows, plane=plane), base.terms, only, most)
     return Solution(grid, Layers(grid), launches(grid, base.collars))
+
+
+def solve_straight(space: FreeSpace) -> Solution:
+    """Solve for the hidden way without an elbow alone: where no elbow is placed, the grid is little but the collar."""
+    start, none = space.start, np.array([], np.int64)
+    bare = Ground(above(space, start.point[2]), moves(space.section, space.limits), Terms(), (start.point,), [],
+                  (none, none, none))  # fmt: skip
+    return solve_on(bare, 0, plane=next(t for t in range(3) if t != start.axis))

@@ -14,9 +14,10 @@ from routeviz.errors import LimitError
 from routeviz.model.freespace import FreeSpace
 from routeviz.search.bends import elbow_with_offset
 from routeviz.search.coordinates import Ground
+from routeviz.search.first import bends_at_all
 from routeviz.search.lattice import MOST_EVENTS
 from routeviz.search.layers import Layers
-from routeviz.search.solve import Cost, Solution, prepare, solve_on
+from routeviz.search.solve import Cost, Solution, above, prepare, solve_on, solve_straight
 from routeviz.search.stepped import least_with_offset, straight_with_offset, straight_with_two
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace
@@ -69,6 +70,12 @@ class Looker:
             self.grounds[terms] = prepare(self.space, terms, [self.space.start.point])
         return self.grounds[terms]
 
+    def straight(self) -> Found | None:
+        """Give the hidden way without an elbow; nothing is better, and it is found without the larger grids."""
+        solution = solve_straight(self.space)
+        cost = solution.cost(self.space.start.point, 0)
+        return None if cost is None else Found(cost, solution)
+
     def planar(self, terms: Terms) -> list[Solution]:
         """Give the two fields that hold all routes with at most two elbows."""
         return [self._field(terms, PLANAR, t) for t in range(3) if t != self.space.start.axis]
@@ -112,6 +119,11 @@ class Looker:
         beat = (found[0].cost[2],) if found else ()
         best = straight_with_two(base.grid.space, base.grid.table, *beat)
         return [] if best is None else [Found(best[0], base, best[1])]
+
+    def bends(self, *, priced: bool) -> bool:
+        """Tell whether any elbow might fit on the first run; a proof where it says no."""
+        space = above(self.space, self.space.start.point[2])
+        return bends_at_all(space, self.ground(Terms(priced=priced)).table, priced=priced)
 
     def reaches_further(self, *, priced: bool) -> bool:
         """Tell whether a duct can get as far as a second elbow at all, on relaxed terms."""
@@ -165,7 +177,8 @@ class Looker:
         plain = self.costs(Terms(priced=priced), min(limit, PLANAR))
         if plain and plain[0].cost[:2] == (0, 0):
             return plain, plain[0].cost  # nothing has less than no elbow and nothing boxed
-        bound = self.bound(priced=priced, elbows=min(limit, PLANAR))
+        bends = self.bends(priced=priced)
+        bound = self.bound(priced=priced, elbows=min(limit, PLANAR)) if bends else plain[0].cost if plain else None
         if not _settled(plain, bound):
             bound = self.bound(priced=priced, elbows=min(limit, PLANAR), sharp=True)
         found = self.exact(priced=priced, elbows=min(limit, PLANAR), at_least=0, bound=bound)
@@ -177,7 +190,7 @@ class Looker:
             return found, bound if limit <= PLANAR and not (self.space.offsets and limit == PLANAR) else None
         if found:
             return found, self._or_offset(bound)
-        deep = range(_FULL, limit + 1) if limit >= _FULL and self.reaches_further(priced=priced) else ()
+        deep = range(_FULL, limit + 1) if limit >= _FULL and bends and self.reaches_further(priced=priced) else ()
         for depth in deep:
             try:
                 bound = self.bound(priced=priced, elbows=depth)
