@@ -26,7 +26,7 @@ def test_the_small_grid_and_the_field_agree(name: str, straight: tuple[bool, ...
     space = freespace.carve(framing.frame(scene, rules.keep_away(profile)), scene, scene.duct.sections[0])
     x, y, z = space.start.point
     seen = set()
-    for shift in range(-24, 25, 4):
+    for shift in range(-24, 25, 8):
         here = replace(space, start=replace(space.start, point=(x + ticks(shift), y, z)))
         quick = search.find(here, others=0, explained=False)
         whole = search.find(here, others=1, explained=False)
