@@ -218,7 +218,7 @@ def _changes(centres: tuple[float, ...], scene: Scene) -> tuple[tuple[str, objec
 
 def _with_offset(found: JoistPreview, changed: Scene) -> JoistPreview:
     """Plan with these joists; where two equal bends step round the joist, say with what."""
-    plan = pipeline.plan(changed, alternatives=1)
+    plan = pipeline.plan(changed, alternatives=1, counted=False)
     line = plan.best.route.centreline if plan.best else None
     if not needs_fix(plan) and line is not None and any(b.offset_id for b in line.bends):
         return replace(found, offset=plan.answer, offset_words="Two equal bends step the duct aside; the hood stays")
