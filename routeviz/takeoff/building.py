@@ -145,8 +145,8 @@ def _under_cover(crossing: Penetration, scene: Scene) -> bool:
     if main_axis(crossing.direction) == 2:
         out = min(crossing.hole_in) if crossing.shape == "ellipse" else crossing.hole_in[1]  # level, whatever the slope
         return -y + out / 2 <= cover.depth_in and abs(z - ceiling_at_in(scene, x)) < 3.0
-    bottom = scene.hood_bottom_in
-    return bottom is not None and bottom <= z <= ceiling_at_in(scene, x)
+    bottom, face = scene.hood_bottom_in, scene.wall(WallSide.HOOD).thickness_in / 2
+    return bottom is not None and bottom <= z <= ceiling_at_in(scene, x) and y < face  # not on the wall's far side
 
 
 def behind_board(route: Route, scene: Scene) -> list[tuple[Part, str]]:

@@ -15,6 +15,8 @@ from routeviz.units import length_text
 
 __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
 
+_LIFT_OVER_LB = 100.0  # what two people raise over their shoulders; common practice
+
 
 def duct_steps(route: Route, frame: Frame) -> list[Step]:
     """Give the laying of the duct, from cutting to the cap."""
@@ -113,10 +115,13 @@ def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step
     after = "; drive the lower screws tight" if lower else ""
     rear = abs(route.parts[0].direction[1]) > 0.5
     into = "back into the duct, its collar with a bead of sealant," if rear else "so that its collar enters the duct,"
+    lifted, hands = "Two people lift", "Two people."
+    if scene.hood.weight_lb > _LIFT_OVER_LB:
+        lifted, hands = "Raise with a material lift, two people guiding", "Too heavy to lift by hand."
     steps.append(
-        Step("lift", f"Two people lift the hood ({pounds}) {into} onto its screws, level it, and tighten{after}.",
+        Step("lift", f"{lifted} the hood ({pounds}) {into} onto its screws, level it, and tighten{after}.",
              ("screws", "patch", "inspect", "wire", "seal"), "It cannot slide off when pulled forward.",
-             "Two people. Nobody stands on the cooktop.", Sheet.MARKING)
+             f"{hands} Nobody stands on the cooktop.", Sheet.MARKING)
     )  # fmt: skip
     joint = "Three screws through the duct into the hood's collar, then seal the joint."
     held = "The hood's own damper opens and shuts by hand; no screw touches it."

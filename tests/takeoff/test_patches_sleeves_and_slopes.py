@@ -48,6 +48,19 @@ def test_a_hole_in_the_ceiling_must_lie_behind_the_covers_front(deep: float, pat
     assert len(bought("board patch", handmade.up_route(), scene)) == patches
 
 
+def test_the_cover_hides_nothing_on_the_walls_far_side() -> None:
+    """Behind the kitchen lies a room: its board is 4 in further back, and nobody hangs a hood there."""
+    back, framed = handmade.back_route(), handmade.frame()
+    board = Solid(
+        "far-board", SolidKind.BOARD, "far board", Box((0.0, 6.0, 0.0), (144.0, 6.5, 96.0)), Crossing.PASS, "test"
+    )
+    near = back.penetrations[0]
+    far = replace(near, solid="far-board", centre=(70.0, 6.0, 88.5), leave=(70.0, 6.5, 88.5))
+    route = replace(back, penetrations=(near, far))
+    (patch,) = bought("board patch", route, samples.scene(), replace(framed, solids=(*framed.solids, board), _index={}))
+    assert patch.parts == ("far-board",)
+
+
 # strips ---------------------------------------------------------------------------------------------------------------
 def run_at(y: float, z: float) -> Route:
     """Give a level run of 30 in along the hood wall."""
