@@ -99,26 +99,27 @@ class Looker:
         """Give the best straight way out with one offset."""
         if self.space.limits.elbows < 1 or not self.space.offsets:
             return []
-        base = self.planar(Terms(priced=priced))[0]
-        found = straight_with_offset(base.grid.space, base.grid.table, priced=priced)
-        return [] if found is None else [Found(found[0], base, found[1])]
+        ground = self.ground(Terms(priced=priced))
+        return self._made(straight_with_offset(ground.space, ground.table, priced=priced), priced=priced)
+
+    def _made(self, found: tuple[Cost, Trace] | None, *, priced: bool) -> list[Found]:
+        """Give a route that came from no field as something found."""
+        return [] if found is None else [Found(found[0], self.planar(Terms(priced=priced))[0], found[1])]
 
     def with_elbow_and_offset(self) -> list[Found]:
         """Give the best hidden way out of one elbow and one offset."""
         if self.space.limits.elbows < 2 or not self.space.offsets:
             return []
-        base = self.planar(Terms())[0]
-        found = elbow_with_offset(base.grid.space, base.grid.table)
-        return [] if found is None else [Found(found[0], base, found[1])]
+        ground = self.ground(Terms())
+        return self._made(elbow_with_offset(ground.space, ground.table), priced=False)
 
     def with_two_offsets(self, found: list[Found]) -> list[Found]:
         """Give the best hidden straight way out with two offsets in turn, where it beats what was found."""
         if self.space.limits.elbows < 2 or not self.space.offsets:
             return []
-        base = self.planar(Terms())[0]
+        ground = self.ground(Terms())
         beat = (found[0].cost[2],) if found else ()
-        best = straight_with_two(base.grid.space, base.grid.table, *beat)
-        return [] if best is None else [Found(best[0], base, best[1])]
+        return self._made(straight_with_two(ground.space, ground.table, *beat), priced=False)
 
     def bends(self, *, priced: bool) -> bool:
         """Tell whether any elbow might fit on the first run; a proof where it says no."""
@@ -152,8 +153,8 @@ class Looker:
         """Give the bound, or what an offset alone might cost at the least, where that is less."""
         if self.space.limits.elbows < 1 or not self.space.offsets:
             return bound
-        base = self.planar(Terms())[0]
-        least = least_with_offset(base.grid.space, base.grid.table)
+        ground = self.ground(Terms())
+        least = least_with_offset(ground.space, ground.table)
         return min((c for c in (bound, least) if c is not None), default=None)
 
     def _sharper(self, bound: Cost, *, priced: bool, elbows: int) -> Cost | None:
@@ -174,14 +175,17 @@ class Looker:
             The bound that goes with it.
         """
         limit = self.space.limits.elbows
-        plain = self.costs(Terms(priced=priced), min(limit, PLANAR))
+        bends = self.bends(priced=priced)
+        if bends or priced:
+            plain = self.costs(Terms(priced=priced), min(limit, PLANAR) if bends else 0)
+        else:
+            plain = [straight] if (straight := self.straight()) is not None else []
         if plain and plain[0].cost[:2] == (0, 0):
             return plain, plain[0].cost  # nothing has less than no elbow and nothing boxed
-        bends = self.bends(priced=priced)
         bound = self.bound(priced=priced, elbows=min(limit, PLANAR)) if bends else plain[0].cost if plain else None
         if not _settled(plain, bound):
             bound = self.bound(priced=priced, elbows=min(limit, PLANAR), sharp=True)
-        found = self.exact(priced=priced, elbows=min(limit, PLANAR), at_least=0, bound=bound)
+        found = self.exact(priced=priced, elbows=min(limit, PLANAR), at_least=0, bound=bound) if bends else plain
         found = sorted(found + self.with_offset(priced=priced), key=lambda f: f.cost)
         if not priced and (not found or found[0].cost[1] >= PLANAR):
             found = sorted(found + self.with_elbow_and_offset(), key=lambda f: f.cost)
