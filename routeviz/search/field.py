@@ -9,6 +9,7 @@ Offsets beside an elbow, third elbows and true elbow bodies are left to `find`, 
 
 from __future__ import annotations
 
+import itertools
 import time
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
@@ -19,6 +20,8 @@ import numpy as np
 from routeviz.errors import LimitError
 from routeviz.model.freespace import Exit, FreeSpace, Ints, Ticks
 from routeviz.model.path import Centreline, Outcome
+from routeviz.search.layers import Layers
+from routeviz.search.masks import Bools
 from routeviz.search.measure import centreline
 from routeviz.search.solve import Solution, prepare, solve_on
 from routeviz.search.stages import PLANAR, Found
@@ -28,6 +31,9 @@ from routeviz.search.trace import Trace
 from routeviz.units import TICKS_PER_IN, ticks
 
 __all__ = ["Cell", "Field", "field"]
+
+_DEEP = PLANAR + 1
+_MOST_DEEP = 3_000_000  # grid points of the whole space; more would take longer than the rest of the map
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,13 +55,19 @@ class Field:
     space: FreeSpace
     shifts_in: tuple[float, ...]
     lifts_in: tuple[float, ...]
-    elbows: int
+    elbows: int  # the most that a way was looked for with, where none was found with fewer
     solutions: tuple[Solution, ...]  # hidden first, then priced
     costs: tuple[Ints, ...]  # per solution, of shape (elbows + 1, lifts, shifts)
+    further: Bools  # of shape (lifts, shifts): where more elbows may give a hidden way that was not looked for
     seconds: float
     _traces: dict[tuple[int, int], Trace | None] = made(default_factory=dict, repr=False)
     _sidesteps: dict[tuple[int, int], Sidesteps] = made(default_factory=dict, repr=False)
     _found: dict[tuple[int, int], Found | None] = made(default_factory=dict, repr=False)
+
+    @property
+    def not_tried(self) -> str:
+        """Name the kinds of route that a map does not hold."""
+        return "offsets, or elbows by their true shape" if self.space.offsets else "elbows by their true shape"
 
     def _collar(self, lift: int, shift: int) -> Ticks:
         x, y, z = self.space.start.point
@@ -100,18 +112,18 @@ class Field:
         at = self.shifts_in[shift], self.lifts_in[lift]
         best = self._best(lift, shift)
         if best is None:
-            return Cell(*at, Outcome.LIMIT_REACHED if self.elbows < self.space.limits.elbows else Outcome.NONE_EXISTS,
-                        None, None, None)  # fmt: skip
+            outcome = Outcome.LIMIT_REACHED if self.further[lift, shift] else Outcome.NONE_EXISTS
+            return Cell(*at, outcome, None, None, None)
         boxed, k, length = best.cost
         outcome = Outcome.PROVEN if k == 0 and boxed == 0 else Outcome.BEST_FOUND
         return Cell(*at, outcome, k, boxed / TICKS_PER_IN, length / TICKS_PER_IN)
 
     def front(self, lift: int, shift: int) -> tuple[tuple[int, float], ...]:
         """Give (elbows, length) of the hidden routes that no other beats in both [in]."""
-        hidden = [n for n, solution in enumerate(self.solutions) if not solution.grid.terms.priced]
+        hidden = [c for c, s in zip(self.costs, self.solutions, strict=True) if not s.grid.terms.priced]
         rows: list[tuple[int, float]] = []
-        for k in range(self.elbows + 1):
-            value = min(int(self.costs[n][k, lift, shift]) for n in hidden)
+        for k in range(max(len(table) for table in hidden)):
+            value = min(int(table[k, lift, shift]) for table in hidden if k < len(table))
             if value < self.solutions[0].grid.terms.limit and (not rows or value / TICKS_PER_IN < rows[-1][1]):
                 rows.append((k, value / TICKS_PER_IN))
         return tuple(rows)
@@ -178,9 +190,49 @@ def _field(space: FreeSpace, shifts_in: Sequence[float], lifts_in: Sequence[floa
     solutions = [solve_on(hidden, elbows, plane=t) for t in across]
     costs = [solution.costs(collars, elbows) for solution in solutions]
     unsolved = np.minimum.reduce(costs).min(axis=0) >= Terms().limit
-    if space.limits.boxing and space.start.axis == 2 and unsolved.any():
-        solutions.append(solve_on(prepare(space, Terms(priced=True), every), elbows, plane=1))
-        costs.append(solutions[-1].costs(collars, elbows))
-    return Field(
-        space, tuple(shifts_in), tuple(lifts_in), elbows, tuple(solutions), tuple(costs), time.perf_counter() - began
+    further = unsolved & (space.limits.elbows > PLANAR)
+    if further.any():
+        further &= _second_elbow(solutions, collars)
+    deep = _deep(
+        space, [c for row, wanted in zip(collars, further, strict=True) for c in itertools.compress(row, wanted)]
     )
+    if deep is not None:
+        table = np.full((_DEEP + 1, *further.shape), Terms().limit, np.int64)
+        table[:, further] = deep[1]
+        solutions.append(deep[0])
+        costs.append(table)
+        unsolved &= table.min(axis=0) >= Terms().limit
+        further = unsolved & further & (space.limits.elbows > _DEEP)
+    if not further.any():
+        elbows = space.limits.elbows
+    if space.limits.boxing and space.start.axis == 2 and unsolved.any():
+        solutions.append(solve_on(prepare(space, Terms(priced=True), every), PLANAR, plane=1))
+        costs.append(solutions[-1].costs(collars, min(space.limits.elbows, PLANAR)))
+    seconds = time.perf_counter() - began
+    return Field(
+        space, tuple(shifts_in), tuple(lifts_in), elbows, tuple(solutions), tuple(costs), further, seconds
+    )  # fmt: skip
+
+
+def _second_elbow(solutions: Sequence[Solution], collars: Sequence[Sequence[Ticks]]) -> Bools:
+    """Tell from which collars a duct gets as far as a second elbow; a third one is behind a second."""
+    found = np.zeros((len(collars), len(collars[0])), bool)
+    for solution in solutions:
+        everywhere = Layers(solution.grid, solution.layers.out, anywhere=True)
+        costs = Solution(solution.grid, everywhere, solution.launches).costs(collars, PLANAR)
+        found |= costs[PLANAR] < solution.grid.terms.limit
+    return found
+
+
+def _deep(space: FreeSpace, collars: Sequence[Ticks]) -> tuple[Solution, Ints] | None:
+    """Search the whole space with a third elbow, and give the costs too; None where that would take too long."""
+    if not collars:
+        return None
+    base = prepare(space, Terms(), collars)
+    try:
+        if np.prod([len(c) for c in base.grid(_DEEP)]) > _MOST_DEEP:
+            return None
+    except LimitError:
+        return None
+    found = solve_on(base, _DEEP)
+    return found, found.costs([collars], _DEEP)[:, 0]

@@ -121,8 +121,7 @@ def _plan_here(
     at: tuple[int, int],
 ) -> Plan:
     findings = rules.check_scene(scene, frame, profile)
-    left_out = "three elbows, and offsets beside an elbow or another offset"
-    facts = SearchFacts((0, 0, 0), 0, found.elbows, 0.0, "one field for the whole wall", left_out)
+    facts = SearchFacts((0, 0, 0), 0, found.elbows, 0.0, "one field for the whole wall", found.not_tried)
     if any(f.code == "FIT-ROOM" and f.state is State.BROKEN and not f.waived for f in findings):
         return pipeline.conclude(scene, frame, Paths(Outcome.BAD_START, None, (), (), (), facts), (), findings)
     cell = found.cell(*at)
@@ -130,7 +129,7 @@ def _plan_here(
     below = math.inf if line is None or cell.elbows is None else float(cell.elbows)
     why_not = search.why_not_straight(space, below=below)
     front = () if line is None else ((line.elbows, line.boxed_in, line.length_in),)
-    paths = Paths(cell.outcome if line is not None else Outcome.NONE_EXISTS, line, (), front, why_not, facts)
+    paths = Paths(cell.outcome, line, (), front, why_not, facts)
     if line is None:
         return pipeline.conclude(scene, frame, paths, (), findings)
     route = routing.realise(line, scene, frame)

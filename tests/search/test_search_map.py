@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
+import sys
 from dataclasses import replace
 
 import pytest
 import samples
+from framed_house import UNIT, framed_house
 from search.test_search_find import ROOF, WALL, box, house, plan
 
 from routeviz.freespace import carve
+from routeviz.model.path import Outcome
 from routeviz.model.solids import Crossing, SolidKind
 from routeviz.search import field, find
 from routeviz.search.solve import solve
 from routeviz.search.terms import Terms
 from routeviz.search.verify import verify
-from routeviz.units import TICKS_PER_IN
+from routeviz.units import TICKS_PER_IN, ticks
 
 
 def test_each_cell_is_what_one_place_gives() -> None:
@@ -81,3 +84,38 @@ def test_a_place_that_an_offset_alone_frees_says_so_at_every_height() -> None:
             alone = find(carve(framed, moved, samples.ROUND_8)).best
             assert alone is not None
             assert alone.length_in == pytest.approx(line.length_in)
+
+
+def test_a_third_elbow_is_looked_for_where_a_second_can_be_reached(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The framed house is in sixteenths of an inch: a place every 2 in, each searched alone with three elbows too."""
+    space = framed_house()
+    shifts, lifts = [2 * UNIT * n / TICKS_PER_IN for n in range(113)][5::9], [0.0, 2 * UNIT / TICKS_PER_IN]
+    found = field(space, shifts, lifts)
+    best: dict[tuple[int, int], tuple[int, int] | None] = {}
+    for i, lift in enumerate(lifts):
+        collars = [
+            (space.start.point[0] + ticks(s), space.start.point[1], space.start.point[2] + ticks(lift)) for s in shifts
+        ]
+        whole = solve(replace(space, start=replace(space.start, point=collars[0])), Terms(), 3, collars)
+        for j, collar in enumerate(collars):
+            costs = [c for k in range(4) if (c := whole.cost(collar, k)) is not None]
+            best[i, j] = min(costs)[1:] if costs else None
+    assert {None, 1, 2, 3} <= {b and b[0] for b in best.values()}
+    for (i, j), expected in best.items():
+        cell, line = found.cell(i, j), found.route(i, j)
+        assert (cell.elbows is None) == (line is None) == (expected is None)
+        if expected is None:
+            assert cell.outcome is Outcome.NONE_EXISTS
+        else:
+            assert (cell.elbows, cell.length_in) == (expected[0], expected[1] / TICKS_PER_IN)
+            assert line is not None
+            assert line.elbows == expected[0]
+    assert found.elbows == 3
+    monkeypatch.setattr(sys.modules["routeviz.search.field"], "_MOST_DEEP", 0)
+    short = field(space, shifts, lifts)
+    assert short.elbows == 2
+    for (i, j), expected in best.items():
+        if expected is not None and expected[0] == 3:
+            assert short.cell(i, j).outcome is Outcome.LIMIT_REACHED
+        elif expected is not None:
+            assert short.cell(i, j) == found.cell(i, j)
