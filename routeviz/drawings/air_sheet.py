@@ -8,7 +8,7 @@ from collections.abc import Callable, Sequence
 from routeviz.catalog import sources
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flow import Cell, Column, Flow, settled
-from routeviz.drawings.lettering import wrapped
+from routeviz.drawings.lettering import plain, width, wrapped
 from routeviz.drawings.primitives import Anchor, Face, Point
 from routeviz.drawings.sheet import Paper, Sheet
 from routeviz.drawings.sketch import Sketch
@@ -178,7 +178,8 @@ def _bars(sketch: Sketch, air: AirResult, scene: Scene, room: tuple[float, float
     """Draw each part's loss as a bar in order from the hood; the costliest is filled dark."""
     bars = air.bars
     left, low, right, high = room
-    names, figures = 34.0, 16.0
+    longest = max((width(plain(b.label), ink.SMALL) for b in bars), default=0.0)
+    names, figures = min(58.0, max(34.0, longest + 3.0)), 16.0
     long = right - left - names - figures
     step = min(7.0, (high - 5.0 - low) / len(bars)) if bars else 0.0
     if step < 3.2 or long < 20.0:

@@ -297,8 +297,9 @@ def _wall_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float,
     u, v = centre
     corner = face.lo[0] if u - face.lo[0] <= face.hi[0] - u else face.hi[0]
     y = view.at(0.0, 0.0)[1] + 3.0
+    inwards = view.at(corner, 0)[0] > view.at(u, 0)[0]  # a short one's text stands on the wall, not over the other line
     sketch.dim_across(view.at(u, 0)[0], view.at(corner, 0)[0], y, f"{figure(abs(u - corner), scene)} to the corner",
-                      from_y=(view.at(0, v - 8.0)[1], y), halo=ink.CABINET)  # fmt: skip
+                      from_y=(view.at(0, v - 8.0)[1], y), left=inwards, halo=ink.CABINET)  # fmt: skip
     far = view.region[0] if corner == face.lo[0] else view.region[2]
     x = view.at(far, 0.0)[0]
     x += -3.0 if x < view.at(u, 0.0)[0] else 3.0

@@ -207,7 +207,7 @@ def _upright_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option) 
     edge = view.at(view.region[0], 0.0)[0]
     for a, b in pairwise(kept):
         sketch.dim_up(view.at(0, a)[1], view.at(0, b)[1], x, figure(b - a, scene), from_x=edge - 1.0)
-    outer = x - 6.5
+    outer = x - 9.0  # beyond the figures of short dimensions
     sketch.dim_up(view.at(0, cook)[1], view.at(0, ceiling)[1], outer, f"{figure(ceiling - cook, scene)} {to_ceiling(scene)}",
                   from_x=x - 1.0)  # fmt: skip
 

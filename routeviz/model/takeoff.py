@@ -160,6 +160,7 @@ class Mark:
     row: str = "upper"  # "upper", "lower" or "bracket"
     edge_in: float | None = None  # from the screw to the nearest edge of the wood
     backed: bool = False  # it goes into backing that is let in first
+    at_edge_of: str = ""  # the member at whose edge it stands, too near to hold there
 
 
 @dataclass(frozen=True, slots=True)

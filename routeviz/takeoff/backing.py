@@ -48,7 +48,10 @@ def backed(scene: Scene, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
     screw, pilot_in = fastener_for(row, "screw", metric=scene.metric)
 
     def drilled(mark: Mark) -> Mark:
-        return replace(mark, holds="backing, let in first", fastener=screw, pilot_in=pilot_in, backed=True)
+        holds = "backing, let in first"
+        if mark.at_edge_of:
+            holds += f"; it meets {mark.at_edge_of} here: screw a board across both"
+        return replace(mark, holds=holds, fastener=screw, pilot_in=pilot_in, backed=True)
 
     return tuple(m if m.wood or m.row == "bracket" else drilled(m) for m in marks)
 

@@ -28,6 +28,7 @@ class _Backing:
     words: str
     wood: bool
     solid_wall: bool = False  # masonry, concrete or log: holds everywhere
+    at_edge_of: str = ""
     edge_in: float | None = None
 
 
@@ -87,6 +88,7 @@ def _mark(
         stand_off_in=proud_in,
         row=kind,
         edge_in=backing.edge_in,
+        at_edge_of=backing.at_edge_of,
     )
 
 
@@ -113,12 +115,14 @@ def _backing(x: float, z: float, edge_in: float, scene: Scene, frame: Frame) -> 
         if edge is None:
             continue
         if edge < edge_in:
-            near_edge = f"board only: {solid.label} is too near its edge here"
+            near_edge = solid.label
         elif best is None or best.edge_in is None or edge > best.edge_in:
             steel = wall.frame is WallFrame.STEEL and solid.kind is not SolidKind.BLOCKING
             words = f"{solid.label}, steel" if steel else solid.label
             best = _Backing(words, wood=not steel, edge_in=edge)
-    return best or _Backing(near_edge or "board only", wood=False)
+    if best is None and near_edge:
+        return _Backing(f"board only: {near_edge} is too near its edge here", wood=False, at_edge_of=near_edge)
+    return best or _Backing("board only", wood=False)
 
 
 def _inside(solid: Solid, x: float, z: float, behind_in: float) -> float | None:

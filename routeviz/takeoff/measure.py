@@ -92,7 +92,8 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
     value, limit, reference = _as_measured(axis, sign, edge, slack, scene)
     if limit < 0 < value:
         return None  # it would have to stand on the other side of its own wall
-    beyond = "less" if (limit < value) or (limit == value and sign > 0 and axis != 1) else "more"
+    counted_back = axis == 1 and edge <= 0  # out from the wall: against the axis
+    beyond = "less" if (sign > 0) != counted_back else "more"  # towards the duct
     return MeasureFirst(
         what=f"{solid.label}, {_EDGE[axis, sign]}",
         assumed=f"{length_text(value, metric=scene.metric)} {reference}",

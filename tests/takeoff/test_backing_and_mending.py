@@ -12,8 +12,9 @@ from routeviz.model.finding import Finding, State
 from routeviz.model.route import Route
 from routeviz.model.scene import Fastener, Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, SolidKind
-from routeviz.takeoff import count, hood_marks
+from routeviz.takeoff import count, marks_of
 from routeviz.takeoff.backing import backing, needs_backing
+from routeviz.takeoff.marks import hood_marks
 from routeviz.takeoff.mending import mending_steps
 
 # Studs of the hand-made wall: middles at 3/4 + 16 n, 1 1/2 in wide, so 48 to 49 1/2, 64 to 65 1/2, 80 to 81 1/2, 96 to 97 1/2.
@@ -62,6 +63,10 @@ def test_a_screw_at_the_edge_of_a_stud_is_not_in_wood() -> None:
     assert not mark.wood
     assert mark.holds == "board only: stud 5 is too near its edge here"
     assert needs_backing(scene, hood_marks(scene, handmade.frame()))
+    drilled = marks_of(scene, handmade.frame())[0]
+    assert drilled.holds == "backing, let in first; it meets stud 5 here: screw a board across both"
+    assert drilled.fastener == "1/4 x 3 in wood screw"
+    assert drilled.pilot_in == 3 / 16
 
 
 def test_without_studs_the_room_ends_the_bay() -> None:

@@ -10,8 +10,9 @@ import samples
 from hypothesis import given
 from hypothesis import strategies as st
 
+from routeviz.model.route import Near
 from routeviz.model.scene import Assumption, Tolerances
-from routeviz.model.solids import Solid
+from routeviz.model.solids import Box, Crossing, Solid, SolidKind, Vec3
 from routeviz.model.takeoff import Sheet, Step
 from routeviz.takeoff import count
 from routeviz.takeoff.measure import measure_first
@@ -91,3 +92,28 @@ def test_heights_come_from_findings_with_a_margin() -> None:
     # what is broken is settled, not measured; the joist is there once
     assert not any("window" in m.what for m in found)
     assert sum("joist 4" in m.what for m in found) == 1
+
+
+@pytest.mark.parametrize(
+    ("toward", "at", "changes"),
+    [
+        ((-1.0, 0.0, 0.0), (65.75, -8.5, 100.0), "more than 65 3/4 in"),
+        ((1.0, 0.0, 0.0), (74.25, -8.5, 100.0), "less than 74 1/4 in"),
+        ((0.0, 1.0, 0.0), (70.0, -4.25, 100.0), "more than 4 1/4 in"),  # between wall and duct
+        ((0.0, -1.0, 0.0), (70.0, -12.75, 100.0), "less than 12 3/4 in"),  # on the room's side
+    ],
+)
+def test_without_spare_the_plan_changes_towards_the_duct(toward: Vec3, at: Vec3, changes: str) -> None:
+    """A riser of 8 in at (70, -8 1/2) with 1/4 in clear on every side: 65 3/4, 74 1/4, 4 1/4 and 12 3/4 in."""
+    hi, lo = [a + 1.0 for a in at], [a - 1.0 for a in at]
+    axis = max(range(3), key=lambda k: abs(toward[k]))
+    (lo if toward[axis] > 0 else hi)[axis] = at[axis]
+    beam = Solid(
+        "beam", SolidKind.BEAM, "beam", Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), Crossing.NEVER, "test"
+    )
+    framed = handmade.frame()
+    framed = replace(framed, solids=(*framed.solids, beam), _index={})
+    noise = 1e-12  # what the geometry of a sloped member leaves in a gap
+    near = Near("beam", "beam", 0.25 + noise, toward, at, "straight-1")
+    (found,) = measure_first(replace(handmade.up_route(), near=(near,)), samples.scene(), framed)
+    assert found.changes_at == changes

@@ -50,7 +50,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         if hole.kind is not ObstacleKind.HOLE:
             continue
         met, size, name = _nearest(hole, context.the_route().penetrations), _size(hole), hole.id.replace("-", " ")
-        title, place = f"{rule.title}: {name}", _centre(hole)
+        title, place = rule.title if name == rule.title.lower() else f"{rule.title}: {name}", _centre(hole)
         need = max(met[1].hole_in) if met is not None else 0.0
         if met is None or met[0] > (size + need) / 2:
             found = at_least(
