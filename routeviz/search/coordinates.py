@@ -102,12 +102,13 @@ def constants(
     values: tuple[set[int], set[int], set[int]] = (set(), set(), set())
     halves = {(s.axis, table.half(s)) for s in table.states}
     stops = obstacles(space, terms)
-    solid = [region for region, _ in stops if not (terms.relaxed and region.axis in (0, 1))]
+    solid = tuple(region for region, _ in stops if not (terms.relaxed and region.axis in (0, 1)))
+    running = [tuple(region for region, runs in stops if runs[along]) for along in range(3)]
     for room in found:
         for axis, touched in room_constants(room, solid):
             values[axis].update(touched.tolist())
         for along, half in halves if not room.part else ():
-            for axis, touched in run_constants(room, [r for r, runs in stops if runs[along]], along, half):
+            for axis, touched in run_constants(room, running[along], along, half):
                 values[axis].update(touched.tolist())
     if terms.priced:
         for region in space.boxing:  # a price begins where a run's side does, room for an elbow where its body does

@@ -274,6 +274,7 @@ class _Spans:
 
     def fill(self, bits: Corners, value: np.unsignedinteger) -> None:
         """Set bits in all boxes that are not empty."""
-        full = (self.lo < self.hi).all(axis=1)
-        for a, b, c, d, e, f in np.hstack([self.lo[full], self.hi[full]]).tolist():
+        some = self.lo < self.hi
+        full = some[:, 0] & some[:, 1] & some[:, 2]
+        for (a, b, c), (d, e, f) in zip(self.lo[full].tolist(), self.hi[full].tolist(), strict=True):
             bits[a:d, b:e, c:f] |= value

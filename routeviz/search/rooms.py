@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import product
 
 import numpy as np
@@ -85,7 +86,8 @@ def _faces(region: Region, axis: int) -> tuple[set[int], set[int]]:
     return low, high
 
 
-def _face_table(regions: Sequence[Region], axis: int) -> tuple[Ints, Ints, Ints]:
+@lru_cache(maxsize=64)
+def _face_table(regions: tuple[Region, ...], axis: int) -> tuple[Ints, Ints, Ints]:
     """Give the faces of all regions along an axis: number of the region, coordinate, 1 where it ends and 0 where it begins."""
     rows = [
         (n, value, end) for n, region in enumerate(regions)
@@ -123,7 +125,8 @@ def rooms(space: FreeSpace, table: Moves, terms: Terms) -> list[Room]:
     return found
 
 
-def _bounds(regions: Sequence[Region]) -> tuple[Ints, Ints]:
+@lru_cache(maxsize=64)
+def _bounds(regions: tuple[Region, ...]) -> tuple[Ints, Ints]:
     """Give all regions' low and high corners, of shape (3, count)."""
     return (np.array([r.lo for r in regions], np.int64).reshape(-1, 3).T,
             np.array([r.hi for r in regions], np.int64).reshape(-1, 3).T)  # fmt: skip
@@ -134,7 +137,7 @@ def _near(x: Ints, lo: Ints, hi: Ints) -> tuple[Ints, Ints]:
     return np.searchsorted(x, lo) - 1, np.searchsorted(x, hi, "right") + 1
 
 
-def room_constants(room: Room, regions: Sequence[Region]) -> Iterator[tuple[int, Ints]]:
+def room_constants(room: Room, regions: tuple[Region, ...]) -> Iterator[tuple[int, Ints]]:
     """Give (axis, coordinates) of elbows that touch a region."""
     low, high = _bounds(regions)
     counts = _Counts(room.free)
@@ -151,7 +154,7 @@ def room_constants(room: Room, regions: Sequence[Region]) -> Iterator[tuple[int,
 
 
 def run_constants(
-    room: Room, regions: Sequence[Region], axis: int, half: Sequence[int]
+    room: Room, regions: tuple[Region, ...], axis: int, half: Sequence[int]
 ) -> Iterator[tuple[int, Ints]]:  # fmt: skip
     """Give (axis, coordinates) of runs along `axis`, ending in an elbow of this room, that touch a region sideways."""
     low, high = _bounds(regions)
