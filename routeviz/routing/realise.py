@@ -12,9 +12,11 @@ from routeviz.model.solids import ExitFace, Frame, Vec3
 from routeviz.routing.touch import near, penetrations
 from routeviz.routing.vectors import along, distance, scale, sub, unit
 from routeviz.routing.words import in_words
+from routeviz.units import TICKS_PER_IN
 
 __all__ = ["realise", "take_off_in"]
 
+_ROUNDING_IN = 2.0 / TICKS_PER_IN  # what whole ticks leave between two elbows is no piece of duct
 _AXES: tuple[Vec3, Vec3, Vec3] = ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0))
 
 
@@ -110,7 +112,7 @@ def _parts(line: Centreline, scene: Scene) -> tuple[Part, ...]:
         gap = sum(d * (e - a) for d, e, a in zip(direction, end, at, strict=True))
         if gap < -1e-6:
             raise ValueError(f"elbow {run + 1} does not fit: {-gap:.4f} in short")
-        if gap > 1e-6:
+        if gap > _ROUNDING_IN:
             straight += 1
             parts.append(
                 Part(f"straight-{straight}", PartKind.STRAIGHT, at, end, direction, direction, section, section,
