@@ -116,9 +116,11 @@ def _bays(space: FreeSpace, points: Sequence[Ticks]) -> Iterator[str]:
     last = ""
     for a, b in pairwise(points):
         axis = max(range(3), key=lambda t: abs(a[t] - b[t]))
+        u, v = (t for t in range(3) if t != axis)
+        (u_lo, u_hi), (v_lo, v_hi) = sorted((a[u], b[u])), sorted((a[v], b[v]))
         on = [
             (name, r) for name, r in space.bays
-            if all(r.lo[t] <= min(a[t], b[t]) and max(a[t], b[t]) <= r.hi[t] for t in range(3) if t != axis)
+            if r.lo[u] <= u_lo and u_hi <= r.hi[u] and r.lo[v] <= v_lo and v_hi <= r.hi[v]
         ]  # fmt: skip
         low, high = min(a[axis], b[axis]), max(a[axis], b[axis])
         cuts = {low, high} | {v for _, r in on for v in (r.lo[axis], r.hi[axis]) if low < v < high}
