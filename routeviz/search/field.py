@@ -2,9 +2,11 @@
 
 Routes with at most two elbows lie in one of two planes through their collar. So the hidden field is two small ones,
 each computed once for all collars: elbows in the collars' common plane, and elbows in the planes across it, all of
-them side by side. A place without a hidden route is looked up in a third field, in the collars' common plane, where
-the open room is priced. Where a hidden way has two elbows or is not there, an offset on the first run is looked for.
-Offsets beside an elbow, third elbows and true elbow bodies are left to `find`, which answers one place in full.
+them side by side. For places without a hidden route these fields also tell whether a duct gets as far as a second
+elbow at all. Where it does, a third elbow is looked for in the whole space, if that is small enough. What is left is
+looked up in a field in the collars' common plane where the open room is priced. Where a hidden way has two elbows or
+is not there, an offset on the first run is looked for. Offsets beside an elbow and true elbow bodies are left to
+`find`, which answers one place in full.
 """
 
 from __future__ import annotations
@@ -67,7 +69,8 @@ class Field:
     @property
     def not_tried(self) -> str:
         """Name the kinds of route that a map does not hold."""
-        return "offsets, or elbows by their true shape" if self.space.offsets else "elbows by their true shape"
+        offsets = "offsets beside an elbow or another offset, " if self.space.offsets else ""
+        return f"{offsets}elbows by their true shape"
 
     def _collar(self, lift: int, shift: int) -> Ticks:
         x, y, z = self.space.start.point
@@ -108,7 +111,7 @@ class Field:
         return None if best is None else Found(best[0], solution, best[1])
 
     def cell(self, lift: int, shift: int) -> Cell:
-        """Give the answer for one place by its numbers in `lifts_in` and `shifts_in`; costs microseconds."""
+        """Give the answer for one place by its numbers in `lifts_in` and `shifts_in`."""
         at = self.shifts_in[shift], self.lifts_in[lift]
         best = self._best(lift, shift)
         if best is None:
