@@ -9,7 +9,7 @@ from routeviz.freespace.barriers import down, up
 from routeviz.model.freespace import Exit, KeepClear, Start
 from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import ExitFace, FaceKind, KeepOut
-from routeviz.units import TICKS_PER_IN, ticks
+from routeviz.units import MM_PER_IN, TICKS_PER_IN, ticks
 
 __all__ = ["StartError", "collar", "exits"]
 
@@ -80,12 +80,12 @@ def collar(
     reach_x = (up(side + outlet.across_in), down(scene.kitchen.width_in - side + outlet.across_in))
     rear = outlet.place == "rear"
     z = scene.hood_bottom_in + (outlet.up_in if rear else hood.body_in + outlet.collar_in)
-    reach_z = None
+    reach_z, step = None, ticks(1 / MM_PER_IN if scene.metric else 1 / 16)  # as in texts of lengths
     if heights_in is not None and heights_in[0] <= heights_in[1]:
         low, high = (ticks(z - (hood.mount_in or 0.0) + h) for h in heights_in)
         reach_z = (low, high)
     if rear:
-        return Start((ticks(x), 0, ticks(z)), 1, 1, wide_axes=(0,), reach_x=reach_x, reach_z=reach_z)
+        return Start((ticks(x), 0, ticks(z)), 1, 1, wide_axes=(0,), reach_x=reach_x, reach_z=reach_z, step_z=step)
     slack = (0, 0, 0, 0)
     if hood.cover is not None:
         side = hood.cover.width_in / 2 - half_in
@@ -94,5 +94,5 @@ def collar(
         slack = (max(0, down(room[0])), max(0, down(room[1])), max(0, down(room[2])), max(0, down(room[3])))
     return Start(
         (ticks(x), ticks(-outlet.out_in), ticks(z)), 2, 1, hood.cover is not None, ticks(cover_top_in),
-        slack, (0,) if outlet.section.width_in > outlet.section.height_in else (0, 1), reach_x, reach_z,
+        slack, (0,) if outlet.section.width_in > outlet.section.height_in else (0, 1), reach_x, reach_z, step,
     )  # fmt: skip

@@ -15,6 +15,7 @@ import numpy.typing as npt
 
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import FaceKind
+from routeviz.units import TICKS_PER_IN
 
 __all__ = [
     "Barrier", "BarrierKind", "Exit", "FreeSpace", "Ints", "KeepClear", "Limits", "OffsetChoice", "Region", "Section",
@@ -154,6 +155,7 @@ class Start:
     wide_axes: tuple[int, ...] = (0, 1, 2)  # how a rectangular section may lie on the collar
     reach_x: tuple[int, int] = (-(1 << 40), 1 << 40)  # where the collar may go with the hood along the wall
     reach_z: tuple[int, int] | None = None  # and in height; None: the hood's height is not to be changed
+    step_z: int = TICKS_PER_IN // 16  # in which steps a height can be written down
 
 
 @dataclass(frozen=True, slots=True)

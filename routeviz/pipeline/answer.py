@@ -146,6 +146,8 @@ def _proof(paths: Paths) -> str:
 
 
 def _reason(scene: Scene, why: WhyNot, members: Sequence[MemberRuling]) -> str:
+    if not why.blockers and why.lift_in is not None:
+        return f"{_hung(scene, why.lift_in)} and it goes {why.wanted}."
     if not why.blockers:
         return f"Not {why.wanted}: no place along the wall near by allows it." if why.elbows else ""
     closed = next((b for b in why.blockers if b.kind == "zone"), None)
@@ -160,10 +162,13 @@ def _reason(scene: Scene, why: WhyNot, members: Sequence[MemberRuling]) -> str:
             text += f", {_length(why.spare_in, scene)} to spare" if why.spare_in else ""
         text += "."
     if why.lift_in is not None and why.verified:
-        way = "higher" if why.lift_in > 0 else "lower"
-        hang = "Hang it" if why.shift_in is None else "Or hang it"
-        text += f" {hang} {_length(abs(why.lift_in), scene)} {way} and it goes {why.wanted}."
+        hang = _hung(scene, why.lift_in)
+        text += f" {hang if why.shift_in is None else f'Or {hang[0].lower()}{hang[1:]}'} and it goes {why.wanted}."
     return text + _to_cut(why, members)
+
+
+def _hung(scene: Scene, lift_in: float) -> str:
+    return f"Hang it {_length(abs(lift_in), scene)} {'higher' if lift_in > 0 else 'lower'}"
 
 
 def _to_cut(why: WhyNot, members: Sequence[MemberRuling]) -> str:

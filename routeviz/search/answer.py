@@ -148,7 +148,10 @@ def find(
     outcome = Outcome.LIMIT_REACHED if looker.limit or bound is not None else Outcome.NONE_EXISTS
     note = looker.limit or ("" if bound is None else "none found; a route along slopes is not ruled out")
     simpler = _why_not(looker, below=math.inf, explained=explained)
-    return Paths(outcome, None, (), (), simpler, _facts(space, looker, began, note, _not_tried(space, None)))
+    if explained and space.start.reach_z is not None:
+        note = "; ".join(filter(None, (note, "other heights were looked at for two elbows or one offset at the most")))
+    left_out = _not_tried(space, None) if looker.starts(priced=space.limits.boxing) else ""
+    return Paths(outcome, None, (), (), simpler, _facts(space, looker, began, note, left_out))
 
 
 def _answer(

@@ -19,6 +19,7 @@ from routeviz.model.path import WhyNot
 from routeviz.search.bars import bars, crossed_members
 from routeviz.search.coordinates import Ground
 from routeviz.search.solve import Solution, above, solve_on
+from routeviz.search.stepped import Sidesteps
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace
 from routeviz.units import TICKS_PER_IN
@@ -27,7 +28,8 @@ __all__ = ["why_not_fewer"]
 
 REACH = 36 * TICKS_PER_IN  # no shift farther than this is looked for
 _NEAREST = 12  # places along the wall in the first field; each next one has twice as many
-_MOST_HEIGHTS = 96
+_HEIGHTS_AT_ONCE = 96
+_QUARTER = TICKS_PER_IN // 4
 _MOST_CUT = 3  # a route through more members is no advice
 _NUMBER = {1: "one elbow", 2: "two elbows"}
 _STRAIGHT = {"straight up": ((2, 1),), "straight back": ((2, 1), (1, 1))}
@@ -80,16 +82,43 @@ class _Places:
         return _stretch({v: k for v, k in self.known.items() if abs(v - x) < reach}, x, elbows)
 
     def in_height(self) -> list[tuple[int, int]]:
-        """Give (change of height, fewest elbows) within the hood's limits, the least change first."""
+        """Give (change of height, fewest elbows) within the hood's limits, the least change first.
+
+        The heights that allow a route of one kind are an interval with ends among `Ground.places`. So the heights that
+        can be written down next to all these ends hold the least change of every number of elbows.
+        """
         x, y, z = self.space.start.point
-        if self.space.start.reach_z is None or (self.elbows == 0 and self.space.start.axis == 2):
+        if self.elbows == 0 and self.space.start.axis == 2:
             return []  # a plain riser is as free from any height
-        low, high = self.space.start.reach_z
-        every = np.union1d(self.ground.places(2, self.elbows, low, high), [low, high])
-        every = every[every != z]
-        nearest = every[np.argsort(np.abs(every - z), kind="stable")][:_MOST_HEIGHTS].tolist()
-        fewest = self.fewest([(x, y, v) for v in nearest]) if nearest else []
-        return [(v - z, k) for v, k in zip(nearest, fewest, strict=True)]
+        ends = self._lifts([int(v) - z for v in self.ground.places(2, self.elbows, *self._band())])
+        found: list[tuple[int, int]] = []
+        for at in range(0, len(ends), _HEIGHTS_AT_ONCE):
+            part = ends[at : at + _HEIGHTS_AT_ONCE]
+            found += zip(part, self.fewest([(x, y, z + v) for v in part]), strict=True)
+        return found
+
+    def _band(self) -> tuple[int, int]:
+        return self.space.start.reach_z or (0, -1)
+
+    def _lifts(self, ends: Sequence[int]) -> list[int]:
+        """Give the changes of height next to some and to the limits that can be written down, the least first."""
+        (low, high), z, step = self._band(), self.space.start.point[2], self.space.start.step_z
+        near = {v // step * step + more for v in (*ends, low - z, high - z) for more in (0, step)}
+        return sorted((v for v in near if v and low <= z + v <= high), key=lambda v: (abs(v), v))
+
+    def with_offset(self) -> tuple[int, Trace] | None:
+        """Give the least change of height, in quarters of an inch, that lets a hidden straight way with one offset out."""
+        (low, high), z = self._band(), self.space.start.point[2]
+        if not self.space.offsets or self.space.limits.elbows < 1 or self.space.start.axis != 2 or low > high:
+            return None
+        ways = Sidesteps(above(self.space, low), self.ground.table)
+        first, last = -((z - low) // _QUARTER), (high - z) // _QUARTER
+        steps = {n * _QUARTER for n in range(first, last + 1)} | set(self._lifts([]))
+        for lift in sorted(steps - {0}, key=lambda v: (abs(v), v)):
+            found = ways.best(z + lift)
+            if found is not None:
+                return lift, found[1]
+        return None
 
 
 def _chunks(places: Ints) -> Iterator[Ints]:
@@ -165,6 +194,7 @@ def why_not_fewer(
             why = _explained(places, k, found, through[k], heights)
             if why is not None:
                 found.append(replace(why, wanted=f"hidden {why.wanted}") if boxed else why)
+        found += _by_offset(places, found) if below > 1 or boxed else []
     except LimitError:  # a house too large to explain; the answer itself stands
         return tuple(told)
     return tuple(found)
@@ -249,6 +279,19 @@ def _explained(
         ),
         crossing=crossing,
     )  # fmt: skip
+
+
+def _by_offset(places: _Places, told: Sequence[WhyNot]) -> Iterator[WhyNot]:
+    """Tell of a change of height that lets an offset out, unless one as small lets a plainer way out."""
+    found = places.with_offset()
+    lifts = [abs(w.lift_in) for w in told if w.lift_in is not None]
+    if found is None or any(lift <= abs(found[0]) / TICKS_PER_IN for lift in lifts):
+        return
+    lift, route = found
+    points = tuple((a / TICKS_PER_IN, b / TICKS_PER_IN, c / TICKS_PER_IN) for a, b, c in route.points)
+    yield WhyNot(
+        "straight with one offset", (), None, None, None, _inches(lift), verified=True, elbows=1, points=points
+    )
 
 
 def _again(places: _Places, elbows: int, along: _Along) -> tuple[Trace | None, int | None, int | None]:

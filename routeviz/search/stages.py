@@ -18,7 +18,7 @@ from routeviz.search.first import bends_at_all
 from routeviz.search.lattice import MOST_EVENTS
 from routeviz.search.layers import Layers
 from routeviz.search.solve import Cost, Solution, above, prepare, solve_on, solve_straight
-from routeviz.search.stepped import least_with_offset, straight_with_offset, straight_with_two
+from routeviz.search.stepped import least_with_offset, offsets_at_all, straight_with_offset, straight_with_two
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace
 
@@ -125,6 +125,11 @@ class Looker:
         """Tell whether any elbow might fit on the first run; a proof where it says no."""
         space = above(self.space, self.space.start.point[2])
         return bends_at_all(space, self.ground(Terms(priced=priced)).table, priced=priced)
+
+    def starts(self, *, priced: bool) -> bool:
+        """Tell whether any fitting at all might sit on the first run; a proof where it says no."""
+        ground = self.ground(Terms(priced=priced))
+        return self.bends(priced=priced) or offsets_at_all(ground.space, ground.table, priced=priced)
 
     def reaches_further(self, *, priced: bool) -> bool:
         """Tell whether a duct can get as far as a second elbow at all, on relaxed terms."""

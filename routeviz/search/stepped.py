@@ -8,6 +8,7 @@ shifts for which the offsets fit somewhere.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 import numpy as np
 
@@ -18,7 +19,14 @@ from routeviz.search.offsets import Column, Offset, gaps
 from routeviz.search.solve import Cost
 from routeviz.search.trace import OFFSET, Bent, Trace
 
-__all__ = ["Sidesteps", "least_with_offset", "straight_with_offset", "straight_with_two"]
+__all__ = ["Sidesteps", "least_with_offset", "offsets_at_all", "straight_with_offset", "straight_with_two"]
+
+
+def _upwards(space: FreeSpace) -> FreeSpace:
+    """Leave out the room below the collar: a riser goes up from there, whatever its bends are grown by."""
+    if space.start.axis != 2:
+        return space
+    return replace(space, barriers=tuple(b for b in space.barriers if b.id != "open-room"))
 
 
 def _states(space: FreeSpace, table: Moves) -> Iterator[State]:
@@ -81,6 +89,7 @@ def straight_with_offset(space: FreeSpace, table: Moves, *, priced: bool) -> tup
         Boxed length, elbows (two equal bends count as one) and length; and the route.
     """
     best: tuple[Cost, Trace] | None = None
+    space = _upwards(space)
     for state in _states(space, table):
         column = Column(space, state, priced=priced)
         for fan in fans(space, table, state):
@@ -97,6 +106,7 @@ def least_with_offset(space: FreeSpace, table: Moves) -> Cost | None:
     None when even so there is no such way.
     """
     best: Cost | None = None
+    space = _upwards(space)
     for state in _states(space, table):
         column = Column(space, state, priced=False)
         begin = space.start.point[state.axis]
@@ -112,6 +122,19 @@ def least_with_offset(space: FreeSpace, table: Moves) -> Cost | None:
                 if int(length.min()) < (FAR if best is None else best[2]):
                     best = 0, 1, int(length.min())
     return best
+
+
+def offsets_at_all(space: FreeSpace, table: Moves, *, priced: bool) -> bool:
+    """Tell whether the core of any listed offset has room on the first run; a proof where it says no."""
+    space = _upwards(space)
+    for state in _states(space, table):
+        column = Column(space, state, priced=priced)
+        begin = space.start.point[state.axis] + space.limits.first
+        for fan in fans(space, table, state):
+            lowest, highest = (np.full(len(fan.distance), v) for v in (begin, column.free_to(fan.offset(0))))
+            if (core_fits(column, fan, _hidden(column, fan)).least(lowest, highest) < FAR).any():
+                return True
+    return False
 
 
 def _least(space: FreeSpace, column: Column, fan: Fan, out: Leaving) -> tuple[Cost, Trace] | None:
@@ -172,6 +195,7 @@ def straight_with_two(space: FreeSpace, table: Moves, beat: int = FAR) -> tuple[
         Two elbows (two equal bends count as one); and the route.
     """
     best: tuple[Cost, Trace] | None = None
+    space = _upwards(space)
     nearest = min(_ends(space), default=FAR)
     for state in _states(space, table) if nearest < FAR else ():
         column = Column(space, state, priced=False)
@@ -287,7 +311,7 @@ class Sidesteps:
     """Hidden straight ways with one offset for many heights of one collar."""
 
     def __init__(self, space: FreeSpace, table: Moves) -> None:
-        self.space = space
+        self.space = space = _upwards(space)
         self.lines = [Line(space, table, Column(space, state, priced=False)) for state in _states(space, table)]
 
     def best(self, height: int) -> tuple[Cost, Trace] | None:

@@ -170,6 +170,15 @@ def test_a_slab_and_no_wall_cap_leave_no_way() -> None:
     found = find(carve(house(slab), scene, ROUND_8))
     assert found.outcome is Outcome.NONE_EXISTS
     assert found.best is None
+    assert "offsets in ways with three or more elbows" in found.facts.not_tried
+
+
+def test_where_no_fitting_has_room_nothing_is_left_out() -> None:
+    """A slab 6 in over the collar: an elbow needs 8 + 4 in, and an offset's diagonal alone more than 6."""
+    slab = box("slab", (-20, -116, 84.5), (164, 30, 104), Crossing.NEVER, SolidKind.SLAB)
+    found = find(carve(house(slab), plan(offset_angles_deg=(45.0,)), ROUND_8))
+    assert found.outcome is Outcome.NONE_EXISTS
+    assert found.facts.not_tried == ""
 
 
 def test_a_keep_out_moves_the_cap_by_its_distance() -> None:

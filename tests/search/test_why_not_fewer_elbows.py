@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 import samples
@@ -14,6 +15,7 @@ from routeviz.model.solids import Crossing as Cross
 from routeviz.model.solids import ExitFace, Frame, Member, MemberKind, Solid
 from routeviz.model.solids import SolidKind as Kind
 from routeviz.search import find
+from routeviz.search.verify import verify
 
 SLAB = box("slab", (-20, -116, 96.5), (164, 30, 119), Cross.NEVER, Kind.SLAB)
 
@@ -90,3 +92,27 @@ def test_weighed_plans_are_not_explained_further() -> None:
     space = carve(house(SLAB, faces=(low,)), plan(boxing_allowed=False), samples.ROUND_8, heights_in=(24.0, 36.0))
     assert all(w.wanted.startswith("straight") for w in find(space, explained=False).why_not)
     assert any(w.wanted == "with one elbow" for w in find(space).why_not)
+
+
+def test_an_offset_is_freed_by_hanging_the_hood_lower() -> None:
+    """A joist right over the board; the cover is wide enough to step past it, 4 + 1/4 + 3/4 = 5 in, below the board.
+
+    Two 45s of 8 in radius take 8 tan 22.5 before the diagonal; its end, grown by the duct's half and by what the bend
+    leaves its corner, 8 / cos 22.5 - 8, ends under the board at 96 in. The collar at 84.5 in is too high for that.
+    """
+    joist = member(box("joist", (69.25, -96, 96.5), (70.75, 0, 119), Cross.NEVER, Kind.JOIST), 1)
+    scene = plan(offset_angles_deg=(45.0,), boxing_allowed=False)
+    hood = replace(scene.hood, mount_in=36.0, cover=replace(scene.hood.cover, width_in=22.0))
+    scene = replace(scene, hood=hood)
+    frame = house(joist, faces=(ROOF,))
+    found = asked(frame, scene)
+    assert found.best is None
+    (why,) = [w for w in found.why_not if w.wanted == "straight with one offset"]
+    half = math.radians(22.5)
+    highest = 96 - 8 * math.tan(half) - 5 - 4 - (8 / math.cos(half) - 8)
+    assert why.lift_in == -math.ceil((84.5 - highest) * 4) / 4 == -1.5
+    lower = replace(scene, hood=replace(hood, mount_in=36.0 + why.lift_in))
+    again = asked(frame, lower)
+    assert again.best is not None
+    assert [b.angle_deg for b in again.best.bends] == [45, 45]
+    assert verify(again.best, frame, lower) == ()
