@@ -73,10 +73,14 @@ def ways(
 
 def _behind(found: Rail, at: int, sign: int) -> Ints:
     """Give the last free coordinate behind a plane, per line."""
-    walls = np.moveaxis(found.blocked, found.axis, -1)
-    stretch = walls[..., :at][..., ::-1] if sign > 0 else walls[..., at:]
-    free = np.where(stretch.any(-1), stretch.argmax(-1), stretch.shape[-1]) if stretch.shape[-1] else np.zeros(
-        stretch.shape[:-1], np.int64)  # fmt: skip
+    walls = np.moveaxis(found.blocked, found.axis, 0)
+    still = np.ones(walls.shape[1:], bool)
+    free = np.zeros(walls.shape[1:], np.int64)
+    for wall in walls[:at][::-1] if sign > 0 else walls[at:]:
+        still &= ~wall
+        if not still.any():
+            break
+        free += still
     back: Ints = found.place[at - sign * free]
     return back
 
