@@ -10,6 +10,11 @@ from pathlib import Path
 from typing import Self
 
 
+def is_the_drivers(note: str) -> bool:
+    """Whether a console message is the drawing driver's note on its own speed, which is no fault of the page."""
+    return "GL Driver Message (OpenGL, Performance" in note
+
+
 class Program:
     """``routeviz app`` in a process of its own."""
 
@@ -62,7 +67,7 @@ class Live:
 
     def _console(self, message) -> None:
         refused = self.expects_refusals and "net::ERR" in message.text
-        if message.type in ("error", "warning") and not refused:
+        if message.type in ("error", "warning") and not refused and not is_the_drivers(message.text):
             self.faults.append(f"{message.type}: {message.text}")
 
     def _request(self, request) -> None:
@@ -84,13 +89,13 @@ class Live:
         return self.tab.evaluate("fetch('news').then(r => r.json()).then(n => n.state.text)")
 
     def settled(self, text: str, seconds: float = 60.0) -> None:
-        """Wait until the program has this scene and the page shows its plan."""
+        """Wait until the program has this scene and the page shows all of its plan."""
         ends = time.monotonic() + seconds
         while True:
             found = self.tab.evaluate(
-                "fetch('news').then(r => r.json()).then(n => [n.state.text, n.state.revision, n.number, routeviz.data().live.number])"
+                "fetch('news').then(r => r.json()).then(n => [n.state.text, n.state.revision, n.number, routeviz.data().live.number, routeviz.data().live.whole])"
             )
-            if found[0] == text and found[1] == found[2] == found[3]:
+            if found[0] == text and found[1] == found[2] == found[3] and found[4]:
                 return
             assert time.monotonic() < ends, (found[1:], found[0] == text)
             self.tab.wait_for_timeout(60)

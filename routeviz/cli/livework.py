@@ -1,4 +1,8 @@
-"""What the live page's processes do: the quick one gives the answer and the picture, the deep one all that follows."""
+"""What the live page's processes do: the quick one gives the answer and its picture, the deep one all that follows.
+
+The quick one works through the best way out alone, with its findings and its air. Other ways, why no simpler one exists,
+parts and cuts, fixes and the whole wall take several times as long and change neither verdict nor picture.
+"""
 
 from __future__ import annotations
 
@@ -8,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from routeviz.model.plan import Plan
     from routeviz.model.study import Fix
-    from routeviz.views.app import Job
+    from routeviz.views.app import Answered, Job
     from routeviz.views.app.pictures import Change
 
 __all__ = ["PRELOADED", "deep", "quick"]
@@ -20,30 +24,37 @@ Say = Callable[[str, Any], None]
 
 
 def quick() -> Callable[[Job, Say], tuple[Plan, Change]]:
-    """Make what turns a scene into its plan and picture."""
+    """Make what turns a scene into its answer and picture; where nothing leads out, into all of its plan at once."""
     from routeviz import pipeline
     from routeviz.views.app import Pictures
 
     pictures = Pictures()
 
     def work(job: Job, say: Say) -> tuple[Plan, Change]:
-        plan = pipeline.plan(job.scene)
-        return plan, pictures.change(job.number, plan)
+        plan = pipeline.plan(job.scene, alternatives=1, counted=False)
+        whole = plan.best is None  # what is in the way must then be said at once
+        if whole:
+            plan = pipeline.plan(job.scene)
+        return plan, pictures.change(job.number, plan, whole=whole)
 
     return work
 
 
-def deep() -> Callable[[tuple[int, Plan], Say], None]:
-    """Make what works out a plan's fixes, and then the whole wall; both are said as soon as they are known."""
-    from routeviz import studies
+def deep() -> Callable[[Answered, Say], None]:
+    """Make what works out all of a plan, its fixes, and the whole wall; each is said as soon as it is known."""
+    from routeviz import pipeline, studies
     from routeviz.cli.apply import field_value
-    from routeviz.views.pagedata import fix_json
+    from routeviz.views.app.pictures import stage_of
+    from routeviz.views.pagedata import fix_json, page_data
 
     def offered(fix: Fix) -> dict[str, Any]:
         return {**fix_json(fix), "set": {field: field_value(text) for field, text in fix.changes}}
 
-    def work(job: tuple[int, Plan], say: Say) -> None:
-        _, plan = job
+    def work(job: Answered, say: Say) -> None:
+        plan = job.plan
+        if not job.whole:
+            plan = pipeline.plan(job.scene)
+            say("whole", (plan, page_data(stage_of(plan))))
         found = studies.fixes(plan, progress=lambda words: say("doing", (f"planning again: {_small(words)}", None)))
         say("fixes", [offered(fix) for fix in found])
         say("wall", _wall(plan, say))

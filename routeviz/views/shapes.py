@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TypeAlias
 
 import numpy as np
@@ -57,18 +58,25 @@ class Slab:
         return Slab(self.axis, self.start, self.end, left) if left.area > 1e-9 else None
 
     def mesh(self) -> Mesh:
-        """Give the closed mesh."""
-        parts = []
-        for polygon in getattr(self.outline, "geoms", [self.outline]):
-            if polygon.geom_type != "Polygon" or polygon.area < 1e-9:
-                continue
-            part = trimesh.creation.extrude_polygon(shapely.normalize(polygon), self.end - self.start)
-            turn = np.eye(4)
-            turn[:3, :3] = _TURN[self.axis]
-            turn[self.axis, 3] = self.end if self.axis == 1 else self.start
-            part.apply_transform(turn)
-            parts.append(part)
-        return merge(parts)
+        """Give the closed mesh; equal slabs share one, so it is not to be changed."""
+        return _swept(self.axis, self.start, self.end, shapely.to_wkb(self.outline))
+
+
+@lru_cache(maxsize=4096)
+def _swept(axis: int, start: float, end: float, outline: bytes) -> Mesh:
+    """Sweep an outline. From plan to plan most of a house stays what it is, so what was made is kept."""
+    parts = []
+    found = shapely.from_wkb(outline)
+    for polygon in getattr(found, "geoms", [found]):
+        if polygon.geom_type != "Polygon" or polygon.area < 1e-9:
+            continue
+        part = trimesh.creation.extrude_polygon(shapely.normalize(polygon), end - start)
+        turn = np.eye(4)
+        turn[:3, :3] = _TURN[axis]
+        turn[axis, 3] = end if axis == 1 else start
+        part.apply_transform(turn)
+        parts.append(part)
+    return merge(parts)
 
 
 def slab_of(shape: Shape, *, along: int | None = None) -> Slab:

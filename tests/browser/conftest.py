@@ -8,8 +8,10 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from conftest_live import is_the_drivers
 
-ARGS = ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader", "--disable-background-networking",
+# as on a machine without a graphics card: the page is put together, and its picture drawn, by the processor alone
+ARGS = ["--no-sandbox", "--disable-gpu", "--enable-unsafe-swiftshader", "--disable-background-networking",
         "--disable-component-update", "--no-first-run"]  # fmt: skip
 
 
@@ -36,15 +38,17 @@ class Watched:
     def __init__(self, tab) -> None:
         self.tab = tab
         self.faults: list[str] = []
-        tab.on(
-            "console", lambda m: self.faults.append(f"{m.type}: {m.text}") if m.type in ("error", "warning") else None
-        )
+        tab.on("console", self._console)
         tab.on("pageerror", lambda e: self.faults.append(f"exception: {e}"))
         tab.on("request", self._request)
 
     def _request(self, request) -> None:
         if not request.url.startswith(("file:", "data:", "blob:")):
             self.faults.append(f"request: {request.url}")
+
+    def _console(self, message) -> None:
+        if message.type in ("error", "warning") and not is_the_drivers(message.text):
+            self.faults.append(f"{message.type}: {message.text}")
 
     def until(self, expression: str, seconds: float = 8.0) -> None:
         """Wait until an expression holds; asked from outside, for the page's own policy forbids evaluated strings."""

@@ -300,18 +300,23 @@ def test_on_a_phone_numbers_are_large_enough_to_touch(browser, program: Program)
 
 
 def test_how_long_it_takes_from_hand_to_picture(live: Live, capsys) -> None:
-    """Times are printed; the limits here only catch what hangs, for other work may share the machine."""
+    """Times are printed; the limits here are those that no load of other work on the machine excuses.
+
+    A picture counts when its pixels can be read back, so the drawing itself is in the time, not only its being asked for.
+    """
     live.until("document.body.dataset.map === '1' && !document.body.dataset.doing", 90)
+    drawn = """const gl = routeviz.picture().canvas.getContext('webgl2'), pixel = new Uint8Array(4);
+        const drawn = () => new Promise(done => routeviz.live.drawn = done).then(() => gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel));"""
     hood = live.tab.evaluate(
-        """async () => { const times = []; for (const x of [62, 54, 46, 58, 66, 74, 80, 50, 60, 70]) { const t = performance.now(); routeviz.moveTo(x); await new Promise(done => routeviz.live.drawn = done); times.push(performance.now() - t); } return times; }"""
+        f"""async () => {{ {drawn} const times = []; for (const x of [62, 54, 46, 58, 66, 74, 80, 50, 60, 70]) {{ const t = performance.now(); routeviz.moveTo(x); await drawn(); times.push(performance.now() - t); }} return times; }}"""
     )
     live.tab.evaluate("routeviz.moveTo(70)")
     joists = []
     for first in ("13 in", "12 in", "11 in", "10 in", "9 in"):
         before = live.tab.evaluate("document.body.dataset.plan || '0'")
         t = live.tab.evaluate(
-            f"""async () => {{ const field = document.querySelector("{FIRST}"), t = performance.now(); field.value = '{first}'; field.dispatchEvent(new Event('change'));
-            for (;;) {{ await new Promise(done => routeviz.live.drawn = done); if (routeviz.data().live.number > {before} && Math.abs(routeviz.data().tape.joists[0].a + 0.75 - parseFloat('{first}')) < 0.01) return performance.now() - t; }} }}"""
+            f"""async () => {{ {drawn} const field = document.querySelector("{FIRST}"), t = performance.now(); field.value = '{first}'; field.dispatchEvent(new Event('change'));
+            for (;;) {{ await drawn(); if (routeviz.data().live.number > {before} && Math.abs(routeviz.data().tape.joists[0].a + 0.75 - parseFloat('{first}')) < 0.01) return performance.now() - t; }} }}"""
         )
         joists.append(t)
     with capsys.disabled():
@@ -319,8 +324,8 @@ def test_how_long_it_takes_from_hand_to_picture(live: Live, capsys) -> None:
             f"\nfrom hand to picture: hood move {statistics.median(hood):.0f} ms (median of {len(hood)}), "
             f"joist layout {statistics.median(joists):.0f} ms (median of {len(joists)}; first {joists[0]:.0f})"
         )
-    assert statistics.median(hood) < 20_000
-    assert statistics.median(joists) < 30_000
+    assert statistics.median(hood) < 1_000
+    assert statistics.median(joists) < 4_000
 
 
 def test_the_program_ends_and_the_page_stays(browser, tmp_path: Path) -> None:

@@ -2,7 +2,7 @@
 
 from routeviz.views.app.desk import Desk, DiskState, Tools
 from routeviz.views.app.pictures import Pictures
-from routeviz.views.app.planning import Job, Planning
+from routeviz.views.app.planning import Answered, Job, Planning
 from routeviz.views.app.server import application, serve
 
-__all__ = ["Desk", "DiskState", "Job", "Pictures", "Planning", "Tools", "application", "serve"]
+__all__ = ["Answered", "Desk", "DiskState", "Job", "Pictures", "Planning", "Tools", "application", "serve"]

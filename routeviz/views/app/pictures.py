@@ -22,13 +22,15 @@ class Change:
     """How a page comes to show a plan.
 
     `model` is a GLB of the pieces that are new or look different from those of plan number `base`; with a base of 0 it
-    is of all pieces. `data` is the page's data block without fixes and map.
+    is of all pieces. `data` is the page's data block without fixes and map. `whole` says that nothing more will be said
+    of the plan; before that, other ways out, reasons and parts are still to come, and look the same.
     """
 
     number: int
     base: int
     data: dict[str, Any]
     model: bytes
+    whole: bool = True
 
 
 def stage_of(plan: Plan) -> Stage:
@@ -53,7 +55,7 @@ class Pictures:
         self._number = 0
         self._looks: dict[str, bytes] = {}
 
-    def change(self, number: int, plan: Plan) -> Change:
+    def change(self, number: int, plan: Plan, *, whole: bool = True) -> Change:
         """Give what leads from the last plan to this one.
 
         Parameters
@@ -62,10 +64,12 @@ class Pictures:
             The plan's own number, greater than 0 and than the last one's.
         plan : Plan
             The plan.
+        whole : bool
+            Whether all of it has been worked out.
         """
         stage = stage_of(plan)
         looks = {p.name: _print_of(p) for p in stage.pieces if p.group is not Group.ROUTE}
         new = tuple(p for p in stage.pieces if p.group is not Group.ROUTE and self._looks.get(p.name) != looks[p.name])
         model = gltf.export(replace(stage, pieces=new)) if new else b""
         base, self._number, self._looks = self._number, number, looks
-        return Change(number, base, page_data(stage), model)
+        return Change(number, base, page_data(stage), model, whole)

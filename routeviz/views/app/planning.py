@@ -1,10 +1,10 @@
-"""Planning behind the page: first the answer and the picture, then the fixes and the whole wall. The newest scene wins."""
+"""Planning behind the page: first the answer and the picture, then all that follows from it. The newest scene wins."""
 
 from __future__ import annotations
 
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from routeviz.model.plan import Plan
@@ -12,8 +12,9 @@ from routeviz.model.scene import Scene
 from routeviz.views.app.pictures import Change
 from routeviz.views.app.runner import Bench, Runner
 
-__all__ = ["Job", "Planning", "Shown"]
+__all__ = ["Answered", "Job", "Planning", "Shown"]
 
+_FOLLOWS = "other ways, fixes and the whole wall"
 _QUICK_PATIENCE_S = 1.5  # an answer that is nearly there is worth more than one begun anew
 
 
@@ -23,6 +24,15 @@ class Job:
 
     number: int
     scene: Scene
+
+
+@dataclass(frozen=True)
+class Answered:
+    """A scene and its answer; `whole` says whether the plan has everything that a plan can have."""
+
+    scene: Scene
+    plan: Plan
+    whole: bool
 
 
 @dataclass
@@ -59,12 +69,13 @@ class Planning:
         quick : callable
             Makes the bench that turns a `Job` into a pair of Plan and `Change`.
         deep : callable
-            Makes the bench that turns a pair of number and Plan into what follows: it says "fixes" and "wall".
+            Makes the bench that turns an `Answered` into what follows. It says "whole" with the Plan and the page's data
+            where the answer was not all of it, then "fixes" and "wall".
         """
         self.shown = Shown()
         self._wanted = Job(0, None)  # type: ignore[arg-type]
         self._quick = Runner(quick, self._heard_quick, patience_s=_QUICK_PATIENCE_S)
-        self._deep = Runner(deep, self._heard_deep, patience_s=0.0)
+        self._deep = Runner(deep, self._heard_deep, patience_s=0.0, gives_way=True)
 
     def ask(self, number: int, scene: Scene) -> None:
         """Plan a scene; whatever is still going on for an older one ends."""
@@ -91,8 +102,8 @@ class Planning:
             plan, change, wanted = self.shown.plan, self.shown.change, self._wanted
             self.shown.stopped = False
         if plan is not None and change is not None and change.number == wanted.number:
-            self._deep.give(change.number, (change.number, plan))
-            self._note("fixes and the whole wall")
+            self._deep.give(change.number, Answered(wanted.scene, plan, change.whole))
+            self._note(_FOLLOWS)
         elif wanted.number:
             self._quick.give(wanted.number, wanted)
             self._note("planning")
@@ -116,10 +127,10 @@ class Planning:
                 self.shown.plan, self.shown.change, self.shown.trouble = plan, change, ""
                 self.shown.fixes = self.shown.wall = None
                 self.shown.wall_of = number
-                self.shown.doing = "fixes and the whole wall" if newest else self.shown.doing
+                self.shown.doing = _FOLLOWS if newest else self.shown.doing
                 self.shown.tell()
             if newest:
-                self._deep.give(number, (number, plan))
+                self._deep.give(number, Answered(self._wanted.scene, plan, change.whole))
         elif topic == "failed" and newest:
             self._note("", trouble=str(said))
         elif topic == "doing" and newest:
@@ -129,7 +140,10 @@ class Planning:
         with self.shown.seen:
             if number != self.shown.wall_of or number != self._wanted.number:
                 return
-            if topic == "fixes":
+            if topic == "whole" and self.shown.change is not None:
+                self.shown.plan, data = said
+                self.shown.change = replace(self.shown.change, data=data, whole=True)
+            elif topic == "fixes":
                 self.shown.fixes = said
             elif topic == "wall":
                 self.shown.wall = said

@@ -7,6 +7,7 @@ at any moment without harm: it holds nothing but what it is working on.
 from __future__ import annotations
 
 import multiprocessing
+import os
 import signal
 import sys
 import threading
@@ -27,6 +28,7 @@ Bench = Callable[[Any, Say], Any]  # does one job, talks while it goes, gives th
 Told = Callable[[int, str, Any], None]  # number of the job; "done", "stopped", "failed" or a topic; what was said
 
 _LOOK_S = 0.05
+_GIVES_WAY = 10  # of 19: how far a process stands back behind others
 
 
 @dataclass(frozen=True)
@@ -38,7 +40,7 @@ class _Wanted:
 class Runner:
     """Gives jobs to its process one at a time. Among jobs that wait only the newest is done."""
 
-    def __init__(self, make: Callable[[], Bench], told: Told, *, patience_s: float) -> None:
+    def __init__(self, make: Callable[[], Bench], told: Told, *, patience_s: float, gives_way: bool = False) -> None:
         """Start a process.
 
         Parameters
@@ -49,8 +51,10 @@ class Runner:
             Hears of every job: what it says, then that it is done, stopped or failed. Called in a thread of its own.
         patience_s : float
             How long a job that is no longer wanted may go on before it is ended [s].
+        gives_way : bool
+            Whether the process stands back where others want the processor, such as the browser that draws an answer.
         """
-        self._make, self._told, self._patience = make, told, patience_s
+        self._make, self._told, self._patience, self._gives_way = make, told, patience_s, gives_way
         self._lock = threading.Condition()
         self._next: _Wanted | None = None
         self._stop = self._closed = False
@@ -128,7 +132,7 @@ class Runner:
             self._end()
             context = _context()
             self._line, far = context.Pipe()
-            self._process = context.Process(target=_serve, args=(far, self._make), daemon=True)
+            self._process = context.Process(target=_serve, args=(far, self._make, self._gives_way), daemon=True)
             self._process.start()
             far.close()
         return self._line
@@ -162,10 +166,12 @@ def preload(*modules: str) -> None:
     _PRELOADED.extend(m for m in modules if m not in _PRELOADED)
 
 
-def _serve(line: Connection, make: Callable[[], Bench]) -> None:
+def _serve(line: Connection, make: Callable[[], Bench], gives_way: bool) -> None:
     """Do jobs until the line is closed. Ctrl-C is for the program that owns this process."""
     with suppress(ValueError):
         signal.signal(signal.SIGINT, signal.SIG_IGN)
+    if gives_way and hasattr(os, "nice"):
+        os.nice(_GIVES_WAY)
     bench = make()
     try:
         while True:

@@ -104,6 +104,7 @@ class _Site:
             data["fixes"], data["map"] = shown.fixes or [], shown.wall
             data["live"] = {
                 "number": shown.change.number,
+                "whole": shown.change.whole,
                 "schema": self.desk.tools.schema,
                 "choices": self.desk.tools.choices,
                 "questions": self.questions,
@@ -126,8 +127,8 @@ def _state(site: _Site) -> dict[str, Any]:
     }  # fmt: skip
 
 
-def _news(site: _Site, have: int, wall: bool) -> dict[str, Any]:
-    """Give what a page that shows plan `have` (with or without its wall) does not know yet."""
+def _news(site: _Site, have: int, whole: bool, wall: bool) -> dict[str, Any]:
+    """Give what a page that shows plan `have` (all of it or its answer, with or without its wall) does not know yet."""
     shown = site.planning.shown
     with site.lock, shown.seen:
         found: dict[str, Any] = {
@@ -142,6 +143,8 @@ def _news(site: _Site, have: int, wall: bool) -> dict[str, Any]:
             data = site.data()
             model = base64.b64encode(change.model).decode() if change.base in (0, have) else None
             found["plan"] = {"data": data, "base": change.base, "model": model}
+        elif change.whole and not whole:
+            found["rest"] = site.data()
         elif not wall and (shown.fixes is not None or shown.wall is not None):
             found["more"] = {"fixes": shown.fixes or [], "map": shown.wall}
     return found
@@ -267,7 +270,8 @@ async def _tell_news(site: _Site, request: Request) -> Response:
     await site.wait(after, seconds)
     if site.ending():
         return JSONResponse({"ending": True})
-    return JSONResponse(await run_in_threadpool(_news, site, have, query.get("wall") == "1"))
+    known = query.get("whole") == "1", query.get("wall") == "1"
+    return JSONResponse(await run_in_threadpool(_news, site, have, *known))
 
 
 def _count(text: str | None) -> int:

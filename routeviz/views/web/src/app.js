@@ -129,6 +129,10 @@ export function startLive({ swap, moveTo }) {
       panel.plan(D.plan.assumptions);
       document.title = document.title.replace(/^.*: duct plan/, `${data.scene.name}: duct plan`);
       document.body.dataset.plan = have; document.body.dataset.base = base;
+    } else if (found.rest) { // all of the plan whose answer is shown
+      more = '';
+      await show(found.rest, null);
+      panel.plan(D.plan.assumptions);
     } else if (found.more) {
       const key = `${found.more.fixes.length}/${!!found.more.map}`;
       if (key !== more) { more = key; await show({ ...D, fixes: found.more.fixes, map: found.more.map }, null); }
@@ -138,7 +142,7 @@ export function startLive({ swap, moveTo }) {
   async function listen() {
     for (let tries = 0; ;) {
       try {
-        const reply = await fetch(`news?after=${news}&have=${have}&wall=${D.map && D.plan ? 1 : 0}&wait=25`);
+        const reply = await fetch(`news?after=${news}&have=${have}&whole=${D.live.whole ? 1 : 0}&wall=${D.map && D.plan ? 1 : 0}&wait=25`);
         const found = reply.ok ? await reply.json() : { ending: true };
         if (found.ending) { lost(); return; }
         tries = 0;

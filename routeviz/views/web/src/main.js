@@ -255,8 +255,8 @@ function ruler() {
 function toPaper() {
   if (!picture) return;
   document.documentElement.dataset.paper = '1';
-  picture.theme(); picture.draw(); picture.full();
-  $('#still').src = picture.canvas.toDataURL('image/jpeg', 0.9);
+  picture.theme(); picture.draw();
+  $('#still').src = picture.full().toDataURL('image/jpeg', 0.9);
   $('#stillover').replaceChildren($('#over').cloneNode(true));
   $('#stillflags').replaceChildren(...[...$('#flags').children].map(n => n.cloneNode(true)));
   $('#printpic').style.setProperty('--ar', `${$('#pic').clientWidth}/${$('#pic').clientHeight}`);
@@ -285,7 +285,7 @@ function noPicture(fault) {
 }
 // another plan, or more about the same one, in place of what is shown
 function swap(data, model, then = () => {}) {
-  const same = data.plan === D.plan, show = () => {
+  const same = data.plan === D.plan || !model && !!D.live && data.live.number === D.live.number, show = () => {
     const at = [S.x, S.h];
     setData(data);
     if (!same) { S.x = D.scene.hood.x; S.h = mount(); S.option = 0; S.picked = null; measured = []; moving++; if (picture) picture.furnish(); }
@@ -315,4 +315,4 @@ function start() {
 }
 start();
 // for tests and for whoever is curious
-window.routeviz = { data: () => D, live: L, bays: marks => bays(marks, setting()), info: () => picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper, lesson: lessonState };
+window.routeviz = { data: () => D, live: L, bays: marks => bays(marks, setting()), info: () => picture && picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper, lesson: lessonState };

@@ -58,6 +58,18 @@ function dress(material, { cut, pierced, bars }) {
   return material;
 }
 
+// one paint: as it is, `pierced` for what the duct passes through, and of both a `quick` twin whose light is in its corners
+function paint(look, cut) {
+  const lit = pierced => {
+    const { color, ...rest } = look, made = dress(new THREE.MeshLambertMaterial(look), { cut, pierced });
+    made.quick = dress(new THREE.MeshBasicMaterial({ ...rest, color, vertexColors: true }), { cut, pierced });
+    return made;
+  };
+  const made = lit(false);
+  if (!look.transparent) made.pierced = lit(true);
+  return made;
+}
+
 export function makeMaterials(clipping) {
   // inner sides are only drawn while the picture is cut open
   const base = { clippingPlanes: clipping, side: THREE.FrontSide, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 };
@@ -72,10 +84,11 @@ export function makeMaterials(clipping) {
     paint: {},
   };
   for (const [name, [colour, edge, cut, metal, opacity, edges]] of Object.entries(D.materials)) {
-    const made = metal ? M.steel : name === 'zone' ? M.zone : dress(new THREE.MeshLambertMaterial({ ...base, color: colour, transparent: opacity < 1, opacity }), { cut: opacity < 1 ? null : cut, pierced: opacity === 1 });
+    const made = metal ? M.steel : name === 'zone' ? M.zone : paint({ ...base, color: colour, transparent: opacity < 1, opacity }, opacity < 1 ? null : cut);
     M.paint[name] = { material: made, line: !edges ? null : name === 'zone' ? M.zoneLine : metal ? M.seam : edge === '#7a5a30' ? M.timber : M.edge, glass: opacity < 1 && name !== 'zone' };
   }
-  M.solid = [...new Set([M.steel, M.duct, M.bars, ...Object.values(M.paint).filter(p => !p.glass && p.material !== M.zone).map(p => p.material)])];
+  const painted = Object.values(M.paint).filter(p => !p.glass && p.material !== M.zone).map(p => p.material);
+  M.solid = [...new Set([M.steel, M.duct, M.bars, ...painted.flatMap(m => [m, m.quick, m.pierced, m.pierced && m.pierced.quick].filter(Boolean))])];
   return M;
 }
 export function applyTint(M, dark) {

@@ -6,19 +6,21 @@ import { D, dark, still } from './store.js';
 import { V, V3, capOf, ductOf, sleeve } from './duct.js';
 import { applyTint, ground, makeMaterials, setHoles } from './materials.js';
 import { pose } from './cameras.js';
+import { bake, drawParts, makeRest, partOf, parts, software } from './quick.js';
 
-const PER_M = 1 / 0.0254;
+const PER_M = 1 / 0.0254, REST_MS = 450;
 export const LAYERS = { BOARD: 'wall and ceiling board', FRAMING: 'framing', SKIN: 'outer skin', ROOF: 'roof', KITCHEN: 'kitchen', HOOD: 'hood', COVER: 'chimney cover', DUCT: 'duct', ZONES: 'clearances', BEYOND: 'beyond the wall' };
 
 export function makePicture(host, bytes, on) {
-  const renderer = new THREE.WebGLRenderer({ antialias: true, preserveDrawingBuffer: true });
-  renderer.shadowMap.enabled = true; renderer.shadowMap.type = THREE.PCFShadowMap; renderer.localClippingEnabled = true; renderer.toneMapping = THREE.NoToneMapping;
+  let slow = software(), jitter = [0, 0];
+  const renderer = new THREE.WebGLRenderer({ antialias: !slow, preserveDrawingBuffer: true });
+  renderer.shadowMap.enabled = true; renderer.shadowMap.type = THREE.PCFShadowMap; renderer.toneMapping = THREE.NoToneMapping;
   renderer.domElement.tabIndex = -1; renderer.domElement.setAttribute('aria-hidden', 'true');
   host.prepend(renderer.domElement);
   const scene = new THREE.Scene(), camera = new THREE.PerspectiveCamera(30, 1, 4, 1800);
   let shift = [0, 0];
   const plain = camera.updateProjectionMatrix.bind(camera);
-  camera.updateProjectionMatrix = () => { plain(); camera.projectionMatrix.elements[8] = shift[0]; camera.projectionMatrix.elements[9] = shift[1]; camera.projectionMatrixInverse.copy(camera.projectionMatrix).invert(); };
+  camera.updateProjectionMatrix = () => { plain(); camera.projectionMatrix.elements[8] = shift[0] + jitter[0]; camera.projectionMatrix.elements[9] = shift[1] + jitter[1]; camera.projectionMatrixInverse.copy(camera.projectionMatrix).invert(); };
   const controls = new OrbitControls(camera, renderer.domElement);
   controls.enableDamping = false; controls.maxDistance = 900; controls.minDistance = 16;
   const sky = new THREE.HemisphereLight('#fffdf8', '#d8ccb9', 1.6), sun = new THREE.DirectionalLight('#fff7ea', 1.2), fill = new THREE.AmbientLight('#fff', 0.25), back = new THREE.DirectionalLight('#fff7ea', 0.5);
@@ -35,27 +37,52 @@ export function makePicture(host, bytes, on) {
   const clip = new THREE.Plane(new THREE.Vector3(0, 0, 1), 1e4), M = makeMaterials([clip]);
   const groups = Object.fromEntries(['fixed', 'hood', 'cover', 'cook', 'run', 'clash', 'keep'].map(n => [n, new THREE.Group()]));
   scene.add(groups.fixed, groups.hood, groups.cover, groups.cook, groups.run, groups.clash, groups.keep);
-  const stock = new Map(), shown = Object.fromEntries(Object.keys(LAYERS).map(k => [k, true])), solidMeshes = [];
+  const stock = new Map(), shown = Object.fromEntries(Object.keys(LAYERS).map(k => [k, true])), solidMeshes = [], batched = [];
   let batches = {}, layers = {}, bySolid = {};
   const barred = [];
   let frame = 0, current = null, ready = false, view = 'square', size = null, anim = 0;
 
-  // where drawing is slow (no graphics card), shadows come when the picture rests
-  let slow = false, resting = 0;
-  const full = () => { sun.castShadow = true; sun.shadow.needsUpdate = true; renderer.render(scene, camera); };
+  // where drawing is slow (no graphics card), what moved is drawn alone, and shadows come when the picture rests
+  let resting = 0, whole = true, baked = null, was = null;
+  const lights = { sky, fill, suns: [sun, back] };
+  function dress(quick) {
+    if (quick && baked !== lights.sky.intensity) {
+      for (const mesh of batched) if (mesh.userData.full.some(m => m.quick)) bake(mesh.geometry, lights);
+      baked = lights.sky.intensity;
+    }
+    for (const mesh of batched) mesh.material = quick ? mesh.userData.quick : mesh.userData.full;
+    sun.castShadow = !quick;
+  }
+  const finish = makeRest(renderer, host, {
+    shade: () => { whole = true; dress(false); sun.shadow.needsUpdate = true; },
+    jitter: ([x, y]) => { jitter = [x * 2 / size.width, y * 2 / size.height]; camera.updateProjectionMatrix(); },
+  });
+  const full = () => {
+    if (slow) return finish.now(scene, camera, size);
+    sun.shadow.needsUpdate = true; renderer.render(scene, camera);
+    return renderer.domElement;
+  };
   const draw = () => {
     frame = 0; clearTimeout(resting);
-    if (slow) { sun.castShadow = false; resting = setTimeout(full, 450); }
-    renderer.render(scene, camera); on.drawn();
+    if (!slow) renderer.render(scene, camera);
+    else {
+      finish.end(); dress(true); resting = setTimeout(() => finish.begin(scene, camera, size), REST_MS);
+      const now = size && partOf([groups.hood, groups.cover, groups.cook, groups.run, groups.clash, groups.keep, ...barred], camera, size), moved = !whole && size && parts(was, now, size);
+      if (moved) drawParts(renderer, scene, camera, moved); else renderer.render(scene, camera);
+      was = now;
+    }
+    whole = false; on.drawn();
   };
   function gauge() { // time one frame, the driver's work included
+    if (slow) return;
     const gl = renderer.getContext(), pixel = new Uint8Array(4);
     sun.castShadow = false; renderer.render(scene, camera); gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
     const t = performance.now();
     renderer.render(scene, camera); gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
     slow = performance.now() - t > 60; sun.castShadow = !slow;
   }
-  const ask = () => { if (!frame) frame = requestAnimationFrame(draw); };
+  const askPart = () => { if (!frame) frame = requestAnimationFrame(draw); };
+  const ask = () => { whole = true; askPart(); };
   const shadows = () => { sun.shadow.needsUpdate = true; };
 
   function place(name, piece) {
@@ -81,9 +108,12 @@ export function makePicture(host, bytes, on) {
   function batch() {
     const lineSets = {};
     for (const [key, found] of Object.entries(batches)) {
-      const [group, layer] = key.split(','), first = found[0].node, position = [], normal = [];
+      const [group, layer] = key.split(','), first = found[0].node, position = [], normal = [], ranges = [];
+      let corners = 0;
       for (const { node, lines, line } of found) {
-        const flat = node.geometry.index ? node.geometry.toNonIndexed() : node.geometry;
+        const flat = node.geometry.index ? node.geometry.toNonIndexed() : node.geometry, count = flat.attributes.position.count;
+        node.geometry.computeBoundingBox();
+        ranges.push({ start: corners, count, box: node.geometry.boundingBox }); corners += count;
         position.push(flat.attributes.position.array); normal.push(flat.attributes.normal.array);
         node.visible = false;
         (lineSets[[group, layer, line.uuid]] = lineSets[[group, layer, line.uuid]] || { group, layer, line, parts: [] }).parts.push(lines);
@@ -95,7 +125,10 @@ export function makePicture(host, bytes, on) {
         for (const p of parts) { all.set(p, at); at += p.length; }
         geometry.setAttribute(name, new THREE.BufferAttribute(all, 3));
       }
-      const whole = new THREE.Mesh(geometry, first.material);
+      const lit = [first.material, first.material.pierced || first.material], whole = new THREE.Mesh(geometry, lit);
+      geometry.addGroup(0, corners, 0);
+      Object.assign(whole.userData, { ranges, full: lit, quick: lit.map(m => m.quick || m) });
+      batched.push(whole);
       whole.castShadow = first.castShadow; whole.receiveShadow = first.receiveShadow;
       groups[group].add(whole);
       (layers[layer] = layers[layer] || []).push(whole);
@@ -122,12 +155,25 @@ export function makePicture(host, bytes, on) {
   function furnish() { // what stands in D.pieces, out of the stock
     unbar();
     for (const name of ['fixed', 'hood', 'cover', 'cook']) wipe(groups[name]);
-    batches = {}; layers = {}; bySolid = {}; solidMeshes.length = 0;
+    batches = {}; layers = {}; bySolid = {}; solidMeshes.length = batched.length = 0; baked = null; whole = true;
     for (const name of [...stock.keys()]) if (!D.pieces[name]) stock.delete(name);
     for (const name of Object.keys(D.pieces)) if (stock.has(name)) place(name, stock.get(name));
     aim(); batch();
   }
 
+  function pierce(run) { // only what the duct may pass through is asked, point by point, whether it does
+    const pipes = (run || []).filter(p => p.k === 'straight').map(p => new THREE.Box3().setFromPoints([V3(p.a), V3(p.b)]).expandByScalar(Math.max(p.s[1], p.s[2]) / 2 + 0.5));
+    for (const { geometry, userData: { ranges, full: [plain, pierced] } } of batched) {
+      geometry.clearGroups();
+      if (plain === pierced) { const last = ranges[ranges.length - 1]; geometry.addGroup(0, last.start + last.count, 0); continue; }
+      let open = null; // neighbours that look the same go together
+      for (const { start, count, box } of ranges) {
+        const look = +pipes.some(p => p.intersectsBox(box));
+        if (open && open.materialIndex === look) open.count += count;
+        else { geometry.addGroup(start, count, look); open = geometry.groups[geometry.groups.length - 1]; }
+      }
+    }
+  }
   const wipe = group => { for (const child of [...group.children]) { child.traverse(n => n.geometry && n.geometry.dispose()); group.remove(child); } };
   function moveHood({ x, h, follows }) {
     const rest = { x: D.scene.hood.x, z: D.scene.hood.bottom }, z = D.scene.cook.height + h, dx = x - rest.x, dz = z - rest.z, top = D.scene.hood.coverTop, foot = rest.z + D.scene.hood.body;
@@ -197,7 +243,7 @@ export function makePicture(host, bytes, on) {
     current = answer;
     if (!ready) return;
     moveHood(answer); wipe(groups.run); wipe(groups.clash); wipe(groups.keep); unbar();
-    setHoles(answer.parts, V3);
+    setHoles(answer.parts, V3); pierce(answer.parts);
     if (answer.parts) {
       groups.run.add(ductOf(answer.parts, M));
       const last = answer.parts[answer.parts.length - 1];
@@ -205,17 +251,20 @@ export function makePicture(host, bytes, on) {
     } else if (answer.wanted) clash(answer);
     keepOff(answer);
     for (const id of answer.barred) bar(id);
-    layer(); shadows();
+    visible(); shadows(); askPart();
   }
   function layer(change) {
     if (change) Object.assign(shown, change);
+    visible();
+    if (change) shadows();
+    ask();
+  }
+  function visible() {
     for (const [name, nodes] of Object.entries(layers)) for (const node of nodes) node.visible = name === 'OUTER' ? shown.ROOF && view === 'outside' : shown[name] !== false;
     for (const node of barred) node.visible = shown[node.userData.layer] !== false;
     groups.run.visible = groups.clash.visible = shown.DUCT;
     groups.cover.visible = shown.COVER && view !== 'along';
     groups.keep.visible = shown.ZONES && view === 'outside';
-    if (change) shadows();
-    ask();
   }
   function theme() {
     const t = applyTint(M, dark());
@@ -233,6 +282,7 @@ export function makePicture(host, bytes, on) {
       camera.position.lerpVectors(from.p, end.p, w); controls.target.lerpVectors(from.t, end.t, w);
       camera.fov = from.f + (end.f - from.f) * w; shift = [0, 1].map(i => from.s[i] + (end.s[i] - from.s[i]) * w);
       camera.lookAt(controls.target); camera.updateProjectionMatrix();
+      whole = true;
       if (u < 1) { anim = requestAnimationFrame(step); draw(); } else { controls.update(); if (at !== 'now') draw(); else ask(); }
     };
     step(); layer(); on.stood(view);
@@ -260,11 +310,12 @@ export function makePicture(host, bytes, on) {
   return {
     // from where to where a piece reaches across the room [in]
     boxOf(name) { const piece = stock.get(name); if (!piece) return null; piece.geometry.computeBoundingBox(); const { min, max } = piece.geometry.boundingBox; return [min.x, max.x, -max.z, -min.z, min.y, max.y]; },
-    set, read, furnish, layer, theme, go, project, pick, ask, draw, full, shown,
+    set, read, furnish, layer, theme, go, project, pick, ask, full, shown,
+    draw() { whole = true; draw(); }, info: () => ({ slow, ...renderer.info.render }),
     size(next) { size = next; renderer.setPixelRatio(Math.min(devicePixelRatio, 2)); renderer.setSize(next.width, next.height); camera.aspect = next.width / next.height; if (view) go(view, 'now'); else { camera.updateProjectionMatrix(); ask(); } },
     cut(axis, value) { // keep what lies beyond the plane: from the room, from the left, from above
       const normal = { y: [0, 0, -1], x: [1, 0, 0], z: [0, -1, 0] }[axis];
-      clip.normal.set(...normal);
+      clip.normal.set(...normal); renderer.localClippingEnabled = value !== null; // where nothing is cut, nothing need be asked
       for (const material of M.solid) { const side = value === null ? THREE.FrontSide : THREE.DoubleSide; if (material.side !== side) { material.side = side; material.needsUpdate = true; } }
       clip.constant = value === null ? 1e4 : axis === 'y' ? -value : axis === 'x' ? -value : value;
       shadows(); ask();
