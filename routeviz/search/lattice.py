@@ -159,6 +159,11 @@ class Lattice:
         """Tell whether an elbow's body has room at an event."""
         return not int(self.bits[event]) >> body & 1
 
+    @cached_property
+    def barred(self) -> int:
+        """Give the bits of the bodies that lack room at some event; the others fit at all of them."""
+        return int(np.bitwise_or.reduce(self.bits, initial=0))
+
     def track(self, number: int) -> Track:
         """Give the events ready to be scanned for the runs of a state; made when first asked for."""
         state, found = self.table.states[number], self.rails[number]

@@ -45,8 +45,9 @@ def arrivals(
         which, least = here if events is None else events[here], best[here]
         bits = grid.bits[which]
         for bit, weight, cost in turns:
-            worth = (bits & bit) * weight  # no way where the body has no room
-            np.maximum(worth, cost[which], out=worth)
+            worth = cost[which]
+            if bit & grid.barred:  # no way where the body has no room
+                worth = np.maximum((bits & bit) * weight, worth)
             np.minimum(least, worth, out=least)
     return best
 

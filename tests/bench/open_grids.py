@@ -49,17 +49,19 @@ def by_field(shape: Shape, least: int) -> np.ndarray:
     x, y, z = (np.arange(n) for n in shape)
     grid = lattice(space, moves(half, space.limits), (x, y, z), Terms(), most=x.size * y.size * z.size)
     layers = Layers(grid)
-    none = np.int32(1 << 30)
-    best = np.full(len(grid.alive), none)
+    limit = grid.terms.limit
+    best = np.full(len(grid.alive), limit, np.int32)
     for elbows in range(WEIGHT):
         layers.grow(elbows)
-        before = best.copy()
-        for (cost,) in layers.cost[elbows]:
-            np.minimum(best, np.where(cost < grid.terms.limit, cost + np.int32(elbows * WEIGHT), none), out=best)
-        if np.array_equal(best, before):
+        least = layers.cost[elbows][0][0].copy()
+        for (cost,) in layers.cost[elbows][1:]:
+            np.minimum(least, cost, out=least)
+        least += np.int32(elbows * WEIGHT)
+        if not (least < best).any():
             break
+        np.minimum(best, least, out=best)
     found = np.full(x.size * y.size * z.size, np.inf)
-    found[grid.alive] = np.where(best < none, best, np.inf)
+    found[grid.alive] = np.where(best < limit, best, np.inf)
     return found
 
 
