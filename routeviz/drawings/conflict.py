@@ -265,4 +265,4 @@ def _names(sketch: Sketch, view: View, plan: Plan, wish: Wish, at: float) -> Non
         places = [
             (x + s * a, y + b) for a in (9.0, 14.0, 20.0, 28.0) for b in (5.0, -5.0, 9.0, -9.0, 0.0) for s in (1, -1)
         ]
-        sketch.note((x, y), solid.label, places, ink.SMALL, halo=ink.WHITE)
+        sketch.note((x, y), solid.label.partition(",")[0], places, ink.SMALL, halo=ink.WHITE)

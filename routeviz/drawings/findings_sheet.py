@@ -63,7 +63,7 @@ def _fixes(flow: Flow, fixes: Sequence[Fix], scene: Scene) -> None:
                Column("air", 0.07, Face.NARROW, right=True), Column("what that found", 0.21))  # fmt: skip
     rows: list[list[str | Cell]] = []
     for n, fix in enumerate(fixes, start=1):
-        change = fix.words + (f". {'; '.join(fix.members)}" if fix.members else "")
+        change = f"{fix.words.partition(': ')[0]}: {'; '.join(fix.members[1:])}" if fix.members else fix.words
         close = f", {fix.close} close" if fix.close else ""
         long = length_text(fix.length_in, metric=scene.metric, long=not scene.metric)
         air = flow_text(fix.flow_cfm, metric=scene.metric) if fix.flow_cfm > 0 else ""
@@ -99,7 +99,9 @@ def _ruling_words(ruling: MemberRuling, scene: Scene) -> str:
 def _piece_words(piece: FramingPiece, scene: Scene) -> str:
     cut = f", {figure(piece.length_in, scene)} long" if piece.length_in is not None else ""
     note = f" ({piece.note})" if piece.note else ""
-    return f"{piece.count} {piece.name} {piece.size}{cut}{note}"
+    first, _, rest = piece.name.partition(" ")
+    many = "s" if piece.count > 1 else ""
+    return f"{piece.count} {first}{many}{' ' if rest else ''}{rest} {piece.size}{cut}{note}"
 
 
 def _sentence(words: str) -> str:

@@ -154,6 +154,8 @@ def _why(sheet: Sheet, plan: Plan, column: float, right: float) -> float:
 def _met(bar: Blocker, scene: Scene) -> str:
     if bar.kind == "keep-out":
         return f"{bar.label}, too near for a cap"
+    if bar.kind == "zone":
+        return bar.label
     return f"{bar.label}, {length(bar.overlap_in, scene)} into the duct" if bar.overlap_in > 0 else bar.label
 
 

@@ -91,6 +91,8 @@ def _notes(plan: Plan, marks: Sequence[Mark]) -> list[str]:
     wood = sum(1 for m in marks if m.wood and m.row != "bracket")
     hood = sum(1 for m in marks if m.row != "bracket")
     square = "screw into the backing" if any(m.backed for m in marks) else "anchor"
+    if square != "anchor" and any(not (m.wood or m.backed) for m in marks):
+        square = "screw into the backing, for the bracket an anchor"
     notes = [
         f"Filled disc: screw into wood. Open square: {square}. Pilots and sizes are common practice; the fastener's maker decides.",
     ]

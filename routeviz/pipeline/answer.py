@@ -8,7 +8,7 @@ from routeviz.model.airflow import AirStatus
 from routeviz.model.finding import Finding, MemberRuling, State, Verdict
 from routeviz.model.path import Blocker, Outcome, Paths, WhyNot
 from routeviz.model.plan import Option
-from routeviz.model.scene import Scene
+from routeviz.model.scene import OutdoorKind, Scene
 from routeviz.units import elbows_text, flow_text, length_text
 
 __all__ = ["ROOM_CODE_PREFIX", "answer", "second_line", "verdict"]
@@ -89,6 +89,8 @@ def _met(met: Blocker, scene: Scene) -> str:
         return f"{'' if met.label.startswith('the ') else 'the '}{met.label} is in the way"
     if met.kind == "straight":
         return f"{met.label} would be {_length(met.overlap_in, scene)} too short"
+    if met.kind == "keep-out" and met.label == OutdoorKind.LOT_LINE.value:
+        return "the lot line is too near for a cap"  # it runs along the wall: what is met of it is no distance to mend
     if met.kind == "keep-out":
         return f"{met.label} is {_length(met.overlap_in, scene)} too near for a cap"
     if met.overlap_in <= 0:

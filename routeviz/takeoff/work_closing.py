@@ -117,7 +117,7 @@ def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step
     into = "back into the duct, its collar with a bead of sealant," if rear else "so that its collar enters the duct,"
     lifted, hands = "Two people lift", "Two people."
     if scene.hood.weight_lb > _LIFT_OVER_LB:
-        lifted, hands = "Raise with a material lift, two people guiding", "Too heavy to lift by hand."
+        lifted, hands = "With a material lift, two people guiding, raise", "Too heavy to lift by hand."
     steps.append(
         Step("lift", f"{lifted} the hood ({pounds}) {into} onto its screws, level it, and tighten{after}.",
              ("screws", "patch", "inspect", "wire", "seal"), "It cannot slide off when pulled forward.",

@@ -22,6 +22,8 @@ FACTS = SearchFacts((1, 1, 1), 1, 3, 0.0)
         (Blocker("joist-4", "joist 4", 0.0, (0, 0, 0), "solid"), "Not straight up: joist 4 is too close to the duct."),
         (Blocker("window", "side window", 20.25, (0, 0, 0), "keep-out"),
          "Not straight up: side window is 20 1/4 in too near for a cap."),
+        (Blocker("lot-line-hood", "lot line", 34.2, (0, 0, 0), "keep-out"),
+         "Not straight up: the lot line is too near for a cap."),
     ],
 )  # fmt: skip
 def test_the_reason_reads_as_a_sentence(blocker: Blocker, said: str) -> None:
