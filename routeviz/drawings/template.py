@@ -140,7 +140,7 @@ def _mark_words(sketch: Sketch, view: View, mark: Mark, scene: Scene) -> None:
     side = "on the centre line"
     if abs(off) > 1 / 64:
         side = f"{length(abs(off), scene)} {'right' if off > 0 else 'left'} of the centre line"
-    lines = (f"{mark.label}  {mark.holds}, pilot {drill_text(mark.pilot_in, scene)}", side)
+    lines = (f"{mark.label}  {mark.holds.partition(';')[0]}, pilot {drill_text(mark.pilot_in, scene)}", side)
     for n, words in enumerate(lines):
         lift = 10.5 - 4.0 * n
         places = [((x + a, y + b), anchor) for b in (lift, lift - 20.0, lift + 8.0)

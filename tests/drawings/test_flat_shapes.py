@@ -7,7 +7,7 @@ import math
 import handmade
 import pytest
 import samples
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import Polygon
 
@@ -69,6 +69,7 @@ def test_the_picture_is_isometric() -> None:
         assert axes[a][0] * axes[b][0] + axes[a][1] * axes[b][1] == pytest.approx(-0.5)
 
 
+@settings(deadline=None)
 @given(st.floats(0.4, 3.0), st.floats(0.0, 180.0))
 def test_hatches_cover_a_square_evenly(step: float, angle: float) -> None:
     square = ((0.0, 0.0), (20.0, 0.0), (20.0, 20.0), (0.0, 20.0))
