@@ -178,7 +178,7 @@ def camera(plan: Plan, cut: CutAway, viewpoint: str, *, aspect: float, port: Vie
         return _frame(_duct_points(plan, about=9.0), (0.62 * side, 1.0, 0.42), 36, aspect, port)
     if viewpoint == "along":
         # a run that soon goes out through the wall behind is short: its studs and the hood say where it is
-        about = 10.0 if best is not None and best.route.termination.direction[1] > 0.5 else 0.0
+        about = 5.0 if best is not None and best.route.termination.direction[1] > 0.5 else 0.0
         return _frame(_duct_points(plan, about=about), (-0.5 * side, -1.0, 0.22), 36, aspect, port)
     if viewpoint == "outside":
         return _outside(plan, aspect, port)
