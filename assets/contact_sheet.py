@@ -26,7 +26,7 @@ HERE = Path(__file__).resolve().parent
 TARGET = HERE / "contact_sheet.jpg"
 COLUMNS, TILE, GAP, WORDS = 3, (640, 400), 18, 30
 LARGEST_BYTES = 1_500_000
-BROWSER_ARGS = ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"]
+BROWSER_ARGS = ["--no-sandbox", "--disable-gpu", "--enable-unsafe-swiftshader"]
 STILLS = (
     ("juniper_straight_up", "room", "Still: the whole room"),
     ("joist_dead_centre", "ceiling", "Still: a joist in the way"),
@@ -97,7 +97,7 @@ def pages(folder: Path) -> Iterator[Shot]:
                 tab.wait_for_selector("body[data-ready='1']", timeout=120_000)
                 for _ in range(steps):
                     tab.click("#lesson .next")
-                tab.wait_for_timeout(1500)
+                tab.wait_for_timeout(6000)  # shadows and smooth edges come when the picture rests
             shot = folder / f"shot_{n}.png"
             if file.suffix == ".svg":
                 tab.locator("svg").first.screenshot(path=shot)

@@ -28,7 +28,7 @@ Bench = Callable[[Any, Say], Any]  # does one job, talks while it goes, gives th
 Told = Callable[[int, str, Any], None]  # number of the job; "done", "stopped", "failed" or a topic; what was said
 
 _LOOK_S = 0.05
-_GIVES_WAY = 10  # of 19: how far a process stands back behind others
+_GIVES_WAY = 5  # of 19: how far a process stands back behind others
 
 
 @dataclass(frozen=True)

@@ -43,7 +43,7 @@ export function makePicture(host, bytes, on) {
   let frame = 0, current = null, ready = false, view = 'square', size = null, anim = 0;
 
   // where drawing is slow (no graphics card), what moved is drawn alone, and shadows come when the picture rests
-  let resting = 0, whole = true, baked = null, was = null;
+  let resting = 0, whole = true, baked = null, was = null, tint = null;
   const lights = { sky, fill, suns: [sun, back] };
   function dress(quick) {
     if (quick && baked !== lights.sky.intensity) {
@@ -54,6 +54,7 @@ export function makePicture(host, bytes, on) {
     sun.castShadow = !quick;
   }
   const finish = makeRest(renderer, host, {
+    tint: () => tint,
     shade: () => { whole = true; dress(false); sun.shadow.needsUpdate = true; },
     jitter: ([x, y]) => { jitter = [x * 2 / size.width, y * 2 / size.height]; camera.updateProjectionMatrix(); },
   });
@@ -68,18 +69,18 @@ export function makePicture(host, bytes, on) {
     else {
       finish.end(); dress(true); resting = setTimeout(() => finish.begin(scene, camera, size), REST_MS);
       const now = size && partOf([groups.hood, groups.cover, groups.cook, groups.run, groups.clash, groups.keep, ...barred], camera, size), moved = !whole && size && parts(was, now, size);
-      if (moved) drawParts(renderer, scene, camera, moved); else renderer.render(scene, camera);
+      if (size) drawParts(renderer, scene, camera, moved || [{ x: 0, y: 0, w: size.width, h: size.height }], tint, size);
       was = now;
     }
     whole = false; on.drawn();
   };
   function gauge() { // time one frame, the driver's work included
-    if (slow) return;
     const gl = renderer.getContext(), pixel = new Uint8Array(4);
     sun.castShadow = false; renderer.render(scene, camera); gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
     const t = performance.now();
     renderer.render(scene, camera); gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
     slow = performance.now() - t > 60; sun.castShadow = !slow;
+    if (slow) theme();
   }
   const askPart = () => { if (!frame) frame = requestAnimationFrame(draw); };
   const ask = () => { whole = true; askPart(); };
@@ -267,8 +268,8 @@ export function makePicture(host, bytes, on) {
     groups.keep.visible = shown.ZONES && view === 'outside';
   }
   function theme() {
-    const t = applyTint(M, dark());
-    scene.background = ground(t); sky.intensity = t.sky; sun.intensity = t.sun; fill.intensity = t.fill;
+    const t = tint = applyTint(M, dark());
+    scene.background = slow ? null : ground(t); sky.intensity = t.sky; sun.intensity = t.sun; fill.intensity = t.fill;
     ask();
   }
   function go(name, at) {
@@ -306,7 +307,7 @@ export function makePicture(host, bytes, on) {
     }
     return { at: [best.x, -best.z, best.y], corner, label: hit.object.userData.label || (hit.object.parent && hit.object.parent.userData.label) || 'duct' };
   }
-  read(bytes, D.pieces, () => { furnish(); ready = true; theme(); sun.castShadow = false; if (current) set(current); shadows(); on.ready(); setTimeout(() => { gauge(); shadows(); ask(); }, 60); });
+  read(bytes, D.pieces, () => { furnish(); ready = true; theme(); sun.castShadow = false; if (current) set(current); shadows(); on.ready(); if (!slow) setTimeout(() => { gauge(); shadows(); ask(); }, 60); });
   return {
     // from where to where a piece reaches across the room [in]
     boxOf(name) { const piece = stock.get(name); if (!piece) return null; piece.geometry.computeBoundingBox(); const { min, max } = piece.geometry.boundingBox; return [min.x, max.x, -max.z, -min.z, min.y, max.y]; },

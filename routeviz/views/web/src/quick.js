@@ -2,7 +2,7 @@
 // picture drawn anew in which something moved. Shadows and smooth edges come when the picture rests.
 import * as THREE from 'three';
 
-const STRIPS = 4, PAD = 6, MOST = 0.7, WAIT_MS = 12;
+const STRIPS = 4, BANDS = 40, PAD = 6, MOST = 0.7, WAIT_MS = 12;
 const OFFSETS = [[-0.25, -0.25], [0.25, 0.25], [0.25, -0.25], [-0.25, 0.25]]; // of a pixel; their mean has smooth edges
 
 export function software() {
@@ -57,14 +57,30 @@ export function parts(before, after, { width, height }) {
   const found = (apart(before, after) ? [before, after] : [joined(before, after)]).filter(p => p.w > 0 && p.h > 0);
   return found.reduce((sum, p) => sum + p.w * p.h, 0) > MOST * width * height ? null : found;
 }
-export function drawParts(renderer, scene, camera, list) {
-  renderer.setScissorTest(true);
-  for (const { x, y, w, h } of list) { renderer.setScissor(x, y, w, h); renderer.render(scene, camera); }
-  renderer.setScissorTest(false);
+// the ground runs from one colour to another; bands that are cleared cost next to nothing, a picture of it half of all drawing
+function clearTo({ top, foot }, renderer, { height }, { x, y, w, h }) {
+  const a = new THREE.Color(top), b = new THREE.Color(foot), deep = Math.ceil(height / BANDS), share = (n, k) => Math.round((a[k] + (b[k] - a[k]) * n) * 255) / 255;
+  a.convertLinearToSRGB(); b.convertLinearToSRGB();
+  for (let i = 0; i < BANDS; i++) {
+    const low = Math.max(y, i * deep), high = Math.min(y + h, (i + 1) * deep), n = 1 - (i + 0.5) / BANDS;
+    if (high <= low) continue;
+    renderer.setScissor(x, low, w, high - low);
+    renderer.setClearColor(new THREE.Color().setRGB(share(n, 'r'), share(n, 'g'), share(n, 'b'), THREE.SRGBColorSpace));
+    renderer.clear(true, false, false);
+  }
+}
+export function drawParts(renderer, scene, camera, list, tint, room) {
+  renderer.setScissorTest(true); renderer.autoClear = false;
+  for (const part of list) {
+    clearTo(tint, renderer, room, part);
+    renderer.setScissor(part.x, part.y, part.w, part.h); renderer.clear(false, true, true);
+    renderer.render(scene, camera);
+  }
+  renderer.setScissorTest(false); renderer.autoClear = true;
 }
 
 // the finished picture lies over the quick one: the mean of some that are a part of a pixel apart
-export function makeRest(renderer, host, { shade, jitter }) {
+export function makeRest(renderer, host, { shade, jitter, tint }) {
   const sheet = document.createElement('canvas'), paper = sheet.getContext('2d');
   let turn = 0;
   sheet.className = 'rest'; sheet.hidden = true; sheet.setAttribute('aria-hidden', 'true');
@@ -72,10 +88,10 @@ export function makeRest(renderer, host, { shade, jitter }) {
   const gl = renderer.getContext(), from = renderer.domElement;
   const put = share => { paper.globalAlpha = share; paper.drawImage(from, 0, 0); };
   const size = () => { sheet.width = from.width; sheet.height = from.height; sheet.style.width = from.style.width; sheet.style.height = from.style.height; };
-  function strip(k, i, scene, camera, { width, height }) {
-    const wide = Math.ceil(width / STRIPS);
+  function strip(k, i, scene, camera, room) {
+    const wide = Math.ceil(room.width / STRIPS);
     jitter(OFFSETS[k]);
-    drawParts(renderer, scene, camera, [{ x: i * wide, y: 0, w: wide, h: height }]);
+    drawParts(renderer, scene, camera, [{ x: i * wide, y: 0, w: wide, h: room.height }], tint(), room);
     jitter([0, 0]);
     if (i === STRIPS - 1) put(1 / (k + 1));
   }
