@@ -291,6 +291,7 @@ class Line:
             out and where the duct ends. None where no offset fits.
         """
         found: tuple[int, Offset, int, Leaving, int] | None = None
+        beat = min(beat, FAR)  # which stands for no way
         for number, (fan, out, lowest, highest, _) in enumerate(self.ways):
             lowest = np.maximum(lowest, begin + straight)
             highest = np.minimum(highest, self.free_from(fan, begin))
