@@ -15,7 +15,7 @@ import numpy as np
 
 from routeviz.model.freespace import BarrierKind, Exit, FreeSpace, Ints, Region
 from routeviz.search.lattice import Rail
-from routeviz.search.masks import Bools, Small, overlaps_outline, points_inside
+from routeviz.search.masks import Bools, Small, count_runs, overlaps_outline, points_inside
 from routeviz.search.slabs import split
 from routeviz.search.terms import Costs, Terms
 
@@ -61,6 +61,8 @@ def ways(
                 continue
             back = _behind(found, at, sign)
             boxed = None if found.boxed is None else np.take(found.boxed, at, axis=found.axis).astype(np.int64)
+            if terms.crossing and boxed is not None and sign < 0:
+                boxed -= _members_at(space, coordinates, terms, found.axis, int(end[0, 0]), half)
         else:
             back = _column_floor(space, terms, end, (u[:, 0], v[0]), half, [] if terms.priced else boxing)
             if terms.crossing:
@@ -69,6 +71,19 @@ def ways(
                 boxed = None if found.boxed is None else _boxed_up_to(found, end)
         made.append(Way(face, end, back, boxed, allowed))
     return made
+
+
+def _members_at(
+    space: FreeSpace, coordinates: Sequence[Ints], terms: Terms, axis: int, plane: int, half: Sequence[int]
+) -> Ints:  # fmt: skip
+    """Count, per line, the members that a run which ends at a plane stands in: they begin on the far side of it."""
+    members = [
+        b.region for b in space.barriers
+        if terms.crosses(b, axis) and b.id not in terms.ignore and b.region.lo[axis] < plane < b.region.hi[axis]
+    ]  # fmt: skip
+    thin = [np.array([plane, plane + 1], np.int64) if t == axis else c for t, c in enumerate(coordinates)]
+    found: Ints = np.take(count_runs(thin, axis, half, members), 1, axis=axis).astype(np.int64)
+    return found
 
 
 def _behind(found: Rail, at: int, sign: int) -> Ints:

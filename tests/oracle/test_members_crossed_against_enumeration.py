@@ -8,7 +8,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from oracle.crossing import Member, enumerate_crossing
-from oracle.naive import Block, Opening
+from oracle.naive import Block, Opening, World
 from oracle.worlds import as_space, random_world
 
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Region
@@ -103,4 +103,18 @@ def test_the_fewest_members_crossed_are_what_enumeration_finds(slopes: bool) -> 
             over += best[k] != NONE and best[k][0] > 0
     assert compared >= 80 * SCALE
     assert reached > 40 * SCALE
-    assert over > 20 * SCALE
+    assert over > 15 * SCALE
+
+
+def test_a_run_that_ends_inside_a_member_crosses_it() -> None:
+    """The exit lies in the middle of a member from z = 5 to 6: clear of it, the elbow sits at 7, 4 up and 4 to the left."""
+    world = World(
+        (0, -3, 0), (9, 6, 9), [], [], [], [Opening(0, -1, (2.0, 0.0, 0.0), (-3, 5), (-1, 9))], (6, -2, 3), 1, 1,
+        between=3, first=2, last=0, covered=False, cover_top=3, priced=False,
+    )  # fmt: skip
+    members: list[Member] = [(Block((1, -4, 5), (3, 7, 6)), 1)]
+    best = min((count, length) for used, count, length in enumerate_crossing(world, members, 1) if used == 1)
+    assert best == (0, 4 + 4)
+    space = with_members(as_space(world, 1), members)
+    found = [solve(space, Terms(crossing=True), 1, [world.start], plane=p).cost(world.start, 1) for p in (0, 1)]
+    assert min(c for c in found if c is not None) == (0, 1, 4 + 4)
