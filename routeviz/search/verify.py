@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from itertools import combinations, pairwise
+from itertools import combinations, pairwise, product
 
 from routeviz.geometry import Elbow, Piece, Straight, bounds, gap
 from routeviz.model.path import Centreline
@@ -157,21 +157,31 @@ def _lengthwise(piece: Straight, solid: Solid) -> bool:
 
 
 def _contact(line: Centreline) -> Iterator[str]:
-    """Check that straights that no fitting joins keep apart."""
+    """Check that straights that no fitting joins keep apart.
+
+    Near a short straight the two beside it are near each other too; only places farther apart along the duct than one
+    and a half times its size can touch.
+    """
     size = max(line.section.width_in, line.section.height_in)
     straights = list(pairwise(line.points))
+    begins = [sum(math.dist(*s) for s in straights[:n]) for n in range(len(straights))]
     for (i, a), (j, b) in combinations(enumerate(straights), 2):
         ids = {bend.offset_id for bend in line.bends[i:j]}
         joined = j - i == 1 or (len(ids) == 1 and 0 not in ids)
-        if not joined and _apart(a, b) < size - _TOLERANCE_IN:
+        if not joined and _apart(a, b, begins[j] - begins[i], 1.5 * size) < size - _TOLERANCE_IN:
             yield f"straights {i + 1} and {j + 1} touch"
 
 
-def _apart(a: tuple[Vec3, Vec3], b: tuple[Vec3, Vec3]) -> float:
-    """Give the distance between two centre lines, sampled densely."""
+def _apart(a: tuple[Vec3, Vec3], b: tuple[Vec3, Vec3], along: float, least: float) -> float:
+    """Give the distance between two straights, sampled densely, at places more than `least` apart along the duct.
+
+    `along` is how far along the duct the second one begins behind the first one's beginning.
+    """
     steps = 64
-    points = [[_along(p, _minus(q, p), n / steps) for n in range(steps + 1)] for p, q in (a, b)]
-    return min(math.dist(p, q) for p in points[0] for q in points[1])
+    points = [[(n / steps * math.dist(p, q), _along(p, _minus(q, p), n / steps)) for n in range(steps + 1)]
+              for p, q in (a, b)]  # fmt: skip
+    found = (math.dist(p, q) for (s, p), (t, q) in product(*points) if along + t - s > least)
+    return min(found, default=math.inf)
 
 
 def _zone_at(frame: Frame, point: Vec3) -> Zone | None:

@@ -11,7 +11,7 @@ import samples
 
 from routeviz.framing import frame
 from routeviz.freespace import carve
-from routeviz.model.path import Centreline
+from routeviz.model.path import Bend, Centreline
 from routeviz.model.scene import MemberKind, MemberLayout, RunDirection, Scene, SectionShape, SectionSize
 from routeviz.model.solids import Frame
 from routeviz.scenefile import load
@@ -102,3 +102,20 @@ def test_the_checker_finds_what_is_wrong() -> None:
     assert any("is wanted" in fault for fault in verify(straight, framed, strict))
     low = replace(back, points=tuple((x, y, min(z, 80.0)) for x, y, z in back.points))
     assert any("straight 1" in fault for fault in verify(low, framed, scene))
+
+
+def test_straights_touch_where_the_duct_comes_back_to_itself_and_not_beside_a_short_one() -> None:
+    """A 6 in duct: two legs 5 in apart touch, 7 in apart they do not; a step of 5 in goes on and comes back to nothing."""
+    size = SectionSize(SectionShape.ROUND, 6.0, 6.0)
+
+    def faults(*points: tuple[float, float, float]) -> list[str]:
+        bends = tuple(Bend(p, 90.0, 6.0, 6.0) for p in points[1:-1])
+        wide = (None,) * (len(points) - 1)
+        line = Centreline(points, bends, size, wide, "face-hood", float(len(bends)), 0.0, 0.0, ())
+        scene = samples.scene()
+        return [f for f in verify(line, frame(scene), scene) if "touch" in f]
+
+    start, top = (0.0, 0.0, 0.0), (0.0, 0.0, 30.0)
+    assert faults(start, top, (5.0, 0.0, 30.0), (5.0, 0.0, 0.0)) == ["straights 1 and 3 touch"]
+    assert faults(start, top, (7.0, 0.0, 30.0), (7.0, 0.0, 0.0)) == []
+    assert faults(start, top, (5.0, 0.0, 30.0), (5.0, 0.0, 60.0)) == []
