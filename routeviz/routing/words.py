@@ -43,9 +43,9 @@ def in_words(line: Centreline, frame: Frame, face: ExitFace) -> str:
         last = name
     if len(pieces) == 1:
         if offsets:
-            shift = _shift(straight_runs)
             head, _, tail = pieces[0].partition(" ")
-            pieces = [f"{head} with an offset{shift}{' ' + tail if tail else ''}"]
+            said = f"an offset{_shift(straight_runs)}" if len(offsets) == 1 else _in_turn(straight_runs)
+            pieces = [f"{head} with {said}{' ' + tail if tail else ''}"]
         else:
             pieces = [f"straight {pieces[0]}"]
     elif offsets:
@@ -62,6 +62,11 @@ def _shift(runs: list[tuple[Vec3, Vec3, Vec3]]) -> str:
     if max(abs(m) for m in lateral) < 1e-6:
         return ""
     return f" {way(unit((lateral[0], lateral[1], lateral[2])))}"
+
+
+def _in_turn(runs: list[tuple[Vec3, Vec3, Vec3]]) -> str:
+    """Name the directions of offsets on one run: "offsets right, then forward"."""
+    return "offsets" + ", then".join(_shift(list(pair)) for pair in pairwise(runs))
 
 
 def _between(a: Vec3, b: Vec3, d: Vec3, frame: Frame) -> str:
