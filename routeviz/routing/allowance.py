@@ -51,19 +51,20 @@ def _moved(shape: Shape, axis: int, by: float) -> Shape:
     )  # fmt: skip
 
 
-def _travel(piece: Piece, shape: Shape, axis: int, sign: int, wanted: float) -> float | None:
-    """Give how far a shape may move before it comes nearer than `wanted` to a piece; None for farther than the reach."""
+def _travel(piece: Piece, shape: Shape, axis: int, sign: int, wanted: float, reach: float) -> float | None:
+    """Give how far a shape may move before it comes nearer than `wanted` to a piece; None for farther than `reach`."""
     own, box = piece_bounds(piece), bounds(shape)
     if any(box.lo[t] - wanted >= own.hi[t] or own.lo[t] - wanted >= box.hi[t] for t in range(3) if t != axis):
         return None
-    gone = 0.0
+    apart = own.lo[axis] - box.hi[axis] if sign > 0 else box.lo[axis] - own.hi[axis]
+    gone = max(0.0, apart - wanted)  # before their boxes meet, nothing does
     for _ in range(_MOST_STEPS):
+        if gone > reach:
+            return None
         left = gap(piece, _moved(shape, axis, sign * gone)).gap_in - wanted
         if left <= _CLOSE_IN:
             return gone
         gone += left
-        if gone > _REACH_IN:
-            return None
     return gone
 
 
@@ -97,9 +98,12 @@ def allowances(route: Route, frame: Frame, scene: Scene) -> tuple[Allowance, ...
 
 
 def _ways(solid: Solid, pieces: Sequence[tuple[str, Piece]]) -> Iterator[tuple[float, int, int, str]]:
+    """Give the travels until contact, axis by axis and part by part, that are no longer than those before them."""
+    reach = _REACH_IN
     for part, piece in pieces:
         for axis in _axes(solid):
             for sign in (1, -1):
-                travel = _travel(piece, solid.shape, axis, sign, solid.clearance_in)
+                travel = _travel(piece, solid.shape, axis, sign, solid.clearance_in, reach + _CLOSE_IN)
                 if travel is not None:
+                    reach = min(reach, travel)
                     yield travel, axis, sign, part
