@@ -99,9 +99,7 @@ def _ruling_words(ruling: MemberRuling, scene: Scene) -> str:
 def _piece_words(piece: FramingPiece, scene: Scene) -> str:
     cut = f", {figure(piece.length_in, scene)} long" if piece.length_in is not None else ""
     note = f" ({piece.note})" if piece.note else ""
-    first, _, rest = piece.name.partition(" ")
-    many = "s" if piece.count > 1 else ""
-    return f"{piece.count} {first}{many}{' ' if rest else ''}{rest} {piece.size}{cut}{note}"
+    return f"{piece.counted} {piece.size}{cut}{note}"
 
 
 def _sentence(words: str) -> str:

@@ -48,6 +48,16 @@ class FramingPiece:
     count: int = 1
     note: str = ""
 
+    @property
+    def counted(self) -> str:
+        """Give count and name as a person says them: "1 sill", "2 headers", "2 cripples above"."""
+        return f"{self.count} {self.name if self.count == 1 else ' or '.join(map(_many, self.name.split(' or ')))}"
+
+
+def _many(name: str) -> str:
+    first, *rest = name.split(" ")
+    return " ".join([f"{first}s", *rest]) if rest in (["above"], ["below"]) else f"{name}s"
+
 
 @dataclass(frozen=True, slots=True)
 class MemberRuling:

@@ -78,7 +78,7 @@ def _member_text(ruling: MemberRuling, width: int, metric: bool) -> str:
     lines += [wrap(text, width, "      ") for text in (ruling.detail, ruling.remedy) if text]
     for piece in ruling.framing:
         cut = f", {length_text(piece.length_in, metric=metric)}" if piece.length_in is not None else ""
-        lines.append(wrap(f"{piece.count} {piece.name}, {piece.size}{cut} {piece.note}".rstrip(), width, "      "))
+        lines.append(wrap(f"{piece.counted}, {piece.size}{cut} {piece.note}".rstrip(), width, "      "))
     return "\n".join(lines)
 
 

@@ -389,7 +389,7 @@ def _framed(plan: Plan) -> Iterator[_Try]:
 
 def _piece_text(piece: FramingPiece, scene: Scene) -> str:
     size = f" {_text(piece.length_in, scene)}" if piece.length_in is not None else ""
-    return f"{piece.count} {piece.name} {piece.size}{size}"
+    return f"{piece.counted} {piece.size}{size}"
 
 
 def _without(scene: Scene, solid: Solid, number: int) -> tuple[Scene, tuple[str, str]] | None:
