@@ -233,8 +233,13 @@ def _shift_rows(sketch: Sketch, view: View, wish: Wish, scene: Scene) -> None:
         side = 1 if shift > 0 else -1
         y = low - 5.0 - 5.5 * sides[side]
         sides[side] += 1
-        words = f"{figure(abs(shift), scene)} {'right' if shift > 0 else 'left'}: free"
-        sketch.dim_across(view.at(x, 0.0)[0], view.at(x + shift, 0.0)[0], y, words, from_y=low, halo=ink.WHITE)
+        words = f"{figure(abs(shift), scene)} {'right' if shift > 0 else 'left'}"
+        sketch.dim_across(
+            view.at(x, 0.0)[0], view.at(x + shift, 0.0)[0], y, words, from_y=low, left=side < 0, halo=ink.WHITE
+        )
+    if any(sides.values()):
+        below = view.at(x, 0.0)[0], low - 5.0 - 5.5 * max(sides.values())
+        sketch.label([(below, Anchor.MIDDLE)], "moved so far, it is free", ink.LEAST, colour=ink.INK2, halo=ink.WHITE)
 
 
 def _lot_line_sizes(sketch: Sketch, view: View, wish: Wish, scene: Scene) -> None:

@@ -202,8 +202,8 @@ def _electrical(sketch: Sketch, view: View, scene: Scene) -> None:
 
 
 def _free_lines(sketch: Sketch, view: View, scene: Scene, free: Sequence[tuple[float, str]]) -> None:
-    """Draw where the hood's centre line would stand if it is moved to a free place."""
-    low, high = view.region[1], view.region[3]
+    """Draw, from the mounting line up, where the hood's centre line would stand if it is moved to a free place."""
+    low, high = scene.hood_bottom_in or view.region[1], view.region[3]
     for at, _ in free:
         sketch.line(view.at(at, low), view.at(at, high - 1.0), ink.FINE, colour=ink.INK2, dash=ink.CENTRE_DASH)
         x, y = view.at(at, high)
