@@ -17,9 +17,10 @@ import numpy as np
 
 from routeviz.model.freespace import BarrierKind, Exit, FreeSpace
 from routeviz.search.extent import along_range
+from routeviz.search.fans import fans
 from routeviz.search.mirror import mirrored, unmirrored
 from routeviz.search.moves import END, Moves, State, Turn
-from routeviz.search.offsets import Column, Offset, gaps, offsets_of, slack
+from routeviz.search.offsets import Column, Offset, gaps, slack
 from routeviz.search.solve import Cost
 from routeviz.search.trace import OFFSET, Bent, Trace
 
@@ -275,8 +276,8 @@ def _one_way(space: FreeSpace, table: Moves, axis: int, *, hides_back: bool) -> 
             continue
         for turned in _turns(space, table, number, axis):
             search = _Search(space, table, state, turned, hides_back=hides_back)
-            for shifts in offsets_of(space, table, state):
-                for offset in shifts:
+            for fan in fans(space, table, state):
+                for offset in fan.offsets():
                     if not _inside(space, offset):
                         break
                     found = search.before(offset)
@@ -284,8 +285,8 @@ def _one_way(space: FreeSpace, table: Moves, axis: int, *, hides_back: bool) -> 
                         yield found
             if not search.turns_at_all():
                 continue
-            for shifts in offsets_of(space, table, turned.state):
-                for offset in shifts:
+            for fan in fans(space, table, turned.state):
+                for offset in fan.offsets():
                     if offset.axis != space.start.axis and not _inside(space, offset):
                         break
                     found = search.behind(offset)

@@ -57,6 +57,10 @@ class Fan:
         return Offset(self.axis, self.sign, int(self.distance[number]), self.angle_deg, self.radius, self.stub,
                       int(self.forward[number]), self.half, self.bulge)  # fmt: skip
 
+    def offsets(self) -> Iterator[Offset]:
+        """Give them all, the nearest first."""
+        return (self.offset(n) for n in range(len(self.distance)))
+
 
 def fans(space: FreeSpace, table: Moves, state: State) -> Iterator[Fan]:
     """Give the offsets of a run in a state, one record per direction and angle that has any."""

@@ -20,9 +20,9 @@ import numpy as np
 
 from routeviz.model.freespace import BarrierKind, FreeSpace, Ints, Ticks
 from routeviz.search.extent import along_range
-from routeviz.search.moves import Moves, State
+from routeviz.search.moves import State
 
-__all__ = ["Column", "Offset", "gaps", "offsets_of", "slack"]
+__all__ = ["Column", "Offset", "gaps", "slack"]
 
 
 @dataclass(frozen=True)
@@ -52,25 +52,6 @@ class Offset:
     def length(self) -> int:
         """Give the length along the centre lines, corners square."""
         return 2 * self.stub + round(math.hypot(self.forward, self.distance))
-
-
-def offsets_of(space: FreeSpace, table: Moves, state: State) -> Iterator[Iterator[Offset]]:
-    """Give the shifts of each direction and angle, nearest first."""
-    half = table.half(state)
-    for axis in (t for t in range(3) if t != state.axis):
-        radius = space.section.radius_wide if state.wide == axis else space.section.radius_high
-        across = next(t for t in range(3) if t not in (axis, state.axis))
-        for sign in (1, -1):
-            for choice in space.offsets:
-                angle = math.radians(choice.angle_deg)
-                stub = math.ceil(radius * math.tan(angle / 2))
-                bulge = math.ceil(radius * (1 / math.cos(angle / 2) - 1))
-                least = 2 * radius * (1 - math.cos(angle))
-                yield (
-                    Offset(axis, sign, d, choice.angle_deg, radius, stub, round(d / math.tan(angle)),
-                           (half[axis], half[across]), bulge)
-                    for d in choice.shifts if d >= least
-                )  # fmt: skip
 
 
 class Column:
