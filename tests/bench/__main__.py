@@ -110,6 +110,13 @@ def walls() -> None:
         say(f"  centring the route of {name} ({elbows} elbows): {seconds * 1e3:.0f} ms (wanted: at most 50)")
 
 
+def air() -> None:
+    """Print what the flow of one way costs."""
+    quick, full, ways = houses.flows("juniper_straight_up")
+    say(f"\nThe air of {ways} ways along one wall: {quick * 1e3:.2f} ms each as lines (wanted: at most 1), "
+        f"{full * 1e3:.2f} ms solved in full at every speed (wanted: at most 5)")  # fmt: skip
+
+
 def main() -> None:
     """Print everything."""
     say(
@@ -121,6 +128,7 @@ def main() -> None:
     scaling()
     framed()
     walls()
+    air()
     say(f"\nAt the end: load {os.getloadavg()[0]:.1f}, {yardstick()}")
 
 

@@ -11,7 +11,9 @@ import numpy as np
 from bench.apart import Measured, fastest
 from framed_house import collars, framed_house
 
-from routeviz import framing, freespace, pipeline, rules, scenefile, search, studies
+from routeviz import framing, freespace, pipeline, routing, rules, scenefile, search, studies
+from routeviz.airflow import flow_along_cfm
+from routeviz.airflow import solve as solve_air
 from routeviz.model.freespace import FreeSpace
 from routeviz.model.scene import Scene
 from routeviz.search.centring import centred
@@ -20,8 +22,8 @@ from routeviz.search.solve import Solution, solve
 from routeviz.search.terms import Terms
 
 __all__ = [
-    "Mapped", "Wall", "centring", "house_costs", "house_field", "layer_and_copy", "place_by_place", "space_of", "wall",
-    "wall_and_queries", "wall_map",
+    "Mapped", "Wall", "centring", "flows", "house_costs", "house_field", "layer_and_copy", "place_by_place", "space_of",
+    "wall", "wall_and_queries", "wall_map",
 ]  # fmt: skip
 
 _SCANNED = ("order", "key", "walls", "position", "along", "work")  # a scan's own arrays
@@ -149,6 +151,23 @@ def _routes(field: search.Field, places: Sequence[tuple[int, int]]) -> int:
             raise AssertionError("the field's answer and its route differ")
         ways += line is not None
     return ways
+
+
+def flows(name: str) -> tuple[float, float, int]:
+    """Time the flow of every way that a scene's map holds: as a centre line, and as a route solved in full [s each]."""
+    scene = space_of(name)[0]
+    asked = wall(name, 1, 1)
+    field = search.field(asked.space, asked.shifts, asked.lifts)
+    lines = [line for i in range(len(asked.shifts)) if (line := field.route(0, i)) is not None]
+    frame = framing.frame(scene)
+    kinds = {face.id: face.kind for face in frame.faces}
+    flow_along_cfm(lines[0], scene, kinds[lines[0].face])  # what is looked up once is not the subject
+    quick = fastest(1, lambda: [flow_along_cfm(line, scene, kinds[line.face]) for line in lines])
+    routes = [routing.realise(line, scene, frame) for line in lines]
+    full = fastest(1, lambda: [solve_air(route, scene).full.flow_cfm for route in routes])
+    if not np.allclose(quick.answer, full.answer, rtol=1e-9):
+        raise AssertionError("a line's flow and its route's differ")
+    return quick.seconds / len(lines), full.seconds / len(lines), len(lines)
 
 
 def centring(name: str, times: int) -> tuple[float, int]:

@@ -48,6 +48,12 @@ def test_walls_queries_and_centring_run() -> None:
     assert elbows == 1  # straight back
 
 
+def test_the_air_of_a_map_is_timed_both_ways() -> None:
+    quick, full, ways = houses.flows("out_the_back")
+    assert min(quick, full) > 0
+    assert 0 < ways <= 96
+
+
 def test_a_process_of_its_own_tells_time_and_memory() -> None:
     made = apart.apart(2, open_grids.by_field, (6, 5, 8), 1)
     assert np.array_equal(made.answer, open_grids.by_field((6, 5, 8), 1))
