@@ -150,7 +150,7 @@ def find(
     simpler = _why_not(looker, below=math.inf, explained=explained)
     if explained and space.start.reach_z is not None:
         note = "; ".join(filter(None, (note, "other heights were looked at for two elbows or one offset at the most")))
-    left_out = _not_tried(space, None) if looker.starts(priced=space.limits.boxing) else ""
+    left_out = _not_tried(space, None) if looker.goes_on(priced=space.limits.boxing) else ""
     return Paths(outcome, None, (), (), simpler, _facts(space, looker, began, note, left_out))
 
 

@@ -1,5 +1,7 @@
 """Whether a first elbow fits anywhere on the first run: where none does, no number of elbows leads out.
 
+With a straight run asked for behind it the same says whether a second fitting can be reached.
+
 The first elbow's place is one number, so that even a sloped rafter forbids an exact interval of it. The elbow takes
 only what is surely inside its true shape (its straight halves and its two ends, `Moves.tubes` and `legs`), so that
 "nowhere" is a proof.
@@ -19,7 +21,7 @@ __all__ = ["bends_at_all"]
 _FAR = 1 << 60
 
 
-def bends_at_all(space: FreeSpace, table: Moves, *, priced: bool) -> bool:
+def bends_at_all(space: FreeSpace, table: Moves, *, priced: bool, straight: int = 0) -> bool:
     """Tell whether any elbow might have room on the first run.
 
     Parameters
@@ -28,9 +30,11 @@ def bends_at_all(space: FreeSpace, table: Moves, *, priced: bool) -> bool:
     table : Moves
     priced : bool
         Whether the open room may be used at a price.
+    straight : int
+        How much straight duct must have room behind the elbow [ticks].
     """
     return any(
-        _fits(space, table, table.states[turn.source], turn, room=room)
+        _fits(space, table, table.states[turn.source], turn, room=room, straight=straight)
         for turn in table.turns if _starts(space, table.states[turn.source])
         for room in ({False, not priced} if _hides(space, table, turn) else {not priced})
     )  # fmt: skip
@@ -47,8 +51,8 @@ def _hides(space: FreeSpace, table: Moves, turn: Turn) -> bool:
     return space.start.covered and space.start.axis == 2 and table.states[turn.target][:2] == (1, 1)
 
 
-def _fits(space: FreeSpace, table: Moves, state: State, turn: Turn, *, room: bool) -> bool:
-    """Tell whether one elbow might have room; `room` says that the open room is in its way."""
+def _fits(space: FreeSpace, table: Moves, state: State, turn: Turn, *, room: bool, straight: int) -> bool:
+    """Tell whether one elbow and so much duct behind it might have room; `room` says that the open room is in the way."""
     axis, sign, start = state.axis, state.sign, space.start.point
     half = table.half(state)
     run: Body = ((-half[0], half[0]), (-half[1], half[1]), (-half[2], half[2]))
@@ -69,6 +73,13 @@ def _fits(space: FreeSpace, table: Moves, state: State, turn: Turn, *, room: boo
         for part in (table.tubes[turn.body], table.legs[0][turn.body], table.legs[1][turn.body])
         for a, b in _extents(space, everything, axis, part)
     ]  # fmt: skip
+    if straight:
+        target, begin = table.states[turn.target], table.take_off[turn.kind]
+        behind = [(-h, h) for h in table.half(target)]
+        behind[target.axis] = (begin, begin + straight) if target.sign > 0 else (-begin - straight, -begin)
+        part = behind[0], behind[1], behind[2]
+        stops = [b.region for b in space.barriers if b.runs[target.axis]] + (list(space.boxing) if room else [])
+        forbidden += [(a - part[axis][1], b - part[axis][0]) for a, b in _extents(space, stops, axis, part)]
     return next(gaps(low, high, [f for f in forbidden if f[0] < f[1]]), None) is not None
 
 

@@ -121,15 +121,17 @@ class Looker:
         beat = (found[0].cost[2],) if found else ()
         return self._made(straight_with_two(ground.space, ground.table, *beat), priced=False)
 
-    def bends(self, *, priced: bool) -> bool:
-        """Tell whether any elbow might fit on the first run; a proof where it says no."""
+    def bends(self, *, priced: bool, straight: int = 0) -> bool:
+        """Tell whether any elbow, and so much duct behind it, might fit on the first run; a proof where it says no."""
         space = above(self.space, self.space.start.point[2])
-        return bends_at_all(space, self.ground(Terms(priced=priced)).table, priced=priced)
+        return bends_at_all(space, self.ground(Terms(priced=priced)).table, priced=priced, straight=straight)
 
-    def starts(self, *, priced: bool) -> bool:
-        """Tell whether any fitting at all might sit on the first run; a proof where it says no."""
-        ground = self.ground(Terms(priced=priced))
-        return self.bends(priced=priced) or offsets_at_all(ground.space, ground.table, priced=priced)
+    def goes_on(self, *, priced: bool) -> bool:
+        """Tell whether a second fitting of any kind might be reached; a proof where it says no."""
+        ground, straight = self.ground(Terms(priced=priced)), self.space.limits.between
+        return self.bends(priced=priced, straight=straight) or offsets_at_all(
+            ground.space, ground.table, priced=priced, straight=straight
+        )
 
     def reaches_further(self, *, priced: bool) -> bool:
         """Tell whether a duct can get as far as a second elbow at all, on relaxed terms."""

@@ -124,15 +124,25 @@ def least_with_offset(space: FreeSpace, table: Moves) -> Cost | None:
     return best
 
 
-def offsets_at_all(space: FreeSpace, table: Moves, *, priced: bool) -> bool:
-    """Tell whether the core of any listed offset has room on the first run; a proof where it says no."""
+def offsets_at_all(space: FreeSpace, table: Moves, *, priced: bool, straight: int = 0) -> bool:
+    """Tell whether the core of any listed offset has room on the first run; a proof where it says no.
+
+    Parameters
+    ----------
+    space : FreeSpace
+        The open room below the collar is taken as closed already.
+    table : Moves
+    priced : bool
+        Whether the open room may be used at a price.
+    straight : int
+        How much straight duct must have room behind the offset [ticks].
+    """
     space = _upwards(space)
     for state in _states(space, table):
         column = Column(space, state, priced=priced)
-        begin = space.start.point[state.axis] + space.limits.first
         for fan in fans(space, table, state):
-            lowest, highest = (np.full(len(fan.distance), v) for v in (begin, column.free_to(fan.offset(0))))
-            if (core_fits(column, fan, _hidden(column, fan)).least(lowest, highest) < FAR).any():
+            hidden = _hidden(column, fan)
+            if any(_first_offsets(space, column, fan, core_fits(column, fan, hidden), hidden, straight)):
                 return True
     return False
 
@@ -200,19 +210,20 @@ def straight_with_two(space: FreeSpace, table: Moves, beat: int = FAR) -> tuple[
     for state in _states(space, table) if nearest < FAR else ():
         column = Column(space, state, priced=False)
         begin = space.start.point[state.axis]
-        firsts = [
-            (extra, at, n, fan)
-            for fan in fans(space, table, state)
-            for n, extra, at in _first_offsets(space, column, fan)
-        ]
+        firsts = []
+        for fan in fans(space, table, state):
+            hidden = _hidden(column, fan)
+            if _begins(column, fan, hidden).any():
+                found = _first_offsets(space, column, fan, fits(column, fan, hidden), hidden, space.limits.between)
+                firsts += [(extra, at, n, fan) for n, extra, at in found]
         cache: dict[tuple[int, int, bool], Line] = {}
         for extra, at, n, fan in sorted(firsts, key=lambda f: (f[0], f[1])):
             if nearest - begin + extra >= beat:
                 break
             offset = fan.offset(n)
-            found = _second(space, table, column, offset, at, bool(_hidden(column, fan)[n]), beat - extra, cache)
-            if found is not None:
-                beat, best = found[0][2], found
+            way = _second(space, table, column, offset, at, bool(_hidden(column, fan)[n]), beat - extra, cache)
+            if way is not None:
+                beat, best = way[0][2], way
     return best
 
 
@@ -224,29 +235,30 @@ def _ends(space: FreeSpace) -> Iterator[int]:
             yield int(leave.end(u[:, None], v[None, :]).min())
 
 
-def _first_offsets(space: FreeSpace, column: Column, fan: Fan) -> Iterator[tuple[int, int, int]]:
-    """Give, per shift that fits and free stretch of the line that it leads to: the shift's number, what it adds, its place."""
-    hidden = _hidden(column, fan)
-    worth = _begins(column, fan, hidden)
-    if not worth.any():
-        return
+def _first_offsets(
+    space: FreeSpace, column: Column, fan: Fan, room: Fits, hidden: np.ndarray, straight: int = 0
+) -> Iterator[tuple[int, int, int]]:
+    """Give, per shift that has room and free stretch of the line that it leads to: the shift's number, what it adds, its place.
+
+    The stretch holds so much straight duct behind the offset.
+    """
     along, limits = column.state.axis, space.limits
     begin, top = column.start[along], space.hi[along]
-    room = fits(column, fan, hidden)
     lands = column.start[fan.axis] + fan.sign * fan.distance
-    worth &= (space.lo[fan.axis] <= lands) & (lands <= space.hi[fan.axis])
-    highest = np.where(worth, column.free_to(fan.offset(0)), -FAR)
+    inside = (space.lo[fan.axis] <= lands) & (lands <= space.hi[fan.axis])
+    highest = np.where(inside, column.free_to(fan.offset(0)), -FAR)
     somewhere = room.least(np.full(len(highest), begin + limits.first), highest) < FAR
     for n in np.flatnonzero(somewhere).tolist():
         offset = fan.offset(n)
         low, high, near = column.extents(offset, offset.distance, offset.distance, offset.half[0])
-        counts = ~column.room if hidden[n] else np.ones(len(near), bool)
+        counts = ~column.room if hidden[n] or column.priced else np.ones(len(near), bool)
         stops = near & counts & column.stops_run
         barred = list(zip(low[stops].tolist(), high[stops].tolist(), strict=True))
         here = Fits(room.low[:, [n]], room.high[:, [n]])
         for u, v in gaps(begin, top, barred):
             lowest = max(begin + limits.first, u - offset.advance)
-            at = int(here.least(np.array([lowest]), np.array([min(int(highest[n]), v - offset.advance)]))[0])
+            most = min(int(highest[n]), v - offset.advance - straight)
+            at = int(here.least(np.array([lowest]), np.array([most]))[0])
             if at < FAR:
                 yield n, int(fan.extra[n]), at
 

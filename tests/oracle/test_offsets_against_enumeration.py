@@ -4,15 +4,17 @@ from __future__ import annotations
 
 import os
 from dataclasses import replace
+from itertools import pairwise, product
 
 import numpy as np
 from oracle.bent import enumerate_bent, enumerate_two
-from oracle.naive import Opening, World
+from oracle.naive import Block, Opening, World, enumerate_routes
 from oracle.worlds import as_space, random_world
 
 from routeviz.model.freespace import FreeSpace, OffsetChoice
 from routeviz.search.bends import elbow_with_offset
 from routeviz.search.moves import moves
+from routeviz.search.stages import Looker
 from routeviz.search.stepped import straight_with_offset, straight_with_two
 
 SCALE = int(os.environ.get("ROUTEVIZ_ORACLE", "1"))
@@ -81,3 +83,55 @@ def test_two_offsets_in_turn_are_what_enumeration_finds() -> None:
             assert straight_with_two(space, table, found[1].length) is None
     assert found_some >= 10 * SCALE
     assert only_two >= 3 * SCALE, only_two
+
+
+def passages(rng: np.random.Generator) -> World:
+    """A riser, a passage aside and, mostly, a second riser: all narrow, cut into one solid block."""
+    size, wide = 12, 2
+    start = int(rng.integers(3, 10)), int(rng.integers(-1, 6)), 0
+    corner = (*start[:2], int(rng.integers(3, 9)))
+    axis, step = int(rng.integers(0, 2)), int(rng.choice([-1, 1])) * int(rng.integers(1, 8))
+    far = (corner[0] + step * (axis == 0), corner[1] + step * (axis == 1), corner[2])
+    lines = [(start, corner), (corner, far), (far, (*far[:2], size if rng.random() < 0.6 else far[2]))]
+    lo, hi = (-6, -10, -1), (size + 6, size + 2, size + 1)
+    free = []
+    for a, b in lines:
+        more = [wide + int(v) for v in rng.integers(0, 2, 3)]
+        free.append([(min(p, q) - m, max(p, q) + m) for p, q, m in zip(a, b, more, strict=True)])
+    cuts = [
+        sorted({lo[t], hi[t], *(min(max(v, lo[t]), hi[t]) for passage in free for v in passage[t])}) for t in range(3)
+    ]
+    blocks = []
+    for cell in product(*(list(pairwise(c)) for c in cuts)):
+        if not any(all(f[t][0] <= cell[t][0] and cell[t][1] <= f[t][1] for t in range(3)) for f in free):
+            low, high = zip(*cell, strict=True)
+            blocks.append(Block((low[0], low[1], low[2]), (high[0], high[1], high[2])))
+    openings = [Opening(2, 1, (float(size), 0.0, 0.0), lo[:2], hi[:2])]
+    for t, sign in ((0, 1), (0, -1), (1, 1)):
+        other = 1 - t
+        at = float((size + 4 if t == 0 else size) if sign > 0 else -4)
+        openings.append(Opening(t, sign, (at, 0.0, 0.0), (lo[other], 0), (hi[other], size)))
+    between, first = int(rng.integers(2, 6)), int(rng.integers(0, 2))
+    return World(
+        (-4, -8, 0), (size + 4, size, size), blocks, [], [], openings, start, wide, int(rng.integers(1, 4)), between,
+        first, 0, False, size, False,
+    )  # fmt: skip
+
+
+def test_no_way_has_two_fittings_where_no_second_one_is_reached() -> None:
+    rng = np.random.default_rng(83)
+    slack = dict.fromkeys(((0, -1), (0, 1), (1, -1), (1, 1)), 0)
+    nowhere = reached = 0
+    for number in range(100 * SCALE):
+        world = passages(rng)
+        space = as_space(world, 2)
+        space = replace(space, offsets=(OffsetChoice(45.0, SHIFTS),), limits=replace(space.limits, elbows=3))
+        ways = any(elbows >= 2 for elbows, _, _ in enumerate_routes(world, 3))
+        ways = ways or any(used == 2 for used, _ in enumerate_bent(world, SHIFTS, slack))
+        ways = ways or any(True for _ in enumerate_two(world, SHIFTS, slack))
+        said = Looker(space).goes_on(priced=False)
+        assert said >= ways, (number, world)
+        nowhere += not said
+        reached += ways
+    assert nowhere >= 4 * SCALE
+    assert reached >= 10 * SCALE
