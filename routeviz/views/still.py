@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import os
+import re
 import textwrap
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -230,6 +231,17 @@ def _fit(sheet: _Sheet, words: str, width: float) -> tuple[list[str], int]:
     return [folded[0], folded[1] + " …"], size
 
 
+def _sentences(sheet: _Sheet, words: str, font: fonts.Font, width: float) -> str:
+    """Give as many whole sentences as fit in one line; a first one that does not fit is cut off."""
+    kept = ""
+    for sentence in re.split(r"(?<=[.?!]) ", words):
+        longer = f"{kept} {sentence}".strip()
+        if sheet.length(longer, font) > width:
+            return kept or _folded(sheet, sentence, font, width)[0] + " …"
+        kept = longer
+    return kept
+
+
 def _band(sheet: _Sheet, stage: Stage, width: float) -> None:
     plan = stage.plan
     sheet.box(0, 0, width, BAND_PX, PLASTER)
@@ -244,11 +256,9 @@ def _band(sheet: _Sheet, stage: Stage, width: float) -> None:
     y = 12 if len(lines) > 1 else 24
     for k, line in enumerate(lines):
         sheet.write(118, y + k * leading, line, fonts.heading(size * s, line), INK)
-    second, font = plan.second, fonts.text(17 * s, plan.second)
-    while sheet.length(second, font) > room and " " in second:
-        second = second.rsplit(" ", 1)[0]
+    font = fonts.text(17 * s, plan.second)
     below = y + leading * len(lines) + (5 if len(lines) > 1 else 10)
-    sheet.write(119, below, second + ("" if second == plan.second else " …"), font, INK_SOFT)
+    sheet.write(119, below, _sentences(sheet, plan.second, font, room), font, INK_SOFT)
 
 
 def _foot(sheet: _Sheet, stage: Stage, viewpoint: str, width: float, height: float) -> None:
