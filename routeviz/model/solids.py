@@ -238,7 +238,7 @@ class Frame:
     zones: tuple[Zone, ...]
     faces: tuple[ExitFace, ...]
     bounds: Box
-    _index: dict[str, Solid] = field(default_factory=dict, compare=False, repr=False)
+    _index: dict[str, Solid] = field(init=False, default_factory=dict, compare=False, repr=False)
 
     def __post_init__(self) -> None:
         """Index the solids; ids are unique."""

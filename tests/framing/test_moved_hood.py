@@ -22,3 +22,20 @@ def test_moving_the_hood_in_a_frame_is_framing_the_moved_scene(path: Path, shift
     wanted = {"lot line": 36.0, "window": 120.0}
     assert moved(frame(scene, wanted), there) == frame(there, wanted)
     assert frame(there, wanted) != frame(scene, wanted)
+
+
+@pytest.mark.parametrize("into", ["left", "right"])
+def test_a_cooktop_moved_into_the_corner_leaves_no_counter_beside_it(into: str) -> None:
+    """What was framed before is not remembered: the counter on that side is gone."""
+    scene = scenefile.load(SCENES[0])
+    half = scene.cooktop.width_in / 2
+    centre = half if into == "left" else scene.kitchen.width_in - half
+    there = replace(
+        scene,
+        hood=replace(scene.hood, centre_in=centre),
+        cooktop=replace(scene.cooktop, centre_in=centre),
+    )
+    framed = moved(frame(scene), there)
+    assert framed == frame(there)
+    with pytest.raises(KeyError):
+        framed.solid(f"counter-{into}")
