@@ -40,7 +40,7 @@ class _Try:
 
 def must_broken(plan: Plan) -> tuple[Finding, ...]:
     """Give the broken must-findings that nobody has waived."""
-    return tuple(f for f in plan.all_findings if f.state is State.BROKEN and f.must and not f.waived)
+    return plan.must_broken
 
 
 def needs_fix(plan: Plan) -> bool:
