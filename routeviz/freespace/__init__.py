@@ -96,9 +96,7 @@ def carve(
     StartError
         If the hood has no mounting height.
     """
-    rated = {("kitchen", w.side) for w in scene.walls if w.fire_rated}
-    rated |= {(space.id, w.side) for space in scene.spaces for w in space.walls if w.fire_rated}
-    made = (barrier(s, scene.duct.clearance_in, rated=(s.space, s.side) in rated) for s in frame.solids)
+    made = (barrier(s, scene.duct.clearance_in) for s in frame.solids)
     solids = [b for b in made if b is not None]
     zones = tuple(z for z in frame.zones if z.id != _COVER_ZONE)
     found = places(zones, frame.bounds)
