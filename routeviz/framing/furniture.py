@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from routeviz.framing.place import House
 from routeviz.geometry import plane_axes
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import MemberKind, Obstacle, ObstacleKind
 from routeviz.model.solids import Box, Crossing, Cylinder, Member, Solid, SolidKind
 
@@ -31,7 +32,7 @@ def cover_box(house: House) -> Box | None:
     if hood.cover is None:
         return None
     bottom = hood_bottom(house) + hood.body_in
-    top = min(house.ceiling, bottom + hood.cover.max_in)
+    top = min(ceiling_over_hood_in(house.scene), bottom + hood.cover.max_in)
     if top - bottom < 0.01:
         return None
     half = hood.cover.width_in / 2

@@ -15,6 +15,7 @@ from routeviz.freespace.barriers import barrier, region, up
 from routeviz.freespace.ends import StartError, collar, exits
 from routeviz.freespace.zones import Place, passage_regions, places
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Limits, OffsetChoice, Section
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import Frame, Passage
 from routeviz.units import TICKS_PER_IN, ticks
@@ -58,7 +59,7 @@ def _offsets(scene: Scene) -> tuple[OffsetChoice, ...]:
 def _cover_top_in(frame: Frame, scene: Scene) -> float:
     """Give how high the chimney cover reaches: to the ceiling over it, flat or sloped."""
     tops = [region(z.shape).hi[2] / TICKS_PER_IN for z in frame.zones if z.id == _COVER_ZONE]
-    return max(tops, default=scene.kitchen.ceiling_in)
+    return max(tops, default=ceiling_over_hood_in(scene))
 
 
 def _closed(found: tuple[Place, ...]) -> tuple[Barrier, ...]:

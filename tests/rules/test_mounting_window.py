@@ -111,7 +111,10 @@ def cathedral(form: RoofForm, **changes: Any) -> Scene:
         # hood at 70 in from the left of a 144 in wall; 6/12 pitch
         (cathedral(RoofForm.GABLE), 96.0),  # ridge along the wall: the height at the wall
         (cathedral(RoofForm.GABLE, ridge=RunDirection.OUT, ridge_at_in=72.0), 96.0 + 35.0),
-        (cathedral(RoofForm.GABLE, ridge=RunDirection.OUT, ridge_at_in=40.0), 96.0 + 20.0 * (144 - 70) / (144 - 40)),
+        (
+            cathedral(RoofForm.GABLE, ridge=RunDirection.OUT, ridge_at_in=40.0),
+            96.0 + 37.0,
+        ),  # the right wall alone is outdoors: it holds the roof, (144 - 70) / 2 in lower
         (cathedral(RoofForm.SHED, ridge=RunDirection.OUT, high_side=WallSide.RIGHT), 96.0 + 35.0),
         (cathedral(RoofForm.SHED, ridge=RunDirection.OUT, high_side=WallSide.LEFT), 96.0 + 37.0),
     ],
