@@ -7,7 +7,16 @@ from dataclasses import dataclass
 
 from routeviz.model.scene import AboveKind, MemberKind, Roof, RoofForm, RunDirection, Scene, WallSide
 
-__all__ = ["RoofLine", "RoofLines", "across_walls", "eave_on_rafters_in", "follows_rafters", "roof_lines", "room_edges"]
+__all__ = [
+    "RoofLine",
+    "RoofLines",
+    "across_walls",
+    "eave_on_rafters_in",
+    "follows_rafters",
+    "on_rafters",
+    "roof_lines",
+    "room_edges",
+]
 
 _STEEPEST = math.tan(math.radians(60))
 
@@ -40,12 +49,20 @@ class RoofLines:
 
 
 def follows_rafters(scene: Scene) -> bool:
-    """Whether the ceiling is fixed to the rafters: a roof above, and neither joists nor slab nor trusses between."""
-    roof = scene.roof
-    return (
-        scene.above.kind is AboveKind.ROOF and scene.ceiling.joists is None and scene.ceiling.slab_in == 0.0
-        and roof is not None and not (roof.framing is not None and roof.framing.kind is MemberKind.TRUSS)
-    )  # fmt: skip
+    """Whether the scene's ceiling is fixed to the rafters."""
+    roof, ceiling = scene.roof, scene.ceiling
+    framed = roof.framing.kind if roof is not None and roof.framing is not None else None
+    return roof is not None and on_rafters(
+        scene.above.kind, joists=ceiling.joists is not None, slab=ceiling.slab_in > 0, framed=framed
+    )
+
+
+def on_rafters(above: AboveKind, *, joists: bool, slab: bool, framed: MemberKind | None) -> bool:
+    """Whether a ceiling is fixed to the rafters: a roof above, and neither joists nor a slab nor trusses between.
+
+    `framed` is what the roof is framed with.
+    """
+    return above is AboveKind.ROOF and not joists and not slab and framed is not MemberKind.TRUSS
 
 
 def eave_on_rafters_in(scene: Scene, roof: Roof) -> float:
