@@ -19,6 +19,7 @@ __all__ = [
     "LENGTH_EXAMPLES",
     "MM_PER_IN",
     "TICKS_PER_IN",
+    "drill_text",
     "elbows_text",
     "feet_text",
     "flow_text",
@@ -298,6 +299,17 @@ def mm_text(length_in: float) -> str:
     n = math.floor(abs(length_in) * MM_PER_IN + 0.5)
     sign = "−" if length_in < 0 and n else ""
     return f"{sign}{n} mm"
+
+
+def drill_text(size_in: float, *, metric: bool = False) -> str:
+    """Write a drill's size as drills are sold: 32nds of an inch, or whole millimetres.
+
+    Examples
+    --------
+    >>> drill_text(0.15625), drill_text(0.15625, metric=True)
+    ('5/32 in', '4 mm')
+    """
+    return mm_text(size_in) if metric else inch_text(size_in, denominator=32)
 
 
 def flow_text(flow_cfm: float, *, metric: bool = False) -> str:

@@ -11,7 +11,7 @@ from routeviz.model.study import Fix, Way
 from routeviz.model.takeoff import TakeOff
 from routeviz.reports.room import room_text
 from routeviz.reports.words import MARKS, finding_numbers, wrap
-from routeviz.units import elbows_text, gain_text, length_text, quantity_text
+from routeviz.units import drill_text, elbows_text, gain_text, length_text, quantity_text
 
 __all__ = ["CAUTION", "compare_text", "findings_text", "plan_text"]
 
@@ -256,7 +256,7 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
             out.append(
                 wrap(
                     f"{sign} {m.label}: {size(m.left_in)} from the left wall, {size(m.height_in)} up; {m.holds}: {m.fastener}, "
-                    f"pilot {size(m.pilot_in)}{proud}",
+                    f"pilot {drill_text(m.pilot_in, metric=metric)}{proud}",
                     width, "  ",
                 )
             )  # fmt: skip

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from routeviz.model.finding import Finding
 from routeviz.model.route import PartKind, Route
 from routeviz.model.scene import AboveKind, Scene
@@ -11,7 +13,7 @@ from routeviz.takeoff.backing import needs_backing
 from routeviz.takeoff.building import cover_gap_in, needs_makeup, patched
 from routeviz.takeoff.hangers import hangers
 from routeviz.takeoff.holes import main_axis, on_block
-from routeviz.units import length_text
+from routeviz.units import drill_text, length_text
 
 __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
 
@@ -97,14 +99,14 @@ def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step
     if upper:
         proud = length_text(upper[0].stand_off_in, metric=scene.metric)
         anchors = "set anchors where a mark says so, " if any(not (m.wood or m.backed) for m in upper) else ""
-        text = f"Drill the pilots, {anchors}drive the upper screws and leave them {proud} proud."
+        text = f"Drill the pilots, {_drills((*upper, *lower), scene)}; {anchors}drive the upper screws and leave them {proud} proud."
         steps.append(Step("screws", text, ("patch", "inspect", "backing", "marks"), "Pull on each screw before it carries anything.",
                           "", Sheet.MARKING))  # fmt: skip
     if bracket:
         steps.append(
             Step(
                 "bracket",
-                "Fix the cover's bracket under the ceiling.",
+                f"Fix the cover's bracket under the ceiling; pilots {_drills(bracket, scene)}.",
                 ("patch", "inspect", "marks"),
                 "",
                 "",
@@ -136,6 +138,12 @@ def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step
         text = f"Set the cover to {length_text(gap, metric=scene.metric)} and fix it to its bracket."
         steps.append(Step("cover", text, ("connect", "bracket"), "", "", Sheet.PARTS))
     return steps
+
+
+def _drills(marks: Sequence[Mark], scene: Scene) -> str:
+    """Give the drills for some marks, the smaller first: ``3/16 in`` or ``3/16 in and 7/16 in as marked``."""
+    sizes = [drill_text(size, metric=scene.metric) for size in sorted({m.pilot_in for m in marks})]
+    return sizes[0] if len(sizes) == 1 else f"{' and '.join(sizes)} as marked"
 
 
 def end_steps(route: Route, scene: Scene, findings: tuple[Finding, ...]) -> list[Step]:
