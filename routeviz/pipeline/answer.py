@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from routeviz.model.airflow import AirStatus
 from routeviz.model.finding import Finding, MemberRuling, State, Verdict
+from routeviz.model.members import together
 from routeviz.model.path import Blocker, Outcome, Paths, WhyNot
 from routeviz.model.plan import Option
 from routeviz.model.scene import OutdoorKind, Scene
@@ -180,4 +181,4 @@ def _to_cut(why: WhyNot, members: Sequence[MemberRuling]) -> str:
     ids = {b.id for b in why.crossing}
     verdicts = dict.fromkeys(str(m.verdict) for m in members if m.solid in ids)
     said = f": {' or '.join(verdicts)}" if verdicts else ""
-    return f" {why.wanted.capitalize()} from here would cut {' and '.join(b.label for b in why.crossing)}{said}."
+    return f" {why.wanted.capitalize()} from here would cut {together(b.label for b in why.crossing)}{said}."

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from routeviz.model.airflow import AirResult, AirStatus
 from routeviz.model.finding import Finding, MemberRuling, State, Verdict
+from routeviz.model.members import together
 from routeviz.model.plan import Option, Plan
 from routeviz.model.study import Fix, Way
 from routeviz.model.takeoff import TakeOff
@@ -241,7 +242,7 @@ def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
         lines.append(f"{label:<20}{way.verdict:<13}{numbers}{way.broken:>7}{way.close:>6}")
         lines.append(wrap(way.answer, width, "    "))
         if way.members:
-            lines.append(wrap(f"passes through {', '.join(way.members)}", width, "    "))
+            lines.append(wrap(f"passes through {together(way.members)}", width, "    "))
         if way.boxed_in:
             lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "    "))
         if way.cabinet_in3:

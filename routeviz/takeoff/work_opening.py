@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from routeviz.model.finding import Finding, State
+from routeviz.model.members import together
 from routeviz.model.route import Route
 from routeviz.model.scene import CooktopKind, Scene, WallFrame, WallSide
 from routeviz.model.solids import FaceKind, Frame, SolidKind
@@ -102,9 +103,9 @@ def opening_up_steps(route: Route, scene: Scene, frame: Frame, holes: tuple[Hole
     ]  # fmt: skip
     cut = openings(route, frame)
     if cut:
-        names = ", ".join(o.label for o in cut)
+        names, verb = together(o.label for o in cut), "is" if len(cut) == 1 else "are"
         steps.append(
-            Step("frame", f"Frame the opening and hold the load before {names} is cut.", ("look",),
+            Step("frame", f"Frame the opening and hold the load before {names} {verb} cut.", ("look",),
                  "The finding for this member allows the cut, or an engineer has signed it.",
                  "Shore the ceiling before a bearing member is cut.", Sheet.FINDINGS)
         )  # fmt: skip
@@ -142,8 +143,9 @@ def _strips(route: Route, scene: Scene, frame: Frame) -> list[Step]:
         )  # fmt: skip
     furring = [s.label for p in route.penetrations if (s := frame.solid(p.solid)).kind is SolidKind.FURRING]
     if furring:
+        one = "it" if len(set(furring)) == 1 else "them"
         steps.append(
-            Step("strip", f"Fix {' and '.join(dict.fromkeys(furring))} to the wall beyond both cuts, then cut it and let the "
+            Step("strip", f"Fix {together(furring)} to the wall beyond both cuts, then cut {one} and let the "
                  "backing blocks in.", ("look",), "The strip's ends sit tight on the wall.",
                  "Old plaster falls in sheets: cut it gently.", Sheet.PARTS)
         )  # fmt: skip
