@@ -102,8 +102,6 @@ def _notes(plan: Plan, marks: Sequence[Mark]) -> list[str]:
         backing = "" if wood >= min(2, hood) else (
             " Let backing into the wall first: anchors alone do not carry a hood.")  # fmt: skip
         notes.insert(0, f"{wood} of {hood} hood screws meet wood.{backing}")
-    if any(m.row == "bracket" for m in marks):
-        notes.append(
-            "Bracket screws stand where brackets of this width usually have them: use the bracket's own holes."
-        )
+    if piece := next((m.piece for m in marks if m.row == "bracket" and m.piece), ""):
+        notes.append(f"The {piece}. Its screws are marked where such brackets usually have them: use its own holes.")
     return notes

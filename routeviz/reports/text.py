@@ -209,7 +209,8 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
             out.append(
                 wrap(
                     f"{sign} {m.label}: {size(m.left_in)} from the left wall, {size(m.height_in)} up; {m.holds}: {m.fastener}, "
-                    f"pilot {drill_text(m.pilot_in, metric=metric)}{proud}",
+                    f"pilot {drill_text(m.pilot_in, metric=metric)}{proud}"
+                    f"{f'; {m.piece}' if m.piece else ''}",
                     width, "  ",
                 )
             )  # fmt: skip

@@ -11,12 +11,12 @@ from routeviz.takeoff.backing import backed
 from routeviz.takeoff.cabinets import cabinet_space
 from routeviz.takeoff.duct import account, cut_list
 from routeviz.takeoff.holes import hole_schedule
-from routeviz.takeoff.marks import hood_marks
+from routeviz.takeoff.marks import assumptions, hood_marks
 from routeviz.takeoff.measure import measure_first
 from routeviz.takeoff.parts import buy_list
 from routeviz.takeoff.work import order_of_work
 
-__all__ = ["count", "marks_of"]
+__all__ = ["assumptions", "count", "marks_of"]
 
 
 def marks_of(scene: Scene, frame: Frame) -> tuple[Mark, ...]:

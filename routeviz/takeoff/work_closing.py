@@ -13,6 +13,7 @@ from routeviz.takeoff.backing import needs_backing
 from routeviz.takeoff.building import cover_gap_in, needs_makeup, patched
 from routeviz.takeoff.hangers import hangers
 from routeviz.takeoff.holes import main_axis, on_block
+from routeviz.takeoff.marks import bracket_words
 from routeviz.units import drill_text, length_text
 
 __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
@@ -106,7 +107,7 @@ def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step
         steps.append(
             Step(
                 "bracket",
-                f"Fix the cover's bracket under the ceiling; pilots {_drills(bracket, scene)}.",
+                f"Fix the cover's bracket through its own holes, its {bracket_words(scene)}; pilots {_drills(bracket, scene)}.",
                 ("patch", "inspect", "marks"),
                 "",
                 "",
