@@ -113,7 +113,7 @@ def test_where_the_brackets_edge_lies_is_said_and_its_screws_are_drawn_lower() -
     assert "its top edge 1/8 in below the ceiling" in step.text
     page = next(p for p in sheets(plan) if p.name == "marking")
     words = " ".join(item.text for item in page.items if isinstance(item, Text))
-    assert f"The {said}." in words
+    assert f"B{said[1:]}, its screws" in words
     assert "94 7/8" in words
     assert "95 7/8" not in words
 
