@@ -103,5 +103,7 @@ def _notes(plan: Plan, marks: Sequence[Mark]) -> list[str]:
             " Let backing into the wall first: anchors alone do not carry a hood.")  # fmt: skip
         notes.insert(0, f"{wood} of {hood} hood screws meet wood.{backing}")
     if piece := next((m.piece for m in marks if m.row == "bracket" and m.piece), ""):
-        notes.append(f"{piece[:1].upper()}{piece[1:]}, its screws where such brackets usually have them: use its own holes.")
+        notes.append(
+            f"{piece[:1].upper()}{piece[1:]}, its screws where such brackets usually have them: use its own holes."
+        )
     return notes

@@ -8,8 +8,8 @@ from dataclasses import dataclass, replace
 from routeviz.catalog import table
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import Near, Penetration, Route
-from routeviz.model.scene import RoofForm, RunDirection, Scene, WallSide
-from routeviz.model.solids import FaceKind, Frame, Solid, SolidKind, Vec3
+from routeviz.model.scene import Scene, WallSide
+from routeviz.model.solids import ExitFace, FaceKind, Frame, Solid, SolidKind, Vec3
 from routeviz.model.takeoff import Hole
 from routeviz.units import length_text
 
@@ -125,7 +125,7 @@ def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: 
         centre=crossing.centre,
         note=note,
         duct_in=crossing.size_in,
-        outside=_from_outside(crossing, solid.kind, scene),
+        outside=_from_outside(crossing, solid.kind, route, scene, frame),
         group=group,
         member=_beside(crossing, route, scene),
     )
@@ -147,10 +147,11 @@ def _edges(crossing: Penetration, space_id: str, scene: Scene) -> _Edges:
     return _Edges(-y, "out from the hood wall", height, floor)
 
 
-def _from_outside(crossing: Penetration, kind: SolidKind, scene: Scene) -> str:
+def _from_outside(crossing: Penetration, kind: SolidKind, route: Route, scene: Scene, frame: Frame) -> str:
     """Say how to find the centre on the outer face; "" for a layer inside."""
     if kind in _UP_THERE:
-        return _on_roof(crossing, scene)
+        face = next((f for f in frame.faces if f.id == route.termination.face), None)
+        return _on_roof(crossing, face, scene)
     if kind not in (SolidKind.CLADDING, SolidKind.SHEATHING, SolidKind.MASONRY):
         return ""
     words = "drill the centre through from inside, then cut from outside"
@@ -162,14 +163,16 @@ def _from_outside(crossing: Penetration, kind: SolidKind, scene: Scene) -> str:
     return words
 
 
-def _on_roof(crossing: Penetration, scene: Scene) -> str:
-    roof = scene.roof
-    if roof is None or roof.form is not RoofForm.GABLE:
-        return "drill the centre up from inside"
-    along = crossing.centre[0] if roof.ridge is RunDirection.OUT else -crossing.centre[1]
-    slope = abs(along - roof.ridge_at_in) * math.hypot(1.0, roof.pitch)
-    down = length_text(slope, metric=scene.metric)
-    return f"drill the centre up from inside; check: {down} down the slope from the ridge"
+def _on_roof(crossing: Penetration, face: ExitFace | None, scene: Scene) -> str:
+    """Give the centre along the slope from what a tape hooks on up there."""
+    words = {"ridge": "down the slope from the ridge", "high edge": "down the slope from the high edge",
+             "eave": "up the slope from the eave"}  # fmt: skip
+    checks = []
+    for edge in face.edges if face is not None else ():
+        if face is not None and edge.label in words:
+            along = abs(crossing.centre[edge.axis] - edge.at_in) * math.hypot(1.0, face.plane[1 + edge.axis])
+            checks.append(f"{length_text(along, metric=scene.metric)} {words[edge.label]}")
+    return "drill the centre up from inside" + (f"; check: {', '.join(checks)}" if checks else "")
 
 
 def _beside(crossing: Penetration, route: Route, scene: Scene) -> str:
