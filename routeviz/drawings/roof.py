@@ -153,6 +153,8 @@ def _along_the_slope(sketch: Sketch, view: View, face: ExitFace, centre: Point, 
     px, py = view.at(*centre)
     for n, words in enumerate(said):
         places = [
-            (px + a, py + b - 4.5 * n) for a in (14.0, -14.0, 22.0, -22.0, 32.0) for b in (9.0, 14.0, -9.0, -14.0, 20.0)
+            (px + a, py + b - 4.5 * n)
+            for a in (10.0, -10.0, 14.0, -14.0, 22.0, -22.0, 32.0)
+            for b in (9.0, 14.0, -9.0, -14.0, 20.0)
         ]
         sketch.note((px + 1.0, py), words, places, ink.SMALL, halo=ink.CABINET)
