@@ -9,8 +9,9 @@ from routeviz.model.route import Part, PartKind, Penetration, Route
 from routeviz.model.scene import AboveKind, Scene, WallSide
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import BuyLine
-from routeviz.takeoff.holes import block_in, main_axis, needs_sleeve, on_block, sleeved_in
+from routeviz.takeoff.holes import block_in, main_axis, on_block
 from routeviz.takeoff.lumber import lumber_lines, openings
+from routeviz.takeoff.masonry import cored, is_log, making_good, of_board, sleeved_in
 from routeviz.takeoff.words import hole_text, running, size_text
 from routeviz.units import flow_text, length_text
 
@@ -27,6 +28,7 @@ def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Fin
     lines += _fireblocks(route, scene, frame)
     lines += _wrap(route, scene)
     lines += _patches(route, scene, frame)
+    lines += making_good(route, scene, frame)
     lines += _cover(scene)
     if needs_makeup(scene, findings):
         lines += _makeup(scene)
@@ -37,17 +39,14 @@ def _sleeves(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, 
     """A sleeve for each hole through masonry or concrete, in the sizes of the hole."""
     ruled = {f.ruling.solid: f.ruling.verdict.value for f in findings if f.ruling is not None}
     found: list[BuyLine] = []
-    for crossing in route.penetrations:
+    for crossing in cored(route, frame):
         solid = frame.solid(crossing.solid)
-        if not needs_sleeve(solid.kind):
-            continue
         size = hole_text(crossing.shape, sleeved_in(crossing), metric=scene.metric)
         length = length_text(crossing.through_in, metric=scene.metric)
         named = f"{solid.label}: {ruled[solid.id]}" if solid.id in ruled else solid.label
+        how = "sealed in" if is_log(crossing, frame) else "mortared in"
         found.append(
-            BuyLine(
-                "sleeve", f"{size}, {length} long", 1, "each", f"{named}; mortared in, made good round it", (solid.id,)
-            )
+            BuyLine("sleeve", f"{size}, {length} long", 1, "each", f"{named}; {how}, made good round it", (solid.id,))
         )
     return found
 
@@ -108,10 +107,8 @@ def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     margin = float(table("stock")["patch"]["margin_in"])
     framed = [o for o in openings(route, frame) if o.upright]
     found: list[BuyLine] = []
-    for crossing in route.penetrations:
+    for crossing in of_board(route, frame):
         solid = frame.solid(crossing.solid)
-        if solid.kind is not SolidKind.BOARD:
-            continue
         opening = next((o for o in framed if frame.solid(o.member).side is solid.side), None)
         if opening is not None and main_axis(crossing.direction) != 2:
             # from neighbour stud to neighbour stud, from above the header to below the sill

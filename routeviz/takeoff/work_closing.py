@@ -14,6 +14,7 @@ from routeviz.takeoff.building import cover_gap_in, needs_makeup, patched
 from routeviz.takeoff.hangers import hangers
 from routeviz.takeoff.holes import main_axis, on_block
 from routeviz.takeoff.marks import bracket_words
+from routeviz.takeoff.masonry import plastered
 from routeviz.units import drill_text, length_text
 
 __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
@@ -56,7 +57,7 @@ def closing_steps(
     """Give what is closed and looked at before the boards are: fireblocking, wrap, makeup air, supply, inspection."""
     steps: list[Step] = []
     sheets = (SolidKind.BOARD, SolidKind.SUBFLOOR, SolidKind.SLAB)
-    passed = [p for p in route.penetrations if frame.solid(p.solid).kind in sheets]
+    passed = [p for p in route.penetrations if frame.solid(p.solid).kind in sheets and not plastered(p, route, frame)]
     if passed:
         level = any(main_axis(p.direction) == 2 for p in passed)
         where = "at ceiling and floor level with fireblocking" if level else "where it passes a wall's board"
@@ -78,8 +79,11 @@ def closing_steps(
              ("seal", "cap", "fireblock", "wrap", "ties", "wire", "frame", "makeup", "backing"),
              "Signed off, or not asked for where you live. Take photographs.", "", Sheet.FINDINGS)
     )  # fmt: skip
-    if needs_backing(scene, marks) or patched(route, scene, frame):
-        steps.append(Step("patch", "Patch the boards.", ("inspect",), "", "", Sheet.PARTS))
+    closed = ["Patch the boards."] if needs_backing(scene, marks) or patched(route, scene, frame) else []
+    if any(plastered(p, route, frame) and frame.solid(p.solid).kind is SolidKind.BOARD for p in route.penetrations):
+        closed.append("Make good the plaster round the duct: a finishing coat over the mortar.")
+    if closed:
+        steps.append(Step("patch", " ".join(closed), ("inspect",), "", "", Sheet.PARTS))
     return steps
 
 
