@@ -27,7 +27,7 @@ def air_text(air: AirResult, width: int, metric: bool) -> str:
         )
     ]
     most = max((x.loss_inwg for x in air.losses), default=0.0)
-    longest = min(24, max(0, width - 44))  # beside the label and the number
+    longest = min(24, max(0, width - 45))  # beside the label and the number
     for loss in air.losses:
         bar = "█" * round(longest * loss.loss_inwg / most) if most > 0 else ""
         lines.append(f"  {loss.label[:30]:<30} {loss_text(loss.loss_inwg, metric=metric):>11} {bar}".rstrip())
