@@ -9,6 +9,7 @@ from routeviz.drawings.caps import cap_size_in, draw_cap
 from routeviz.drawings.flat import Outline, clipped, cut, ends_of, flat, outlines
 from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.lettering import width
+from routeviz.drawings.oldholes import draw_old_holes
 from routeviz.drawings.primitives import Anchor
 from routeviz.drawings.roof import draw_roof, roof_distances, roof_extent
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
@@ -27,6 +28,7 @@ _ROOFING = (SolidKind.DECK, SolidKind.COVERING)
 _SKINS = (SolidKind.CLADDING, SolidKind.MASONRY)
 _BRICK_IN = 8.0 / 3.0  # three courses in 8 in, joints included; common practice
 _OVER_IN = 48.0  # of the wall above the cap is shown
+_SKIN_IN = 2.0  # an old hole that comes so near to the face is one in it
 _FAR_IN = 150.0  # things further from the cap are not dimensioned
 
 
@@ -73,6 +75,8 @@ def draw_outside(
         if thing.kind not in _EDGES:
             _thing(sketch, view, thing)
     draw_cap(sketch, view, route, plan.scene, plan.frame)
+    middle = face.at_in if not roof else route.termination.point[2]
+    draw_old_holes(sketch, view, plan.scene, route, (middle - _SKIN_IN, middle + _SKIN_IN))
     _distances(sketch, view, face, route, plan.scene)
     return view
 

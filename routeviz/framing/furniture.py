@@ -90,8 +90,8 @@ def _panels(thing: Obstacle, box: Box) -> list[Solid]:
         "left": Box((x0, y0, z0 + t), (x0 + t, y1, z1 - t)), "right": Box((x1 - t, y0, z0 + t), (x1, y1, z1 - t)),
         "front": Box((x0 + t, y0, z0 + t), (x1 - t, y0 + t, z1 - t)),
     }  # fmt: skip
-    if thing.kind is ObstacleKind.CABINET:
-        sides["back"] = Box((x0 + t, y1 - min(_BACK_IN, t), z0 + t), (x1 - t, y1, z1 - t))
+    if thing.kind is ObstacleKind.CABINET:  # from the wall to the room, so that drawings end with the front
+        sides = {"back": Box((x0 + t, y1 - min(_BACK_IN, t), z0 + t), (x1 - t, y1, z1 - t)), **sides}
     words = _words(thing)
     return [
         Solid(f"{thing.id}-{key}", _KINDS.get(thing.kind, SolidKind.OBSTACLE), f"{key} of the {words}", part,

@@ -12,6 +12,7 @@ from routeviz.model.takeoff import BuyLine
 from routeviz.takeoff.holes import block_in, main_axis, on_block
 from routeviz.takeoff.lumber import lumber_lines, openings
 from routeviz.takeoff.masonry import cored, is_log, making_good, of_board, sleeved_in
+from routeviz.takeoff.oldholes import closing_lines
 from routeviz.takeoff.words import hole_text, running, size_text
 from routeviz.units import flow_text, length_text
 
@@ -29,6 +30,7 @@ def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Fin
     lines += _wrap(route, scene)
     lines += _patches(route, scene, frame)
     lines += making_good(route, scene, frame)
+    lines += closing_lines(route, scene, frame)
     lines += _cover(scene)
     if needs_makeup(scene, findings):
         lines += _makeup(scene)

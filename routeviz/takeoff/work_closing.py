@@ -15,6 +15,7 @@ from routeviz.takeoff.hangers import hangers
 from routeviz.takeoff.holes import main_axis, on_block
 from routeviz.takeoff.marks import bracket_words
 from routeviz.takeoff.masonry import plastered
+from routeviz.takeoff.oldholes import old_hole_steps
 from routeviz.units import drill_text, length_text
 
 __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
@@ -74,9 +75,12 @@ def closing_steps(
         Step("wire", "Bring the hood's supply to its entry point.", ("marks", "power", "look"), "",
              "By a licensed electrician where the law asks for one.", Sheet.HOOD_WALL)
     )  # fmt: skip
+    closed_holes = old_hole_steps(route, scene, frame)
+    steps += closed_holes
     steps.append(
         Step("inspect", "Have the duct, the cut members and the wire inspected before they are covered.",
-             ("seal", "cap", "fireblock", "wrap", "ties", "wire", "frame", "makeup", "backing"),
+             ("seal", "cap", "fireblock", "wrap", "ties", "wire", "frame", "makeup", "backing",
+              *(s.id for s in closed_holes)),
              "Signed off, or not asked for where you live. Take photographs.", "", Sheet.FINDINGS)
     )  # fmt: skip
     closed = ["Patch the boards."] if needs_backing(scene, marks) or patched(route, scene, frame) else []
