@@ -22,7 +22,7 @@ __all__ = [
 ]
 
 
-_NO_PLURAL = ("ft", "m")
+_NO_PLURAL = ("ft", "m", "sq ft", "m²")
 
 
 class Sheet(StrEnum):

@@ -52,7 +52,7 @@ def _lines(old: ToClose, scene: Scene, frame: Frame) -> list[BuyLine]:
         elif layer.kind in _PIECES:
             lines.append(BuyLine(_PIECES[layer.kind], patch, 1, "each", f"{layer.label}, {note}"))
     if layers and not solid:
-        lines.append(BuyLine("insulation", f"to fill {shown} in the cavity", 1, "piece", note))
+        lines.append(BuyLine("insulation", f"for a hole {shown} wide", 1, "piece", note))
     if any(s.kind in _OUTER for s in layers) or solid:
         lines.append(BuyLine("exterior sealant", "round the closed hole", 1, "cartridge", note))
     return lines

@@ -38,7 +38,7 @@ def order_of_work(
         *opening_up_steps(route, scene, frame, holes),
         *duct_steps(route, frame),
         *closing_steps(route, scene, frame, findings, marks),
-        *hood_steps(route, scene, marks),
+        *hood_steps(route, scene, findings, marks),
         *end_steps(route, scene, findings),
     ]
     return in_order(steps)

@@ -10,7 +10,9 @@ from routeviz.model.scene import AboveKind, Scene
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Mark, Sheet, Step
 from routeviz.takeoff.backing import needs_backing
-from routeviz.takeoff.building import cover_gap_in, needs_makeup, patched
+from routeviz.takeoff.boxing import box_steps
+from routeviz.takeoff.building import needs_makeup, patched
+from routeviz.takeoff.cover import as_hung, cover_steps
 from routeviz.takeoff.hangers import hangers
 from routeviz.takeoff.holes import main_axis, on_block
 from routeviz.takeoff.marks import bracket_words
@@ -83,7 +85,9 @@ def closing_steps(
               *(s.id for s in closed_holes)),
              "Signed off, or not asked for where you live. Take photographs.", "", Sheet.FINDINGS)
     )  # fmt: skip
-    closed = ["Patch the boards."] if needs_backing(scene, marks) or patched(route, scene, frame) else []
+    closed = (
+        ["Patch the boards."] if needs_backing(scene, marks) or patched(route, as_hung(scene, findings), frame) else []
+    )
     if any(plastered(p, route, frame) and frame.solid(p.solid).kind is SolidKind.BOARD for p in route.penetrations):
         closed.append("Make good the plaster round the duct: a finishing coat over the mortar.")
     if closed:
@@ -91,7 +95,7 @@ def closing_steps(
     return steps
 
 
-def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step]:
+def hood_steps(route: Route, scene: Scene, findings: tuple[Finding, ...], marks: tuple[Mark, ...]) -> list[Step]:
     """Give the hanging of the hood and its cover."""
     upper = [m for m in marks if m.row == "upper"]
     lower = [m for m in marks if m.row == "lower"]
@@ -142,11 +146,7 @@ def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step
         )
         held = "No gap is seen round the collar; if there is one, take the hood down and try again."
     steps.append(Step("connect", joint, ("lift", "seal"), held, "", Sheet.SECTION))
-    gap = cover_gap_in(scene)
-    if gap is not None:
-        text = f"Set the cover to {length_text(gap, metric=scene.metric)} and fix it to its bracket."
-        steps.append(Step("cover", text, ("connect", "bracket"), "", "", Sheet.PARTS))
-    return steps
+    return [*steps, *cover_steps(scene, findings), *box_steps(route, scene, findings)]
 
 
 def _drills(marks: Sequence[Mark], scene: Scene) -> str:
@@ -166,6 +166,6 @@ def end_steps(route: Route, scene: Scene, findings: tuple[Finding, ...]) -> list
     if needs_makeup(scene, findings):
         text += " The makeup-air damper opens with the hood."
     return [
-        Step("test", text, ("connect", "cover", "cap", "makeup", "patch"), "Air leaves outdoors and nowhere else.",
+        Step("test", text, ("connect", "cover", "box", "cap", "makeup", "patch"), "Air leaves outdoors and nowhere else.",
              "A spilling flue means carbon monoxide: switch off and call the trade.", Sheet.AIR)
     ]  # fmt: skip

@@ -49,9 +49,9 @@ def step(taken: TakeOff, name: str) -> Step:
 
 
 def said(taken: TakeOff) -> str:
-    words = [w for s in taken.steps for w in (s.text, s.hold, s.caution)] + [
-        w for b in taken.buy for w in (b.item, b.note)
-    ]
+    """Give all words of parts and steps but those of the boxing, which has board of its own in any house."""
+    words = [w for s in taken.steps if s.id not in ("box", "settle") for w in (s.text, s.hold, s.caution)]
+    words += [w for b in taken.buy if "boxing" not in b.item for w in (b.item, b.note)]
     return " ".join(words).lower()
 
 

@@ -42,7 +42,7 @@ def planned(scene: Scene) -> Plan:
 def closing(plan: Plan) -> tuple[list[BuyLine], list[Step]]:
     assert plan.best is not None
     taken = plan.best.takeoff
-    words = ("closes the old hole", "behind a patch", "round the closed hole", "in the cavity")
+    words = ("closes the old hole", "behind a patch", "round the closed hole", "for a hole")
     lines = [b for b in taken.buy if any(w in f"{b.size} {b.item} {b.note}" for w in words)]
     return lines, [s for s in taken.steps if s.id.startswith("old-hole")]
 
@@ -76,7 +76,7 @@ def test_a_framed_wall_is_closed_layer_by_layer() -> None:
     # a patch reaches 2 in past the hole all round (common practice): 6 + 4 in
     assert {(b.item, b.size, b.count) for b in lines} == {
         ("backing strips behind a patch", "1x3, 10 in", 2), ("board patch", "10 x 10 in", 1), ("sheathing patch", "10 x 10 in", 1),
-        ("cladding piece", "10 x 10 in", 1), ("insulation", "to fill 6 in in the cavity", 1),
+        ("cladding piece", "10 x 10 in", 1), ("insulation", "for a hole 6 in wide", 1),
         ("exterior sealant", "round the closed hole", 1),
     }  # fmt: skip
     assert "6 in wide, its middle 30 in from the left wall, 60 in above the floor" in step.text

@@ -14,7 +14,8 @@ from routeviz.model.scene import AboveKind, Cover, RoofForm, RunDirection, Scene
 from routeviz.model.solids import Box, Crossing, Frame, Solid, SolidKind
 from routeviz.model.takeoff import BuyLine
 from routeviz.takeoff import count
-from routeviz.takeoff.building import behind_board, cover_gap_in
+from routeviz.takeoff.building import behind_board
+from routeviz.takeoff.cover import cover_gap_in
 from routeviz.takeoff.marks import hood_marks
 
 
