@@ -19,6 +19,7 @@ __all__ = [
     "LENGTH_EXAMPLES",
     "MM_PER_IN",
     "TICKS_PER_IN",
+    "drill_text",
     "elbows_text",
     "feet_text",
     "flow_text",
@@ -26,6 +27,7 @@ __all__ = [
     "inch_text",
     "length_text",
     "limit_text",
+    "loss_text",
     "mm_text",
     "parse_angle",
     "parse_length",
@@ -33,6 +35,7 @@ __all__ = [
     "parse_quantity",
     "quantity_text",
     "spare_text",
+    "split_text",
     "ticks",
 ]
 
@@ -300,6 +303,17 @@ def mm_text(length_in: float) -> str:
     return f"{sign}{n} mm"
 
 
+def drill_text(size_in: float, *, metric: bool = False) -> str:
+    """Write a drill's size as drills are sold: 32nds of an inch, or whole millimetres.
+
+    Examples
+    --------
+    >>> drill_text(0.15625), drill_text(0.15625, metric=True)
+    ('5/32 in', '4 mm')
+    """
+    return mm_text(size_in) if metric else inch_text(size_in, denominator=32)
+
+
 def flow_text(flow_cfm: float, *, metric: bool = False) -> str:
     """Write an air flow [cfm] for a person.
 
@@ -364,6 +378,32 @@ def quantity_text(value: float, unit: str, *, metric: bool = False) -> str:
         return f"{plain} {unit}".strip().replace("-", "−")
     counted = unit.removesuffix("s") if value == 1 and "/" not in unit else unit
     return (f"{value:.3g} {counted}" if abs(value) < 1000 else f"{value:.0f} {counted}").replace("-", "−")
+
+
+def loss_text(loss_inwg: float, *, metric: bool = False) -> str:
+    """Write one part's loss, finer than a fan's pressure so that many small ones add up to what is said of all.
+
+    Examples
+    --------
+    >>> loss_text(0.0128), loss_text(0.0128, metric=True)
+    ('0.013 in wg', '3.2 Pa')
+    """
+    factor, name, places = (_METRIC if metric else _IMPERIAL)["in wg"]
+    return f"{loss_inwg * factor:.{places + 1}f} {name}".replace("-", "−")
+
+
+def split_text(whole: float, part: float, unit: str, *, metric: bool = False) -> tuple[str, str, str]:
+    """Write a whole, a part of it and the rest so that the figures add up as written.
+
+    Examples
+    --------
+    >>> split_text(0.3849, 0.2651, "in wg")
+    ('0.38 in wg', '0.27 in wg', '0.11 in wg')
+    """
+    factor, name, places = (_METRIC if metric else _IMPERIAL)[unit]
+    first, second = (round(value * factor, places) for value in (whole, part))
+    every, held, rest = (f"{v:.{places}f} {name}".replace("-", "−") for v in (first, second, first - second))
+    return every, held, rest
 
 
 _PHYSICAL = ("in", "cfm", "fpm", "ft/min", "in wg", "ft", "lb", "V", "Hz", "A")

@@ -25,6 +25,7 @@ from routeviz.model.solids import (
     Frame,
     Member,
     Prism,
+    RoofEdge,
     Solid,
     SolidKind,
     Vec3,
@@ -90,7 +91,9 @@ def frame() -> Frame:
         solids.append(Solid(name, kind, label, Prism(0, -16.0, 160.0, outline), Crossing.PASS, "test"))
     faces = (
         ExitFace("roof-near", "roof, hood wall side", FaceKind.ROOF, 2, 1, 0.0, (EAVE + 0.875, 0.0, -PITCH),
-                 (-16.0, -132.0), (160.0, 16.0)),
+                 (-16.0, -132.0), (160.0, 16.0),
+                 edges=(RoofEdge("outer face of the left wall below", 0, -16.0, hooks=False), RoofEdge("rake", 0, 160.0, hooks=True),
+                        RoofEdge("ridge", 1, -132.0, hooks=True), RoofEdge("eave", 1, 16.0, hooks=True))),
         ExitFace("wall-hood", "hood wall", FaceKind.WALL, 1, 1, 7.1875, (0.0, 0.0, 0.0), (0.0, 0.0), (144.0, 104.0),
                  side=WallSide.HOOD),
     )  # fmt: skip

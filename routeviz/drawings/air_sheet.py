@@ -39,10 +39,10 @@ def _air(flow: Flow, air: AirResult, scene: Scene) -> None:
     full = air.points[0] if air.points else None
     if full is not None and full.flow_cfm > 0:
         most, low, high = (_flow(q, scene) for q in (full.flow_cfm, full.low_cfm, full.high_cfm))
-        flow.paragraph(f"{most} of {flow_text(air.label_cfm, metric=scene.metric)}, likely between {low} and {high}; "
-                       f"{speed(full.velocity_fpm, scene)} in the duct, {pressure(full.static_inwg, scene)}.", 3.4,
+        flow.paragraph(f"{most} of {flow_text(air.label_cfm, metric=scene.metric)}, likely between {low} and {high}. At that "
+                       f"flow {speed(full.velocity_fpm, scene)} in the duct, and the fan holds {pressure(full.static_inwg, scene)}.", 3.4,
                        face=Face.SERIF)  # fmt: skip
-    for words in (air.assumption, _lengths(air, scene), _together(air, scene), *air.notes):
+    for words in (air.assumption, _lengths(air, scene), air.together(metric=scene.metric), *air.notes):
         if words:
             flow.paragraph(words, ink.SMALL, colour=ink.INK2)
     if len(air.system_curve) > 1:
@@ -91,18 +91,6 @@ def _lengths(air: AirResult, scene: Scene) -> str:
     else:
         says = f"the code's table allows {quantity(allowed, 'ft', scene)}"
     return f"Equivalent length {ours} from the losses; {code} by the code's method, where {says}."
-
-
-def _together(air: AirResult, scene: Scene) -> str:
-    """Say why the parts add up to more than the fan's pressure: at the collar the air has its speed already."""
-    lost = math.fsum(part.loss_inwg for part in air.losses)
-    given = lost - air.points[0].static_inwg if air.points else 0.0
-    if not air.losses or given * 249.0 < 1.0:  # under a pascal it rounds away
-        return ""
-    return (
-        f"The parts lose {pressure(lost, scene)} together: the fan's {pressure(air.points[0].static_inwg, scene)} and the "
-        f"{pressure(given, scene)} that the air's speed at the collar is worth."
-    )
 
 
 def _chart(flow: Flow, air: AirResult, scene: Scene) -> None:

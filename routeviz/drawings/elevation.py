@@ -8,13 +8,14 @@ from routeviz.drawings.flags import barred, draw_flags, in_the_way
 from routeviz.drawings.flat import clipped, cut, ends_of, flat
 from routeviz.drawings.hood import draw_hood_front, draw_marks
 from routeviz.drawings.house import OWN, View, ceiling_line, draw_cut, draw_duct, draw_seen
+from routeviz.drawings.oldholes import draw_old_holes
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.words import figure, length, to_ceiling
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Near, Route
-from routeviz.model.scene import Scene, WallSide
+from routeviz.model.scene import ObstacleKind, Scene, WallSide
 from routeviz.model.solids import Frame, Solid, SolidKind
 
 __all__ = ["break_line", "draw_elevation", "duct_top_in", "highest_in", "number_members"]
@@ -74,6 +75,8 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
     break_line(sketch, view, low)
     for x in (a, b):
         sketch.line(view.at(x, low), view.at(x, min(ceiling_at_in(scene, x), high)), ink.HEAVY)
+    wall = scene.wall(WallSide.HOOD).thickness_in
+    draw_old_holes(sketch, view, scene, option.route if option else None, (0.0, wall))
     if option is not None:
         draw_marks(sketch, view, option.takeoff.marks)
     _dimensions(sketch, view, plan, option)
@@ -93,9 +96,10 @@ def _cut_house(sketch: Sketch, view: View, frame: Frame, plane: float, blocked: 
 
 
 def _furniture(sketch: Sketch, view: View, scene: Scene, frame: Frame) -> None:
+    holes = {t.id for t in scene.obstacles if t.kind is ObstacleKind.HOLE}  # drawn dashed, over what hides them
     for solid in frame.solids:
         low, high = ends_of(solid.shape, 1)
-        if solid.space != "kitchen" or low < -_NEAR_WALL_IN - 40.0 or high < -_NEAR_WALL_IN:
+        if solid.id in holes or solid.space != "kitchen" or low < -_NEAR_WALL_IN - 40.0 or high < -_NEAR_WALL_IN:
             continue
         if solid.kind is SolidKind.GLAZING and solid.side is WallSide.HOOD:
             _window(sketch, view, solid, scene)

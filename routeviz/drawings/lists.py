@@ -118,8 +118,15 @@ def _holes(flow: Flow, scene: Scene, option: Option) -> None:
     if not option.takeoff.holes:
         flow.paragraph("This route needs no hole.")
         return
-    flow.paragraph("Rows with the same letter are drilled from one centre. First a small opening at the centre, then look "
-                   "and feel inside, then the full hole.", ink.SMALL, colour=ink.INK2)  # fmt: skip
+    first = next(
+        (
+            f" First: {s.text[:1].lower()}{s.text[1:]} Then the full hole."
+            for s in option.takeoff.steps
+            if s.id == "look"
+        ),
+        "",
+    )
+    flow.paragraph(f"Rows with the same letter are drilled from one centre.{first}", ink.SMALL, colour=ink.INK2)
     columns = (Column("", 0.03), Column("", 0.03, Face.BOLD), Column("layer", 0.16), Column("hole", 0.15, Face.NARROW_BOLD),
                Column("duct there", 0.11), Column("centre", 0.19), Column("and", 0.19), Column("notes", 0.30))  # fmt: skip
     rows = []

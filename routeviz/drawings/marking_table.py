@@ -14,16 +14,11 @@ from routeviz.drawings.words import figure, length
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.takeoff import Mark
-from routeviz.units import inch_text, mm_text
+from routeviz.units import drill_text
 
-__all__ = ["draw_table", "drill_text"]
+__all__ = ["draw_table"]
 
 _SOLID_WALLS = ("masonry wall", "concrete wall")
-
-
-def drill_text(size_in: float, scene: Scene) -> str:
-    """Write a drill's size: 32nds of an inch, or whole millimetres."""
-    return mm_text(size_in) if scene.metric else inch_text(size_in, denominator=32)
 
 
 def draw_table(
@@ -70,7 +65,7 @@ def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, left: float, right: floa
     holds = _wrapped(mark.holds, 33.0)
     for n, line in enumerate(holds):
         sketch.text((left + 40.0, y - 3.5 * n), line, ink.SMALL)
-    sketch.text((left + 74.0, y), drill_text(mark.pilot_in, scene), ink.SMALL, Face.NARROW_BOLD)
+    sketch.text((left + 74.0, y), drill_text(mark.pilot_in, metric=scene.metric), ink.SMALL, Face.NARROW_BOLD)
     sketch.text((left + 88.0, y), length(mark.stand_off_in, scene) if mark.stand_off_in else "tight", ink.SMALL)
     low = y - 3.5 * len(holds)
     sketch.text((left + 40.0, low), mark.fastener, ink.LEAST, colour=ink.INK2)
@@ -107,8 +102,8 @@ def _notes(plan: Plan, marks: Sequence[Mark]) -> list[str]:
         backing = "" if wood >= min(2, hood) else (
             " Let backing into the wall first: anchors alone do not carry a hood.")  # fmt: skip
         notes.insert(0, f"{wood} of {hood} hood screws meet wood.{backing}")
-    if any(m.row == "bracket" for m in marks):
+    if piece := next((m.piece for m in marks if m.row == "bracket" and m.piece), ""):
         notes.append(
-            "Bracket screws stand where brackets of this width usually have them: use the bracket's own holes."
+            f"{piece[:1].upper()}{piece[1:]}, its screws where such brackets usually have them: use its own holes."
         )
     return notes

@@ -9,13 +9,15 @@ from routeviz.drawings.caps import cap_size_in, draw_cap
 from routeviz.drawings.flat import Outline, clipped, cut, ends_of, flat, outlines
 from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.lettering import width
+from routeviz.drawings.oldholes import draw_old_holes
 from routeviz.drawings.primitives import Anchor
+from routeviz.drawings.roof import draw_roof, roof_distances, roof_extent
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
-from routeviz.drawings.words import figure, length, unit_note
+from routeviz.drawings.words import figure, unit_note
 from routeviz.model.plan import Plan
 from routeviz.model.route import Route
-from routeviz.model.scene import OutdoorKind, RoofForm, RunDirection, Scene
+from routeviz.model.scene import OutdoorKind, Scene
 from routeviz.model.solids import ExitFace, FaceKind, Frame, KeepOut, SolidKind
 from routeviz.model.takeoff import Sheet as Name
 
@@ -26,6 +28,7 @@ _ROOFING = (SolidKind.DECK, SolidKind.COVERING)
 _SKINS = (SolidKind.CLADDING, SolidKind.MASONRY)
 _BRICK_IN = 8.0 / 3.0  # three courses in 8 in, joints included; common practice
 _OVER_IN = 48.0  # of the wall above the cap is shown
+_SKIN_IN = 2.0  # an old hole that comes so near to the face is one in it
 _FAR_IN = 150.0  # things further from the cap are not dimensioned
 
 
@@ -65,13 +68,15 @@ def draw_outside(
     view = View(face.axis, Frame2(origin, mm, flip), (u0, v0, u1, v1))
     sketch = sheet.sketch
     if roof:
-        _roof(sketch, view, face, plan.scene, flat(route.termination.point, face.axis))
+        draw_roof(sketch, view, face, plan.scene, flat(route.termination.point, face.axis))
     else:
         _wall(sketch, view, face, plan.frame)
     for thing in face.keep_outs:
         if thing.kind not in _EDGES:
             _thing(sketch, view, thing)
     draw_cap(sketch, view, route, plan.scene, plan.frame)
+    middle = face.at_in if not roof else route.termination.point[2]
+    draw_old_holes(sketch, view, plan.scene, route, (middle - _SKIN_IN, middle + _SKIN_IN))
     _distances(sketch, view, face, route, plan.scene)
     return view
 
@@ -84,6 +89,8 @@ def _flip(face: ExitFace) -> int:
 def _region(face: ExitFace, route: Route, scene: Scene) -> tuple[float, float, float, float]:
     u, v = flat(route.termination.point, face.axis)
     u0, v0, u1, v1 = face.lo[0], face.lo[1], face.hi[0], face.hi[1]
+    if face.kind is FaceKind.ROOF:
+        (u0, v0), (u1, v1) = roof_extent(face)
     if face.kind is not FaceKind.ROOF:
         v0, v1 = min(v0, 0.0), min(v1, v + _OVER_IN)
         u0, u1 = max(u0, u - _FAR_IN), min(u1, u + _FAR_IN)
@@ -156,56 +163,6 @@ def _course(sketch: Sketch, view: View, outline: Outline, level: float) -> None:
         sketch.line(view.at(a, level), view.at(b, level), ink.HAIR, colour="#d8d2c6")
 
 
-def _roof(sketch: Sketch, view: View, face: ExitFace, scene: Scene, cap: tuple[float, float]) -> None:
-    sketch.rect(view.at(*face.lo), view.at(*face.hi), ink.MEDIUM, fill=ink.CABINET)
-    slope_axis = 0 if abs(face.plane[1]) > abs(face.plane[2]) else 1
-    step = 8.0
-    if abs(face.plane[1 + slope_axis]) > 1e-9:
-        other = 1 - slope_axis
-        at = face.lo[slope_axis] + step
-        while at < face.hi[slope_axis]:
-            a, b = [0.0, 0.0], [0.0, 0.0]
-            a[slope_axis] = b[slope_axis] = at
-            a[other], b[other] = face.lo[other], face.hi[other]
-            sketch.line(view.at(a[0], a[1]), view.at(b[0], b[1]), ink.HAIR, colour="#d8d2c6")
-            at += step
-        _slope_arrow(sketch, view, face, slope_axis, scene, cap)
-    for edge in face.keep_outs:
-        if edge.kind == "edge" and edge.label == "ridge":
-            sketch.line(view.at(*edge.lo), view.at(*edge.hi), ink.HEAVY)
-            (x0, y0), (x1, y1) = view.at(*edge.lo), view.at(*edge.hi)
-            if abs(x1 - x0) > abs(y1 - y0):
-                sketch.label(
-                    [((x1 - 2.0, y0 - 3.2), Anchor.RIGHT), ((x0 + 2.0, y0 - 3.2), Anchor.LEFT)], "ridge", ink.SMALL
-                )
-            else:
-                sketch.label([((x0 + 2.8, y0 + 14.0), Anchor.MIDDLE)], "ridge", ink.SMALL, turn=90)
-
-
-def _slope_arrow(sketch: Sketch, view: View, face: ExitFace, axis: int, scene: Scene, cap: tuple[float, float]) -> None:
-    """Show which way water runs, with the pitch, away from the cap's dimensions."""
-    down = -1.0 if face.plane[1 + axis] > 0 else 1.0
-    wide = face.hi[0] - face.lo[0]
-    u = face.lo[0] + next((s for s in (0.88, 0.5) if abs(face.lo[0] + s * wide - cap[0]) > 0.2 * wide), 0.25) * wide
-    v = (face.lo[1] + face.hi[1]) / 2
-    reach = 9.0
-    tip, tail = [u, v], [u, v]
-    tip[axis], tail[axis] = tip[axis] + down * reach, tail[axis] - down * reach
-    (x0, y0), (x1, y1) = view.at(tail[0], tail[1]), view.at(tip[0], tip[1])
-    sketch.line((x0, y0), (x1, y1), ink.FINE)
-    long = math.hypot(x1 - x0, y1 - y0)
-    ex, ey = (x1 - x0) / long, (y1 - y0) / long
-    sketch.path(((x1, y1), (x1 - 2 * ex - 0.8 * ey, y1 - 2 * ey + 0.8 * ex), (x1 - 2 * ex + 0.8 * ey, y1 - 2 * ey - 0.8 * ex)),
-                ink.FINE, fill=ink.INK, closed=True)  # fmt: skip
-    pitch = scene.roof.pitch * 12 if scene.roof else abs(face.plane[1 + axis]) * 12
-    words = f"falls {pitch:g} in 12"
-    middle = ((x0 + x1) / 2, (y0 + y1) / 2)
-    places = [((middle[0] + 2.0, middle[1] - 0.8), Anchor.LEFT), ((middle[0] - 2.0, middle[1] - 0.8), Anchor.RIGHT)]
-    if abs(x1 - x0) > abs(y1 - y0):
-        places = [((middle[0], middle[1] + k), Anchor.MIDDLE) for k in (1.4, -3.4)] + places
-    sketch.label(places, words, ink.LEAST, colour=ink.INK2)
-
-
 def _thing(sketch: Sketch, view: View, thing: KeepOut) -> None:
     """Draw a thing the cap keeps away from, its wanted distance dashed round it, its name inside or beside."""
     left, low, right, high = view.region
@@ -259,7 +216,7 @@ def _distances(sketch: Sketch, view: View, face: ExitFace, route: Route, scene: 
                 sketch, view, (u, v), max(section.width_in, section.height_in) / 2, section.is_round, thing, scene
             )
     if face.kind is FaceKind.ROOF:
-        _roof_edges(sketch, view, face, (u, v), scene)
+        roof_distances(sketch, view, face, (u, v), scene)
     else:
         _wall_edges(sketch, view, face, (u, v), scene)
 
@@ -305,42 +262,3 @@ def _wall_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float,
     x += -3.0 if x < view.at(u, 0.0)[0] else 3.0
     sketch.dim_up(view.at(0, 0)[1], view.at(0, v)[1], x, f"{figure(v, scene)} above the kitchen floor", from_x=view.at(u, 0)[0],
                   right=x > view.at(u, 0)[0])  # fmt: skip
-
-
-def _edge_name(face: ExitFace, at: float) -> str:
-    """Say which edge of the roof lies at a place along the first axis."""
-    for edge in face.keep_outs:
-        if edge.label == "ridge" and edge.lo[0] == edge.hi[0] and abs(edge.lo[0] - at) < 0.01:
-            return "the ridge, level"
-    return "the roof's edge"
-
-
-def _roof_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float, float], scene: Scene) -> None:
-    """Dimension the cap's centre from the roof's edges, level; the way down the slope from the ridge in words."""
-    u, v = centre
-    left_side = u - face.lo[0] <= face.hi[0] - u
-    edge = face.lo[0] if left_side else face.hi[0]
-    y = view.at(0.0, view.region[1])[1] - 4.5
-    sketch.dim_across(view.at(edge, 0)[0], view.at(u, 0)[0], y, f"{figure(abs(u - edge), scene)} from {_edge_name(face, edge)}",
-                      from_y=(y, view.at(0, v - 9.0)[1]))  # fmt: skip
-    x = view.at(view.region[0], 0.0)[0] - 3.0
-    sketch.dim_up(
-        view.at(0, v)[1], view.at(0, face.hi[1])[1], x, figure(face.hi[1] - v, scene), from_x=view.at(u - 9.0, 0)[0]
-    )
-    sketch.dim_up(
-        view.at(0, face.lo[1])[1], view.at(0, v)[1], x, figure(v - face.lo[1], scene), from_x=view.at(u - 9.0, 0)[0]
-    )
-    roof = scene.roof
-    if roof is None or roof.form is not RoofForm.GABLE:
-        return
-    along = u if roof.ridge is RunDirection.OUT else -v
-    slope = abs(along - roof.ridge_at_in) * math.hypot(1.0, roof.pitch)
-    px, py = view.at(u, v)
-    places = [(px + a, py + b) for a in (14.0, -14.0, 22.0, -22.0, 32.0) for b in (9.0, 14.0, -9.0, -14.0, 20.0)]
-    sketch.note(
-        (px + 1.0, py),
-        f"centre {length(slope, scene)} down the slope from the ridge",
-        places,
-        ink.SMALL,
-        halo=ink.CABINET,
-    )

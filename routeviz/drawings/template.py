@@ -7,7 +7,6 @@ from dataclasses import dataclass
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.house import View
-from routeviz.drawings.marking_table import drill_text
 from routeviz.drawings.primitives import Anchor, Face, Page
 from routeviz.drawings.sheet import Paper
 from routeviz.drawings.sketch import Frame2, Sketch
@@ -15,6 +14,7 @@ from routeviz.drawings.words import length
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Mark
+from routeviz.units import drill_text
 
 __all__ = ["template_pages"]
 
@@ -140,7 +140,10 @@ def _mark_words(sketch: Sketch, view: View, mark: Mark, scene: Scene) -> None:
     side = "on the centre line"
     if abs(off) > 1 / 64:
         side = f"{length(abs(off), scene)} {'right' if off > 0 else 'left'} of the centre line"
-    lines = (f"{mark.label}  {mark.holds.partition(';')[0]}, pilot {drill_text(mark.pilot_in, scene)}", side)
+    lines = (
+        f"{mark.label}  {mark.holds.partition(';')[0]}, pilot {drill_text(mark.pilot_in, metric=scene.metric)}",
+        side,
+    )
     for n, words in enumerate(lines):
         lift = 10.5 - 4.0 * n
         places = [((x + a, y + b), anchor) for b in (lift, lift - 20.0, lift + 8.0)

@@ -7,13 +7,13 @@ from collections.abc import Mapping
 
 from routeviz.framing.openings import name_of
 from routeviz.framing.place import House, Place, sides_of
-from routeviz.framing.roofshape import RoofShape
+from routeviz.framing.roofshape import RoofShape, Slope
 from routeviz.framing.sheets import Rect, pieces
 from routeviz.framing.spaces import Beyond, space_name
 from routeviz.framing.upper import infill_places
 from routeviz.framing.walls import Heights
-from routeviz.model.scene import Opening, OpeningKind, OutdoorKind, OutdoorThing, WallSide
-from routeviz.model.solids import ExitFace, FaceKind, KeepOut
+from routeviz.model.scene import Opening, OpeningKind, OutdoorKind, OutdoorThing, RoofForm, WallSide
+from routeviz.model.solids import ExitFace, FaceKind, KeepOut, RoofEdge
 
 __all__ = ["exit_faces"]
 
@@ -210,25 +210,45 @@ def _roof_faces(house: House, shape: RoofShape, keep_away: Mapping[str, float]) 
         lo[across], hi[across] = ends
         height = slope.a + shape.rise(slope)
         plane = (height, slope.b, 0.0) if across == 0 else (height, 0.0, slope.b)
+        edges = _roof_edges(house, shape, slope)
         tail, words = (f"-{slope.name}", f"the roof's {slope.name} slope") if slope.name else ("", "the roof")
         found.append(ExitFace(f"roof{tail}", words, FaceKind.ROOF, 2, 1, 0.0, plane, (lo[0], lo[1]), (hi[0], hi[1]),
-                              tuple(_roof_keep(house, shape, (lo[0], lo[1]), (hi[0], hi[1]), keep_away)),
-                              "outdoors", None, "attic"))  # fmt: skip
+                              tuple(_roof_keep(house, edges, keep_away)), "outdoors", None, "attic", edges))  # fmt: skip
     return found
 
 
-def _roof_keep(house: House, shape: RoofShape, lo: tuple[float, float], hi: tuple[float, float],
-               keep_away: Mapping[str, float]) -> list[KeepOut]:  # fmt: skip
-    wanted, found = _distance(keep_away, "edge"), []
+def _roof_edges(house: House, shape: RoofShape, slope: Slope) -> tuple[RoofEdge, ...]:
+    """Give the lines round a slope: its own where the scene says where they are, else the walls' outer faces below."""
+    gable, ridge_at = shape.roof.form is RoofForm.GABLE, shape.roof.ridge_at_in
+    ridge = ridge_at if shape.axis == 1 else -ridge_at
+    found = []
     for axis in (0, 1):
-        for side, at in zip(sides_of(axis), (lo[axis], hi[axis]), strict=True):
-            ridge = axis != shape.axis and shape.ridge_u is not None and abs(at - shape.ridge_u) < 1e-6
-            if not ridge and not house.outdoors(side):
-                continue
-            a, b = list(lo), list(hi)
-            a[axis] = b[axis] = at
-            found.append(KeepOut("ridge" if ridge else f"roof-edge-{side}", "ridge" if ridge else "edge of the roof",
-                                 "edge", (a[0], a[1]), (b[0], b[1]), wanted))  # fmt: skip
+        ends = shape.along if axis == shape.axis else (slope.lo, slope.hi)
+        for side, way, at in zip(sides_of(axis), (-1, 1), ends, strict=True):
+            rises = 0.0 if axis == shape.axis else slope.b * way
+            if gable and rises > 0:
+                found.append(RoofEdge("ridge", axis, ridge, hooks=True))
+            elif house.outdoors(side):
+                name = "rake" if axis == shape.axis else "eave" if rises < 0 else "high edge" if rises > 0 else "edge"
+                found.append(RoofEdge(name if slope.b else "edge", axis, at, hooks=True))
+            else:
+                found.append(
+                    RoofEdge(f"outer face of the {side} wall below", axis, house.place(side).outer, hooks=False)
+                )
+    return tuple(found)
+
+
+def _roof_keep(house: House, edges: tuple[RoofEdge, ...], keep_away: Mapping[str, float]) -> list[KeepOut]:
+    wanted, found = _distance(keep_away, "edge"), []
+    for edge, side in zip(edges, (*sides_of(0), *sides_of(1)), strict=True):
+        if not edge.hooks:
+            continue
+        first, second = (tuple(e.at_in for e in edges if e.axis == axis) for axis in (0, 1))
+        a, b = [min(first), min(second)], [max(first), max(second)]
+        a[edge.axis] = b[edge.axis] = edge.at_in
+        ridge = edge.label == "ridge"
+        found.append(KeepOut("ridge" if ridge else f"roof-edge-{side}", "ridge" if ridge else f"{edge.label} of the roof",
+                             "edge", (a[0], a[1]), (b[0], b[1]), wanted))  # fmt: skip
     found += [
         KeepOut(t.id, _thing_words(t), t.kind.value, (t.left_in, -t.bottom_in - t.height_in),
                 (t.left_in + t.width_in, -t.bottom_in), _distance(keep_away, t.kind.value), t.away_in)

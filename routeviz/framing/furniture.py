@@ -12,6 +12,7 @@ __all__ = ["cover_box", "furniture_solids", "hood_bottom", "obstacle_box"]
 
 USUAL_MOUNT_IN = 30.0  # cooking surface to hood while the scene leaves it open; common practice
 _PANEL_IN = 0.75  # cabinet panels; common practice
+_BACK_IN = 0.25  # cabinet backs; common practice
 _SOFFIT_BOARD_IN = 0.5
 _COUNTER_DEPTH_IN, _COUNTER_IN, _COOKTOP_IN, _FLOOR_IN = 25.0, 1.5, 2.0, 0.75
 _KINDS = {
@@ -93,6 +94,8 @@ def _panels(thing: Obstacle, box: Box) -> list[Solid]:
         "left": Box((x0, y0, z0 + t), (x0 + t, y1, z1 - t)), "right": Box((x1 - t, y0, z0 + t), (x1, y1, z1 - t)),
         "front": Box((x0 + t, y0, z0 + t), (x1 - t, y0 + t, z1 - t)),
     }  # fmt: skip
+    if thing.kind is ObstacleKind.CABINET:  # from the wall to the room, so that drawings end with the front
+        sides = {"back": Box((x0 + t, y1 - min(_BACK_IN, t), z0 + t), (x1 - t, y1, z1 - t)), **sides}
     words = _words(thing)
     return [
         Solid(f"{thing.id}-{key}", _KINDS.get(thing.kind, SolidKind.OBSTACLE), f"{key} of the {words}", part,

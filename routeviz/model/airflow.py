@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from enum import StrEnum
+
+from routeviz.units import split_text
 
 __all__ = [
     "AirNeed", "AirResult", "AirStatus", "CaptureGuide", "FlowNeed", "Loss", "LossBar", "MakeupAir", "OperatingPoint",
@@ -111,6 +114,20 @@ class AirResult:
         return tuple(
             LossBar(loss.part, loss.label, loss.loss_inwg, loss.loss_inwg / total if total > 0 else 0.0)
             for loss in self.losses
+        )
+
+    def together(self, *, metric: bool) -> str:
+        """Say why the parts lose more than the fan holds: at the collar the air has its speed already.
+
+        "" where nothing was solved, or where the speed is worth less than a pascal. The three figures add up as written.
+        """
+        lost = math.fsum(loss.loss_inwg for loss in self.losses)
+        if not self.losses or not self.points or (lost - self.full.static_inwg) * 249.0 < 1.0:
+            return ""
+        every, held, speed = split_text(lost, self.full.static_inwg, "in wg", metric=metric)
+        return (
+            f"The parts lose {every} together: the fan holds {held}, and the speed that the air has at the collar is worth "
+            f"the other {speed}."
         )
 
 

@@ -208,6 +208,20 @@ class KeepOut:
 
 
 @dataclass(frozen=True, slots=True)
+class RoofEdge:
+    """A line on a roof from which a place is measured, square to one of the two level axes.
+
+    An eave, rake, ridge or high edge can be found on the roof. Where the roof goes on over another space, only the
+    outer face of the wall below is known, and no tape hooks on it.
+    """
+
+    label: str  # "eave", "rake", "ridge", "high edge", or "outer face of the left wall below"
+    axis: int  # 0: its place is along x; 1: along y
+    at_in: float
+    hooks: bool  # it is the roof's own
+
+
+@dataclass(frozen=True, slots=True)
 class ExitFace:
     """An outer face where a duct may end outdoors.
 
@@ -230,6 +244,7 @@ class ExitFace:
     space: str = "outdoors"
     side: WallSide | None = None
     owner: str = "kitchen"  # the space whose wall or roof it is
+    edges: tuple[RoofEdge, ...] = ()  # of a roof: low and high along x, then along y
 
 
 @dataclass(frozen=True, slots=True)

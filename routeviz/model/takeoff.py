@@ -22,7 +22,7 @@ __all__ = [
 ]
 
 
-_NO_PLURAL = ("ft", "m")
+_NO_PLURAL = ("ft", "m", "sq ft", "m²")
 
 
 class Sheet(StrEnum):
@@ -161,6 +161,7 @@ class Mark:
     edge_in: float | None = None  # from the screw to the nearest edge of the wood
     backed: bool = False  # it goes into backing that is let in first
     at_edge_of: str = ""  # the member at whose edge it stands, too near to hold there
+    piece: str = ""  # how the piece that it holds lies, in words
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from routeviz.model.airflow import AirStatus
 from routeviz.model.finding import Finding, MemberRuling, State, Verdict
+from routeviz.model.members import together
 from routeviz.model.path import Blocker, Outcome, Paths, WhyNot
 from routeviz.model.plan import Option
 from routeviz.model.scene import OutdoorKind, Scene
@@ -207,4 +208,4 @@ def _to_cut(why: WhyNot, members: Sequence[MemberRuling]) -> str:
     verdicts = dict.fromkeys(str(m.verdict) for m in members if m.solid in ids)
     said = f": {' or '.join(verdicts)}" if verdicts else ""
     way = why.wanted.capitalize() if why.wanted.startswith("straight") else f"A way {why.wanted}"
-    return f" {way} from here would cut {' and '.join(b.label for b in why.crossing)}{said}."
+    return f" {way} from here would cut {together(b.label for b in why.crossing)}{said}."

@@ -99,7 +99,9 @@ def plan(
     scene = settle(scene, profile)
     with clock("frame"):
         frame = framing.frame(scene, rules.keep_away(profile))
-        scene = replace(scene, assumptions=(*scene.assumptions, *framing.assumptions(scene)))
+        scene = replace(
+            scene, assumptions=(*scene.assumptions, *framing.assumptions(scene), *takeoff.assumptions(scene))
+        )
     with clock("search"):
         paths = (
             _as_built_paths()

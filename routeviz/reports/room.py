@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from routeviz.model.members import together
 from routeviz.model.route import Allowance, Route
 from routeviz.reports.words import wrap
 from routeviz.units import length_text
@@ -18,7 +19,10 @@ def room_text(route: Route, *, metric: bool, width: int = 80) -> list[str]:
     if not route.allowances:
         return []
     lines = [wrap(_verdict(route.allowances, metric), width, "  ")]
-    shown = [f"{a.label}, {_travel(a, metric)}" for a in route.allowances[:_MOST]]
+    alike: dict[str, list[str]] = {}
+    for a in route.allowances:
+        alike.setdefault(_travel(a, metric), []).append(a.label)
+    shown = [f"{together(labels)}, {travel}" for travel, labels in alike.items()][:_MOST]
     lines.append(wrap("Room to spare: " + " · ".join(shown), width, "  "))
     return lines
 

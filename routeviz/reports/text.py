@@ -6,12 +6,14 @@ from collections.abc import Sequence
 
 from routeviz.model.airflow import AirResult, AirStatus
 from routeviz.model.finding import Finding, MemberRuling, State, Verdict
+from routeviz.model.members import together
 from routeviz.model.plan import Option, Plan
 from routeviz.model.study import Fix, Way
 from routeviz.model.takeoff import TakeOff
+from routeviz.reports.air import air_text
 from routeviz.reports.room import room_text
 from routeviz.reports.words import MARKS, finding_numbers, wrap
-from routeviz.units import elbows_text, gain_text, length_text, quantity_text
+from routeviz.units import drill_text, elbows_text, length_text, quantity_text
 
 __all__ = ["CAUTION", "compare_text", "findings_text", "plan_text"]
 
@@ -55,7 +57,7 @@ def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
     best = plan.best
     if best:
         out.append(_head("Air"))
-        out.append(_air_text(best.air, width, metric))
+        out.append(air_text(best.air, width, metric))
         out += _asked_text(best, width, metric)
         room = room_text(best.route, metric=metric, width=width)
         out += [_head("Room to spare"), *room] if room else []
@@ -129,55 +131,6 @@ def findings_text(findings: Sequence[Finding], *, metric: bool, width: int = 80)
             lines.append(wrap(f"[{finding.code}] {finding.source_text}", width, "      "))
         if finding.waived:
             lines.append(wrap(f"waived: {finding.waived}", width, "      "))
-    return "\n".join(lines)
-
-
-def _air_text(air: AirResult, width: int, metric: bool) -> str:
-    if air.full.status is AirStatus.NO_FAN:
-        return "  No fan data in the scene: add [hood.fan] rated or curve."
-    point = air.full
-    band = (
-        f"{quantity_text(point.low_cfm, 'cfm', metric=metric)} to {quantity_text(point.high_cfm, 'cfm', metric=metric)}"
-    )
-    lines = [
-        wrap(
-            f"{quantity_text(point.flow_cfm, 'cfm', metric=metric)} of {quantity_text(air.label_cfm, 'cfm', metric=metric)} on the "
-            f"label ({band} with the uncertain losses), {quantity_text(point.velocity_fpm, 'fpm', metric=metric)} "
-            f"in the duct, {quantity_text(point.static_inwg, 'in wg', metric=metric)} ({point.status}).",
-            width,
-            "  ",
-        )
-    ]
-    most = max((x.loss_inwg for x in air.losses), default=0.0)
-    longest = min(24, max(0, width - 44))  # beside the label and the number
-    for loss in air.losses:
-        bar = "█" * round(longest * loss.loss_inwg / most) if most > 0 else ""
-        lines.append(
-            f"  {loss.label[:30]:<30} {quantity_text(loss.loss_inwg, 'in wg', metric=metric):>10} {bar}".rstrip()
-        )
-    allowed = "no entry in the code's table" if air.code_allowed_ft is None else (
-        "no limit by the code's table" if air.code_allowed_ft == float("inf")
-        else f"the code's table allows {quantity_text(air.code_allowed_ft, 'ft', metric=metric)}"
-    )  # fmt: skip
-    lines.append(
-        wrap(
-            f"Equivalent length {quantity_text(air.equivalent_ft, 'ft', metric=metric)} computed; "
-            f"{quantity_text(air.code_equivalent_ft, 'ft', metric=metric)} by the code's count, {allowed}.",
-            width,
-            "  ",
-        )
-    )
-    lines += [
-        wrap(
-            f"{a.label}: {quantity_text(a.flow_cfm, 'cfm', metric=metric)} ({gain_text(a.gain_cfm, 'cfm', metric=metric)})",
-            width,
-            "  → ",
-        )
-        for a in air.advice
-    ]
-    if air.assumption:
-        lines.append(wrap(air.assumption, width, "  "))
-    lines += [wrap(n, width, "  ") for n in air.notes]
     return "\n".join(lines)
 
 
@@ -256,7 +209,8 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
             out.append(
                 wrap(
                     f"{sign} {m.label}: {size(m.left_in)} from the left wall, {size(m.height_in)} up; {m.holds}: {m.fastener}, "
-                    f"pilot {size(m.pilot_in)}{proud}",
+                    f"pilot {drill_text(m.pilot_in, metric=metric)}{proud}"
+                    f"{f'; {m.piece}' if m.piece else ''}",
                     width, "  ",
                 )
             )  # fmt: skip
@@ -289,7 +243,7 @@ def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
         lines.append(f"{label:<20}{way.verdict:<13}{numbers}{way.broken:>7}{way.close:>6}")
         lines.append(wrap(way.answer, width, "    "))
         if way.members:
-            lines.append(wrap(f"passes through {', '.join(way.members)}", width, "    "))
+            lines.append(wrap(f"passes through {together(way.members)}", width, "    "))
         if way.boxed_in:
             lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "    "))
         if way.cabinet_in3:

@@ -33,13 +33,14 @@ def in_words(line: Centreline, frame: Frame, face: ExitFace) -> str:
     offsets = {b.offset_id for b in line.bends if b.offset_id}
     straight_runs = [(a, b, d) for a, b, d in runs if max(abs(c) for c in d) > 1 - 1e-9]
     pieces: list[str] = []
-    last = ""
+    last, bay = "", ""
     for a, b, d in straight_runs:
         name = way(d)
         if name == last:
             continue  # the run goes on after an offset
         between = _between(a, b, d, frame)
-        pieces.append(f"{name}{' ' + between if between else ''}")
+        pieces.append(f"{name}{' ' + between if between and between != bay else ''}")
+        bay = between
         last = name
     if len(pieces) == 1:
         if offsets:

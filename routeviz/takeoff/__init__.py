@@ -9,14 +9,15 @@ from routeviz.model.solids import Frame
 from routeviz.model.takeoff import Mark, TakeOff
 from routeviz.takeoff.backing import backed
 from routeviz.takeoff.cabinets import cabinet_space
+from routeviz.takeoff.cover import as_hung
 from routeviz.takeoff.duct import account, cut_list
 from routeviz.takeoff.holes import hole_schedule
-from routeviz.takeoff.marks import hood_marks
+from routeviz.takeoff.marks import assumptions, hood_marks
 from routeviz.takeoff.measure import measure_first
 from routeviz.takeoff.parts import buy_list
 from routeviz.takeoff.work import order_of_work
 
-__all__ = ["count", "marks_of"]
+__all__ = ["assumptions", "count", "marks_of"]
 
 
 def marks_of(scene: Scene, frame: Frame) -> tuple[Mark, ...]:
@@ -43,7 +44,7 @@ def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...
         Parts, cuts with a proven or stated bound, holes, marks, steps and what to measure first.
     """
     cuts, plans = cut_list(route, scene, frame)
-    marks = marks_of(scene, frame)
+    marks = marks_of(as_hung(scene, findings), frame)
     holes = hole_schedule(route, scene, frame)
     measure = measure_first(route, scene, frame, findings)
     return TakeOff(

@@ -4,17 +4,21 @@ from __future__ import annotations
 
 from routeviz.catalog import table
 from routeviz.model.finding import Finding, State
-from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import Part, PartKind, Penetration, Route
 from routeviz.model.scene import AboveKind, Scene, WallSide
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import BuyLine
-from routeviz.takeoff.holes import block_in, main_axis, needs_sleeve, on_block, sleeved_in
+from routeviz.takeoff.boxing import boxing_lines
+from routeviz.takeoff.cover import as_hung, cover_lines
+from routeviz.takeoff.holes import block_in, main_axis, on_block
 from routeviz.takeoff.lumber import lumber_lines, openings
+from routeviz.takeoff.masonry import cored, is_log, making_good, of_board, sleeved_in
+from routeviz.takeoff.oldholes import closing_lines
 from routeviz.takeoff.words import hole_text, running, size_text
 from routeviz.units import flow_text, length_text
 
-__all__ = ["behind_board", "building_lines", "cover_gap_in", "needs_makeup", "patched"]
+__all__ = ["behind_board", "building_lines", "needs_makeup", "patched"]
 
 _SIDE_OPEN_IN = 24.0  # duct this far above the ceiling is reached from above
 
@@ -26,8 +30,10 @@ def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Fin
     lines += _siding(route, scene, frame)
     lines += _fireblocks(route, scene, frame)
     lines += _wrap(route, scene)
-    lines += _patches(route, scene, frame)
-    lines += _cover(scene)
+    lines += _patches(route, as_hung(scene, findings), frame)
+    lines += making_good(route, scene, frame)
+    lines += closing_lines(route, scene, frame)
+    lines += cover_lines(scene, findings) + boxing_lines(route, scene, findings)
     if needs_makeup(scene, findings):
         lines += _makeup(scene)
     return lines
@@ -37,17 +43,14 @@ def _sleeves(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, 
     """A sleeve for each hole through masonry or concrete, in the sizes of the hole."""
     ruled = {f.ruling.solid: f.ruling.verdict.value for f in findings if f.ruling is not None}
     found: list[BuyLine] = []
-    for crossing in route.penetrations:
+    for crossing in cored(route, frame):
         solid = frame.solid(crossing.solid)
-        if not needs_sleeve(solid.kind):
-            continue
         size = hole_text(crossing.shape, sleeved_in(crossing), metric=scene.metric)
         length = length_text(crossing.through_in, metric=scene.metric)
         named = f"{solid.label}: {ruled[solid.id]}" if solid.id in ruled else solid.label
+        how = "sealed in" if is_log(crossing, frame) else "mortared in"
         found.append(
-            BuyLine(
-                "sleeve", f"{size}, {length} long", 1, "each", f"{named}; mortared in, made good round it", (solid.id,)
-            )
+            BuyLine("sleeve", f"{size}, {length} long", 1, "each", f"{named}; {how}, made good round it", (solid.id,))
         )
     return found
 
@@ -108,10 +111,8 @@ def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     margin = float(table("stock")["patch"]["margin_in"])
     framed = [o for o in openings(route, frame) if o.upright]
     found: list[BuyLine] = []
-    for crossing in route.penetrations:
+    for crossing in of_board(route, frame):
         solid = frame.solid(crossing.solid)
-        if solid.kind is not SolidKind.BOARD:
-            continue
         opening = next((o for o in framed if frame.solid(o.member).side is solid.side), None)
         if opening is not None and main_axis(crossing.direction) != 2:
             # from neighbour stud to neighbour stud, from above the header to below the sill
@@ -181,38 +182,6 @@ def _strip(part: str, length_in: float, scene: Scene, where: str) -> BuyLine:
         "board to open and patch", size_text(spacing, length_in, metric=scene.metric), 1, "strip",
         f"{where}, from member to member", (part,),
     )  # fmt: skip
-
-
-def cover_gap_in(scene: Scene) -> float | None:
-    """Give the height the chimney cover must fill [in], up to a sloped ceiling too; None without cover or height."""
-    bottom = scene.hood_bottom_in
-    if scene.hood.cover is None or bottom is None:
-        return None
-    return ceiling_over_hood_in(scene) - bottom - scene.hood.body_in
-
-
-def _cover(scene: Scene) -> list[BuyLine]:
-    gap, cover = cover_gap_in(scene), scene.hood.cover
-    if gap is None or cover is None:
-        return []
-
-    def text(length_in: float) -> str:
-        return length_text(length_in, metric=scene.metric)
-
-    half, top = cover.width_in / 2, ceiling_over_hood_in(scene)
-    sides = [ceiling_at_in(scene, scene.hood.centre_in + s * half) - top for s in (-1, 1)]
-    slope = ""
-    if any(abs(s) > 1 / 64 for s in sides):
-        left, right = (text(gap + s) for s in sides)
-        slope = f"; in its middle: the top is cut to the slope, {left} long on the left and {right} on the right"
-    if gap < cover.min_in - 1e-9:
-        note = f"shortest {text(cover.min_in)}: cut {text(cover.min_in - gap)} off the upper section's hidden end"
-        return [BuyLine("chimney cover, cut", text(gap), 1, "each", f"{note}, as its maker allows{slope}")]
-    if gap > cover.max_in + 1e-9:
-        note = f"longest {text(cover.max_in)}: extension for {text(gap - cover.max_in)} more"
-        return [BuyLine("chimney cover extension", text(gap), 1, "each", f"{note}{slope}")]
-    how = "pull out to this height" if slope else "pull out to this height, no cut"
-    return [BuyLine("chimney cover, as supplied", text(gap), 1, "each", f"{how}{slope}")]
 
 
 def needs_makeup(scene: Scene, findings: tuple[Finding, ...]) -> bool:

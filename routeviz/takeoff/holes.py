@@ -5,15 +5,15 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from routeviz.catalog import table
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import Near, Penetration, Route
-from routeviz.model.scene import RoofForm, RunDirection, Scene, WallSide
-from routeviz.model.solids import FaceKind, Frame, Solid, SolidKind, Vec3
+from routeviz.model.scene import Scene, WallSide
+from routeviz.model.solids import ExitFace, FaceKind, Frame, Solid, SolidKind, Vec3
 from routeviz.model.takeoff import Hole
+from routeviz.takeoff.masonry import lies_on, needs_sleeve, sleeved_in
 from routeviz.units import length_text
 
-__all__ = ["block_in", "hole_schedule", "main_axis", "needs_sleeve", "on_block", "sleeved_in"]
+__all__ = ["block_in", "hole_schedule", "main_axis", "on_block"]
 
 _UP_THERE = (SolidKind.DECK, SolidKind.COVERING)
 
@@ -21,18 +21,6 @@ _UP_THERE = (SolidKind.DECK, SolidKind.COVERING)
 def main_axis(direction: Vec3) -> int:
     """Give the axis a direction follows most: 0 along the hood wall, 1 through it, 2 up."""
     return max(range(3), key=lambda k: (abs(direction[k]), k))
-
-
-def needs_sleeve(kind: SolidKind) -> bool:
-    """Whether a hole through such a solid is lined with a sleeve."""
-    return kind in (SolidKind.MASONRY, SolidKind.SLAB)
-
-
-def sleeved_in(crossing: Penetration) -> tuple[float, float]:
-    """Give the hole for a sleeve [in]: the duct and the sleeve's allowance, never less than the duct's clearance."""
-    more = float(table("members")["masonry"]["sleeve_in"]["value"])
-    first, second = (max(hole, duct + more) for hole, duct in zip(crossing.hole_in, crossing.size_in, strict=True))
-    return first, second
 
 
 def on_block(solid: Solid) -> bool:
@@ -74,20 +62,14 @@ def hole_schedule(route: Route, scene: Scene, frame: Frame) -> tuple[Hole, ...]:
 
 def _as_wide_as_its_sleeve(hole: Hole, every: list[Hole], route: Route, frame: Frame) -> Hole:
     """Widen the hole in a plaster or render that lies on masonry: the sleeve, or its core bit, goes through both."""
-    if (
-        hole.note
-        or hole.shape == "ellipse"
-        or frame.solid(hole.solid).kind not in (SolidKind.BOARD, SolidKind.CLADDING)
-    ):
+    if hole.note or hole.shape == "ellipse":
         return hole
     crossing = next(p for p in route.penetrations if p.solid == hole.solid and p.centre == hole.centre)
-    for other in route.penetrations:
-        if not needs_sleeve(frame.solid(other.solid).kind):
-            continue
-        if min(math.dist(crossing.leave, other.centre), math.dist(other.leave, crossing.centre)) < 1 / 16:
-            sleeve = next(h for h in every if h.solid == other.solid and h.centre == other.centre)
-            return replace(hole, size_in=sleeve.size_in, note="as wide as the sleeve behind it")
-    return hole
+    behind = lies_on(crossing, route, frame)
+    if behind is None:
+        return hole
+    sleeve = next(h for h in every if h.solid == behind.solid and h.centre == behind.centre)
+    return replace(hole, size_in=sleeve.size_in, note="as wide as the sleeve behind it")
 
 
 def _follows(before: Penetration, after: Penetration) -> bool:
@@ -125,7 +107,7 @@ def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: 
         centre=crossing.centre,
         note=note,
         duct_in=crossing.size_in,
-        outside=_from_outside(crossing, solid.kind, scene),
+        outside=_from_outside(crossing, solid.kind, route, scene, frame),
         group=group,
         member=_beside(crossing, route, scene),
     )
@@ -147,10 +129,11 @@ def _edges(crossing: Penetration, space_id: str, scene: Scene) -> _Edges:
     return _Edges(-y, "out from the hood wall", height, floor)
 
 
-def _from_outside(crossing: Penetration, kind: SolidKind, scene: Scene) -> str:
+def _from_outside(crossing: Penetration, kind: SolidKind, route: Route, scene: Scene, frame: Frame) -> str:
     """Say how to find the centre on the outer face; "" for a layer inside."""
     if kind in _UP_THERE:
-        return _on_roof(crossing, scene)
+        face = next((f for f in frame.faces if f.id == route.termination.face), None)
+        return _on_roof(crossing, face, scene)
     if kind not in (SolidKind.CLADDING, SolidKind.SHEATHING, SolidKind.MASONRY):
         return ""
     words = "drill the centre through from inside, then cut from outside"
@@ -162,14 +145,16 @@ def _from_outside(crossing: Penetration, kind: SolidKind, scene: Scene) -> str:
     return words
 
 
-def _on_roof(crossing: Penetration, scene: Scene) -> str:
-    roof = scene.roof
-    if roof is None or roof.form is not RoofForm.GABLE:
-        return "drill the centre up from inside"
-    along = crossing.centre[0] if roof.ridge is RunDirection.OUT else -crossing.centre[1]
-    slope = abs(along - roof.ridge_at_in) * math.hypot(1.0, roof.pitch)
-    down = length_text(slope, metric=scene.metric)
-    return f"drill the centre up from inside; check: {down} down the slope from the ridge"
+def _on_roof(crossing: Penetration, face: ExitFace | None, scene: Scene) -> str:
+    """Give the centre along the slope from what a tape hooks on up there."""
+    words = {"ridge": "down the slope from the ridge", "high edge": "down the slope from the high edge",
+             "eave": "up the slope from the eave"}  # fmt: skip
+    checks = []
+    for edge in face.edges if face is not None else ():
+        if face is not None and edge.label in words:
+            along = abs(crossing.centre[edge.axis] - edge.at_in) * math.hypot(1.0, face.plane[1 + edge.axis])
+            checks.append(f"{length_text(along, metric=scene.metric)} {words[edge.label]}")
+    return "drill the centre up from inside" + (f"; check: {', '.join(checks)}" if checks else "")
 
 
 def _beside(crossing: Penetration, route: Route, scene: Scene) -> str:

@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from routeviz.catalog import table
 from routeviz.geometry import bounds
 from routeviz.model.overhead import ceiling_at_in
-from routeviz.model.scene import Fastener, Scene, WallFrame, WallSide
+from routeviz.model.scene import Assumption, Fastener, Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.model.takeoff import Mark
-from routeviz.units import MM_PER_IN
+from routeviz.units import MM_PER_IN, length_text
 
-__all__ = ["fastener_for", "hood_marks", "marks_in_wood"]
+__all__ = ["assumptions", "bracket_words", "fastener_for", "hood_marks", "marks_in_wood"]
 
 _WOOD = (
     SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.HEADER, SolidKind.SILL, SolidKind.PLATE,
@@ -64,17 +64,31 @@ def _bracket(scene: Scene, frame: Frame) -> tuple[Mark, ...]:
     half = scene.hood.cover.width_in / 2 - float(row["from_side_in"])
     places = (scene.hood.centre_in - half, scene.hood.centre_in + half)
     # the bracket is level: under a slope its lower side decides
-    height = min(ceiling_at_in(scene, x) for x in places) - float(row["below_ceiling_in"])
-    return tuple(_mark(f"B{n}", x, height, row, 0.0, "bracket", scene, frame) for n, x in enumerate(places, start=1))
+    height = min(ceiling_at_in(scene, x) for x in places) - float(row["below_ceiling_in"]) - float(row["holes_down_in"])
+    marks = (_mark(f"B{n}", x, height, row, 0.0, "bracket", scene, frame) for n, x in enumerate(places, start=1))
+    return tuple(replace(mark, piece=f"bracket's {bracket_words(scene)}") for mark in marks)
+
+
+def bracket_words(scene: Scene) -> str:
+    """Say where the bracket's own edge lies; its screws sit lower."""
+    row = table("stock")["fastener"]["bracket"]
+    return f"top edge {length_text(float(row['below_ceiling_in']), metric=scene.metric)} below the ceiling"
+
+
+def assumptions(scene: Scene) -> tuple[Assumption, ...]:
+    """Give what the marks take for granted about the cover's bracket, which no scene describes."""
+    if scene.hood.cover is None:
+        return ()
+    down = length_text(float(table("stock")["fastener"]["bracket"]["holes_down_in"]), metric=scene.metric)
+    return (Assumption("hood.cover", f"bracket's {bracket_words(scene)}, its screws {down} under that edge",
+                       "common practice; the bracket's own holes decide"),)  # fmt: skip
 
 
 def _mark(
     label: str, left_in: float, height_in: float, row: dict[str, Any], proud_in: float, kind: str,
     scene: Scene, frame: Frame,
 ) -> Mark:  # fmt: skip
-    # a bracket's screws sit below its top edge; what counts is the wood there
-    probe = height_in - 1.0 if kind == "bracket" else height_in
-    backing = _backing(left_in, probe, float(row["edge_in"]) if "edge_in" in row else 0.25, scene, frame)
+    backing = _backing(left_in, height_in, float(row["edge_in"]) if "edge_in" in row else 0.25, scene, frame)
     into = "plug" if backing.solid_wall else "screw" if backing.wood else "anchor"
     fastener, pilot_in = fastener_for(row, into, metric=scene.metric)
     return Mark(

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from routeviz.geometry import bounds
 from routeviz.model.finding import Finding, State
+from routeviz.model.members import together
 from routeviz.model.route import Near, Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame, Solid, SolidKind, tolerance_in
@@ -63,20 +64,24 @@ def _nearest(route: Route, frame: Frame) -> list[Near]:
 
 def _merged(found: list[MeasureFirst]) -> list[MeasureFirst]:
     """Join members that stand in line, such as a joist under its rafter: one tape reading answers for both."""
-    kept: dict[tuple[str, str, float], MeasureFirst] = {}
+    alike: dict[tuple[str, str, float], list[MeasureFirst]] = {}
     for item in found:
         label, _, edge = item.what.rpartition(", ")
-        key = (edge, item.assumed, item.slack_in) if label else (item.what, item.assumed, item.slack_in)
-        if key not in kept or not label:
-            kept[key] = item
-            continue
-        first = kept[key]
-        both = f"{first.what.rpartition(', ')[0]} and {label}, {edge}"
-        kept[key] = replace(
-            first, what=both, ids=(*first.ids, *item.ids), tolerance_in=max(first.tolerance_in, item.tolerance_in),
-            assumed_only=first.assumed_only or item.assumed_only,
-        )  # fmt: skip
-    return list(kept.values())
+        alike.setdefault((edge if label else item.what, item.assumed, item.slack_in), []).append(item)
+    return [_as_one(items) for items in alike.values()]
+
+
+def _as_one(items: list[MeasureFirst]) -> MeasureFirst:
+    """Say of members in line what is said of one of them; the least sure of them decides."""
+    first = items[0]
+    if len(items) == 1:
+        return first
+    edge = first.what.rpartition(", ")[2]
+    return replace(
+        first, what=f"{together(i.what.rpartition(', ')[0] for i in items)}, {edge}",
+        ids=tuple(name for i in items for name in i.ids), tolerance_in=max(i.tolerance_in for i in items),
+        assumed_only=any(i.assumed_only for i in items),
+    )  # fmt: skip
 
 
 def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:

@@ -7,7 +7,7 @@ import math
 from routeviz.model.scene import SectionShape, SectionSize
 from routeviz.units import MM_PER_IN, inch_text, length_text, mm_text
 
-__all__ = ["angle_text", "hole_text", "running", "section_text", "size_text"]
+__all__ = ["angle_text", "covering", "hole_text", "running", "section_text", "size_text"]
 
 
 def section_text(section: SectionSize, *, metric: bool = False) -> str:
@@ -41,6 +41,21 @@ def hole_text(shape: str, size_in: tuple[float, float], *, metric: bool = False)
 def angle_text(angle_deg: float) -> str:
     """Write an angle without needless decimals: ``45°``, ``22.5°``."""
     return f"{angle_deg:.1f}".removesuffix(".0") + "°"
+
+
+def covering(area_in2: float, *, metric: bool = False) -> tuple[float, str]:
+    """Give what is sold by area, never less than needed: whole square feet, or tenths of a square metre.
+
+    Examples
+    --------
+    >>> covering(1924.0)
+    (14, 'sq ft')
+    >>> covering(1924.0, metric=True)
+    (1.3, 'm²')
+    """
+    if metric:
+        return math.ceil(area_in2 * (MM_PER_IN / 1000.0) ** 2 * 10 - 1e-9) / 10, "m²"
+    return math.ceil(area_in2 / 144.0 - 1e-9), "sq ft"
 
 
 def running(length_in: float, *, metric: bool = False) -> tuple[int, str]:

@@ -9,6 +9,7 @@ from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
 from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Step
+from routeviz.takeoff.masonry import cored, of_board
 from routeviz.takeoff.mending import mending_steps
 from routeviz.takeoff.work_closing import closing_steps, duct_steps, end_steps, hood_steps
 from routeviz.takeoff.work_opening import before_steps, marking_steps, opening_up_steps
@@ -25,7 +26,11 @@ def order_of_work(
         f.state is State.BROKEN and f.must and not f.waived and not f.code.startswith("MBR-") for f in findings
     ):  # a member to cut has steps of its own
         return in_order(
-            [*before_steps(findings, measure, scene), *mending_steps(findings), *end_steps(route, scene, findings)]
+            [
+                *before_steps(findings, measure, scene),
+                *mending_steps(findings, board=_board(route, frame)),
+                *end_steps(route, scene, findings),
+            ]
         )
     steps = [
         *before_steps(findings, measure, scene),
@@ -33,10 +38,15 @@ def order_of_work(
         *opening_up_steps(route, scene, frame, holes),
         *duct_steps(route, frame),
         *closing_steps(route, scene, frame, findings, marks),
-        *hood_steps(route, scene, marks),
+        *hood_steps(route, scene, findings, marks),
         *end_steps(route, scene, findings),
     ]
     return in_order(steps)
+
+
+def _board(route: Route, frame: Frame) -> bool:
+    """Whether board hides any of the run, or it meets no masonry at all."""
+    return bool(of_board(route, frame)) or not cored(route, frame)
 
 
 def in_order(steps: Iterable[Step]) -> tuple[Step, ...]:

@@ -2,16 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from routeviz.model.finding import Finding
 from routeviz.model.route import PartKind, Route
 from routeviz.model.scene import AboveKind, Scene
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Mark, Sheet, Step
 from routeviz.takeoff.backing import needs_backing
-from routeviz.takeoff.building import cover_gap_in, needs_makeup, patched
+from routeviz.takeoff.boxing import box_steps
+from routeviz.takeoff.building import needs_makeup, patched
+from routeviz.takeoff.cover import as_hung, cover_steps
 from routeviz.takeoff.hangers import hangers
 from routeviz.takeoff.holes import main_axis, on_block
-from routeviz.units import length_text
+from routeviz.takeoff.marks import bracket_words
+from routeviz.takeoff.masonry import plastered
+from routeviz.takeoff.oldholes import old_hole_steps
+from routeviz.units import drill_text, length_text
 
 __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
 
@@ -53,7 +60,7 @@ def closing_steps(
     """Give what is closed and looked at before the boards are: fireblocking, wrap, makeup air, supply, inspection."""
     steps: list[Step] = []
     sheets = (SolidKind.BOARD, SolidKind.SUBFLOOR, SolidKind.SLAB)
-    passed = [p for p in route.penetrations if frame.solid(p.solid).kind in sheets]
+    passed = [p for p in route.penetrations if frame.solid(p.solid).kind in sheets and not plastered(p, route, frame)]
     if passed:
         level = any(main_axis(p.direction) == 2 for p in passed)
         where = "at ceiling and floor level with fireblocking" if level else "where it passes a wall's board"
@@ -70,17 +77,25 @@ def closing_steps(
         Step("wire", "Bring the hood's supply to its entry point.", ("marks", "power", "look"), "",
              "By a licensed electrician where the law asks for one.", Sheet.HOOD_WALL)
     )  # fmt: skip
+    closed_holes = old_hole_steps(route, scene, frame)
+    steps += closed_holes
     steps.append(
         Step("inspect", "Have the duct, the cut members and the wire inspected before they are covered.",
-             ("seal", "cap", "fireblock", "wrap", "ties", "wire", "frame", "makeup", "backing"),
+             ("seal", "cap", "fireblock", "wrap", "ties", "wire", "frame", "makeup", "backing",
+              *(s.id for s in closed_holes)),
              "Signed off, or not asked for where you live. Take photographs.", "", Sheet.FINDINGS)
     )  # fmt: skip
-    if needs_backing(scene, marks) or patched(route, scene, frame):
-        steps.append(Step("patch", "Patch the boards.", ("inspect",), "", "", Sheet.PARTS))
+    closed = (
+        ["Patch the boards."] if needs_backing(scene, marks) or patched(route, as_hung(scene, findings), frame) else []
+    )
+    if any(plastered(p, route, frame) and frame.solid(p.solid).kind is SolidKind.BOARD for p in route.penetrations):
+        closed.append("Make good the plaster round the duct: a finishing coat over the mortar.")
+    if closed:
+        steps.append(Step("patch", " ".join(closed), ("inspect",), "", "", Sheet.PARTS))
     return steps
 
 
-def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step]:
+def hood_steps(route: Route, scene: Scene, findings: tuple[Finding, ...], marks: tuple[Mark, ...]) -> list[Step]:
     """Give the hanging of the hood and its cover."""
     upper = [m for m in marks if m.row == "upper"]
     lower = [m for m in marks if m.row == "lower"]
@@ -97,14 +112,14 @@ def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step
     if upper:
         proud = length_text(upper[0].stand_off_in, metric=scene.metric)
         anchors = "set anchors where a mark says so, " if any(not (m.wood or m.backed) for m in upper) else ""
-        text = f"Drill the pilots, {anchors}drive the upper screws and leave them {proud} proud."
+        text = f"Drill the pilots, {_drills((*upper, *lower), scene)}; {anchors}drive the upper screws and leave them {proud} proud."
         steps.append(Step("screws", text, ("patch", "inspect", "backing", "marks"), "Pull on each screw before it carries anything.",
                           "", Sheet.MARKING))  # fmt: skip
     if bracket:
         steps.append(
             Step(
                 "bracket",
-                "Fix the cover's bracket under the ceiling.",
+                f"Fix the cover's bracket through its own holes, its {bracket_words(scene)}; pilots {_drills(bracket, scene)}.",
                 ("patch", "inspect", "marks"),
                 "",
                 "",
@@ -131,11 +146,13 @@ def hood_steps(route: Route, scene: Scene, marks: tuple[Mark, ...]) -> list[Step
         )
         held = "No gap is seen round the collar; if there is one, take the hood down and try again."
     steps.append(Step("connect", joint, ("lift", "seal"), held, "", Sheet.SECTION))
-    gap = cover_gap_in(scene)
-    if gap is not None:
-        text = f"Set the cover to {length_text(gap, metric=scene.metric)} and fix it to its bracket."
-        steps.append(Step("cover", text, ("connect", "bracket"), "", "", Sheet.PARTS))
-    return steps
+    return [*steps, *cover_steps(scene, findings), *box_steps(route, scene, findings)]
+
+
+def _drills(marks: Sequence[Mark], scene: Scene) -> str:
+    """Give the drills for some marks, the smaller first: ``3/16 in`` or ``3/16 in and 7/16 in as marked``."""
+    sizes = [drill_text(size, metric=scene.metric) for size in sorted({m.pilot_in for m in marks})]
+    return sizes[0] if len(sizes) == 1 else f"{' and '.join(sizes)} as marked"
 
 
 def end_steps(route: Route, scene: Scene, findings: tuple[Finding, ...]) -> list[Step]:
@@ -149,6 +166,6 @@ def end_steps(route: Route, scene: Scene, findings: tuple[Finding, ...]) -> list
     if needs_makeup(scene, findings):
         text += " The makeup-air damper opens with the hood."
     return [
-        Step("test", text, ("connect", "cover", "cap", "makeup", "patch"), "Air leaves outdoors and nowhere else.",
+        Step("test", text, ("connect", "cover", "box", "cap", "makeup", "patch"), "Air leaves outdoors and nowhere else.",
              "A spilling flue means carbon monoxide: switch off and call the trade.", Sheet.AIR)
     ]  # fmt: skip

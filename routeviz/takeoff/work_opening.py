@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from routeviz.catalog import table
 from routeviz.model.finding import Finding, State
+from routeviz.model.members import together
 from routeviz.model.route import Route
 from routeviz.model.scene import CooktopKind, Scene, WallFrame, WallSide
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Sheet, Step
 from routeviz.takeoff.building import behind_board
-from routeviz.takeoff.holes import main_axis, needs_sleeve
 from routeviz.takeoff.lumber import openings
+from routeviz.takeoff.masonry import core_step, cored, is_log, lies_on, of_board, pilot_text
 from routeviz.units import length_text
 
 __all__ = ["before_steps", "marking_steps", "opening_up_steps"]
@@ -84,50 +86,76 @@ def opening_up_steps(route: Route, scene: Scene, frame: Frame, holes: tuple[Hole
     """Give the opening of the house, from a small look inside to the hole outside and its sleeve."""
     if not holes:
         return []
-    inspection = "2 in" if not scene.metric else "50 mm"
     kinds = {frame.solid(h.solid).kind for h in holes}
-    if (
-        not _framed(scene)
-        and SolidKind.FURRING not in kinds
-        and all(main_axis(p.direction) == 1 for p in route.penetrations)
-    ):
-        look = "Drill a small hole at each hole's centre and watch the dust and the drill: hollows, iron, a joint."
-    else:
-        look = (f"Cut a small opening of {inspection} at each hole's centre in the board and look and feel inside with a light "
-                "and a mirror.")  # fmt: skip
-    steps = [
-        Step("look", look, ("marks", "power", "protect"),
-             "No wire, pipe, gas or member within the full circle; members stand where the drawing has them.",
-             "Shallow cut only: set the blade to the board's thickness.", Sheet.HOLES)
-    ]  # fmt: skip
+    core = cored(route, frame)
+    steps = [_look(route, scene, frame)]
     cut = openings(route, frame)
     if cut:
-        names = ", ".join(o.label for o in cut)
+        names, verb = together(o.label for o in cut), "is" if len(cut) == 1 else "are"
         steps.append(
-            Step("frame", f"Frame the opening and hold the load before {names} is cut.", ("look",),
+            Step("frame", f"Frame the opening and hold the load before {names} {verb} cut.", ("look",),
                  "The finding for this member allows the cut, or an engineer has signed it.",
                  "Shore the ceiling before a bearing member is cut.", Sheet.FINDINGS)
         )  # fmt: skip
     steps += _strips(route, scene, frame)
-    steps.append(
-        Step("inside", "Cut the holes inside, layer by layer, to the hole schedule.", ("look", "frame", "open", "strip"), "",
-             "Eye and breathing protection; keep hands off blind cavities.", Sheet.HOLES)
-    )  # fmt: skip
+    with_core = {p.solid for p in route.penetrations if p in core or lies_on(p, route, frame) is not None}
+    if any(p.solid not in with_core for p in route.penetrations):
+        steps.append(
+            Step("inside", "Cut the holes inside, layer by layer, to the hole schedule.", ("look", "frame", "open", "strip"), "",
+                 "Eye and breathing protection; keep hands off blind cavities.", Sheet.HOLES)
+        )  # fmt: skip
     if SolidKind.PLATE in kinds:
         steps.append(Step("ties", "Cut the plates and nail the ties across them.", ("inside",), "Every tie is on before the "
                           "duct covers it.", "", Sheet.PARTS))  # fmt: skip
     roof = route.termination.kind is FaceKind.ROOF
-    if route.termination.kind is not None:
+    through = core[-1] if core and holes[-1].group == _group(core[-1].solid, holes) else None
+    inner = [p for p in core if p is not through]
+    steps += [core_step(p, f"core-{n}", ("look", "inside", "ties"), scene, frame) for n, p in enumerate(inner, start=1)]
+    waits = ("look", "inside", "ties", *(f"core-{n}" for n in range(1, len(inner) + 1)))
+    if through is not None and route.termination.kind is not None:
+        steps.append(core_step(through, "outside", waits, scene, frame))
+    elif route.termination.kind is not None:
         where = "roof" if roof else "wall"
         caution = "Ladder tied, fall protection on, nobody below; not in wind or wet." if roof else "Ladder tied off."
         steps.append(
             Step("outside", f"Drill the centre through the {where} from inside, then cut from outside round it.",
-                 ("inside", "ties"), "The drill came out where the outside drawing shows it.", caution, Sheet.OUTSIDE)
+                 waits, "The drill came out where the outside drawing shows it.", caution, Sheet.OUTSIDE)
         )  # fmt: skip
-    if any(needs_sleeve(kind) for kind in kinds):
-        steps.append(Step("sleeve", "Set the sleeve and make good round it with mortar.", ("inside", "outside"),
+    if core:
+        how = "seal round it" if all(is_log(p, frame) for p in core) else "make good round it with mortar"
+        steps.append(Step("sleeve", f"Set the sleeve and {how}.", (*waits, "outside"),
                           "The sleeve falls a little to outdoors, and the duct slides through it.", "", Sheet.HOLES))  # fmt: skip
     return steps
+
+
+def _group(solid: str, holes: tuple[Hole, ...]) -> int:
+    return next(h.group for h in holes if h.solid == solid)
+
+
+def _look(route: Route, scene: Scene, frame: Frame) -> Step:
+    """Give the first, small opening: through board a window to look in by, through masonry a pilot to the other face."""
+    boards, core = of_board(route, frame), cored(route, frame)
+    looks, cautions, holds = [], [], ["No wire, pipe, gas or member within the full circle"]
+    if boards:
+        opening = length_text(float(table("stock")["patch"]["inspection_in"]), metric=scene.metric)
+        looks.append(f"Cut a small opening of {opening} at each hole's centre in the board and look and feel inside with a light "
+                     "and a mirror.")  # fmt: skip
+        cautions.append("Shallow cut only: set the blade to the board's thickness.")
+        holds.append("members stand where the drawing has them")
+    if core:
+        named = together(frame.solid(p.solid).label for p in core)
+        looks.append(f"Drill a pilot hole of {pilot_text(scene)} right through the {named} at the hole's centre: it finds the "
+                     "other face and tells the thickness. Watch the dust and the drill: hollows, iron, a joint.")  # fmt: skip
+        cautions.append("Nobody behind the wall. Dust of masonry holds silica: suction at the drill, a fitted mask."
+                        if not all(is_log(p, frame) for p in core) else "Nobody behind the wall.")  # fmt: skip
+        holds.append("the pilot came out where the drawing shows it, and the wall is as thick as planned")
+    if not looks:
+        looks.append(
+            "Drill a small hole at each hole's centre and watch the dust and the drill: hollows, iron, a joint."
+        )
+    return Step(
+        "look", " ".join(looks), ("marks", "power", "protect"), f"{'; '.join(holds)}.", " ".join(cautions), Sheet.HOLES
+    )
 
 
 def _strips(route: Route, scene: Scene, frame: Frame) -> list[Step]:
@@ -142,8 +170,9 @@ def _strips(route: Route, scene: Scene, frame: Frame) -> list[Step]:
         )  # fmt: skip
     furring = [s.label for p in route.penetrations if (s := frame.solid(p.solid)).kind is SolidKind.FURRING]
     if furring:
+        one = "it" if len(set(furring)) == 1 else "them"
         steps.append(
-            Step("strip", f"Fix {' and '.join(dict.fromkeys(furring))} to the wall beyond both cuts, then cut it and let the "
+            Step("strip", f"Fix {together(furring)} to the wall beyond both cuts, then cut {one} and let the "
                  "backing blocks in.", ("look",), "The strip's ends sit tight on the wall.",
                  "Old plaster falls in sheets: cut it gently.", Sheet.PARTS)
         )  # fmt: skip

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import math
+import re
 from dataclasses import replace
 
 import handmade
 import pytest
 import samples
 
+from routeviz import reports
+from routeviz.drawings import sheets
+from routeviz.drawings.primitives import Text
 from routeviz.model.scene import WallFrame, WallSide
 from routeviz.model.solids import Box, SolidKind
-from routeviz.takeoff import count
+from routeviz.takeoff import assumptions, count
 from routeviz.takeoff.holes import hole_schedule
 from routeviz.takeoff.marks import hood_marks
 
@@ -71,11 +75,11 @@ def test_marks_agree_with_the_framing() -> None:
         assert mark.holds.startswith("stud") if inside else mark.holds.startswith("board only")
 
 
-def test_bracket_is_an_eighth_below_the_ceiling() -> None:
+def test_bracket_screws_are_an_inch_under_its_edge() -> None:
     bracket = [m for m in hood_marks(samples.scene(), handmade.frame()) if m.row == "bracket"]
-    # common practice: 1/8 in below the ceiling, pilot 5/32 in into the plate
+    # common practice: edge 1/8 in below the ceiling at 96 in, screws 1 in under it, pilot 5/32 in into the plate
     assert [(m.left_in, m.height_in, m.pilot_in, m.wood) for m in bracket] == [
-        (65.5, 95.875, 0.15625, True), (74.5, 95.875, 0.15625, True),
+        (65.5, 94.875, 0.15625, True), (74.5, 94.875, 0.15625, True),
     ]  # fmt: skip
 
 
@@ -95,3 +99,27 @@ def test_no_mounting_height_no_marks() -> None:
     taken = count(handmade.up_route(), scene, handmade.frame())
     assert taken.marks == ()
     assert not any(s.id == "screws" for s in taken.steps)
+
+
+def test_where_the_brackets_edge_lies_is_said_and_its_screws_are_drawn_lower() -> None:
+    plan = handmade.plan()
+    assert plan.best is not None
+    said = "bracket's top edge 1/8 in below the ceiling"
+    assert {m.piece for m in plan.best.takeoff.marks} == {"", said}
+    text = " ".join(reports.plan_text(plan).split())
+    for mark in (m for m in plan.best.takeoff.marks if m.row == "bracket"):
+        assert re.search(rf"{mark.label}: \S+( \S+)? in from the left wall, 94 7/8 in up; .*?; {said}", text)
+    (step,) = [s for s in plan.best.takeoff.steps if s.id == "bracket"]
+    assert "its top edge 1/8 in below the ceiling" in step.text
+    page = next(p for p in sheets(plan) if p.name == "marking")
+    words = " ".join(item.text for item in page.items if isinstance(item, Text))
+    assert f"B{said[1:]}, its screws" in words
+    assert "94 7/8" in words
+    assert "95 7/8" not in words
+
+
+def test_what_is_taken_for_the_bracket_stands_among_the_assumptions() -> None:
+    (found,) = assumptions(samples.scene())
+    assert found.value.endswith("below the ceiling, its screws 1 in under that edge")
+    bare = samples.scene()
+    assert assumptions(replace(bare, hood=replace(bare.hood, cover=None))) == ()

@@ -14,7 +14,8 @@ from routeviz.model.scene import AboveKind, Cover, RoofForm, RunDirection, Scene
 from routeviz.model.solids import Box, Crossing, Frame, Solid, SolidKind
 from routeviz.model.takeoff import BuyLine
 from routeviz.takeoff import count
-from routeviz.takeoff.building import behind_board, cover_gap_in
+from routeviz.takeoff.building import behind_board
+from routeviz.takeoff.cover import cover_gap_in
 from routeviz.takeoff.marks import hood_marks
 
 
@@ -201,4 +202,4 @@ def test_a_level_bracket_hangs_from_the_lower_side() -> None:
     scene = under_a_slope(40.0, Cover(16.0, 48.0, 12.0, 13.0))
     brackets = [m for m in hood_marks(scene, handmade.frame()) if m.row == "bracket"]
     assert [m.left_in for m in brackets] == [35.5, 44.5]
-    assert {m.height_in for m in brackets} == {96.0 + 17.75 - 0.125}
+    assert {m.height_in for m in brackets} == {96.0 + 17.75 - 0.125 - 1.0}

@@ -40,7 +40,7 @@ def _in(diameter_in: float) -> Context:
 
 RULE = Rule(
     code="AIR-SPEED",
-    title="Air speed in the duct",
+    title="Air speed at the labelled flow",
     scope=Scope.ROUTE,
     checks="The speed that the labelled flow would have in the narrowest part of the duct.",
     why="Fast air is loud and loses its pressure on the way; the labelled flow then stays on the label.",

@@ -2,44 +2,16 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from dataclasses import replace
 
-from routeviz.model.finding import Finding, State
-from routeviz.model.route import Penetration
+from routeviz.model.finding import Finding
+from routeviz.model.oldholes import centre_of, met_by, size_in
 from routeviz.model.scene import Obstacle, ObstacleKind
 from routeviz.rules.bench import OUT, hood_wall_solid, kitchen, look, meets, straight_out
 from routeviz.rules.context import Context
-from routeviz.rules.cuts import main_axis
-from routeviz.rules.outcome import arithmetic, at_least, settled
+from routeviz.rules.outcome import arithmetic, at_least, yes_or_no
 from routeviz.rules.registry import Rule, Scope
-
-
-def _size(hole: Obstacle) -> float:
-    return hole.diameter_in if hole.diameter_in is not None else min(hole.width_in, hole.height_in)
-
-
-def _centre(hole: Obstacle) -> tuple[float, float, float]:
-    return (hole.left_in + hole.width_in / 2, -hole.out_in - hole.depth_in / 2, hole.bottom_in + hole.height_in / 2)
-
-
-def _nearest(hole: Obstacle, crossings: tuple[Penetration, ...]) -> tuple[float, Penetration] | None:
-    """Give the crossing in the hole's plane whose middle is nearest to it, and how far off it is."""
-    middle = _centre(hole)
-    thin = min(range(3), key=lambda a: (hole.width_in, hole.depth_in, hole.height_in)[a])
-    found = []
-    for crossing in crossings:
-        axis = main_axis(crossing.direction)
-        near = (
-            min(crossing.centre[axis], crossing.leave[axis]) - 6.0
-            <= middle[axis]
-            <= max(crossing.centre[axis], crossing.leave[axis]) + 6.0
-        )
-        if axis == thin or (hole.diameter_in is not None and near):
-            off = math.hypot(*(crossing.centre[a] - middle[a] for a in range(3) if a != axis))
-            found.append((off, crossing))
-    return min(found, key=lambda f: f[0]) if found else None
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
@@ -49,15 +21,13 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     for hole in context.scene.obstacles:
         if hole.kind is not ObstacleKind.HOLE:
             continue
-        met, size, name = _nearest(hole, context.the_route().penetrations), _size(hole), hole.id.replace("-", " ")
-        title, place = rule.title if name == rule.title.lower() else f"{rule.title}: {name}", _centre(hole)
-        need = max(met[1].hole_in) if met is not None else 0.0
-        if met is None or met[0] > (size + need) / 2:
-            found = at_least(
-                rule, arithmetic("old_hole", 0.0, must=False), size, where=(hole.id,), place=place, title=title
-            )
-            yield settled(found, State.FINE, "not used: close it, insulate it and seal it on the outside")
+        met, size, name = met_by(hole, context.the_route().penetrations), size_in(hole), hole.id.replace("-", " ")
+        title, place = rule.title if name == rule.title.lower() else f"{rule.title}: {name}", centre_of(hole)
+        if met is None:
+            yield yes_or_no(rule, arithmetic("old_hole", 0.0, must=False), True, where=(hole.id,), place=place,
+                            title=f"{title}, not used", detail="close it, insulate it and seal it on the outside")  # fmt: skip
             continue
+        need = max(met[1].hole_in)
         off = context.length(met[0])
         own = replace(arithmetic("hole", need + (2 * met[0] if met[0] > play else 0.0), must=False), note="")
         yield at_least(rule, own, size, where=(hole.id, met[1].solid), place=place, title=title,

@@ -12,7 +12,7 @@ from routeviz.model.scene import Cover, Scene
 from routeviz.model.solids import Vec3
 from routeviz.rules.bench import duct, kitchen, look, straight_up
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import arithmetic, at_least
+from routeviz.rules.outcome import arithmetic, at_least, at_most
 from routeviz.rules.registry import Rule, Scope
 from routeviz.rules.whereabouts import pieces
 
@@ -58,10 +58,15 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     if not found:
         return
     least, place = min(found)
-    yield at_least(
-        rule, arithmetic("cover_room", 0.0, must=False), least, where=("cover",), place=place,
-        remedy="Keep the offset above the ceiling, move the hood under the duct, or do without the cover.",
-    )  # fmt: skip
+    limit = arithmetic("cover_room", 0.0, must=False)
+    if least < 0:
+        yield at_most(
+            rule, limit, -least, where=("cover",), place=place, title="Duct outside the chimney cover",
+            detail="the cover cannot be set whole: its side would have to be cut out",
+            remedy="Keep the offset above the ceiling, move the hood under the duct, or do without the cover.",
+        )  # fmt: skip
+        return
+    yield at_least(rule, limit, least, where=("cover",), place=place)
 
 
 def _slim() -> Scene:
