@@ -15,14 +15,11 @@ from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Near, Route
 from routeviz.model.scene import Scene, WallSide
-from routeviz.model.solids import Frame, Solid, SolidKind
+from routeviz.model.solids import STUD_KINDS, Frame, Solid, SolidKind
 
 __all__ = ["break_line", "draw_elevation", "duct_top_in", "highest_in", "number_members"]
 
-_HIDDEN = (
-    SolidKind.STUD, SolidKind.PLATE, SolidKind.JACK, SolidKind.HEADER, SolidKind.SILL, SolidKind.CRIPPLE,
-    SolidKind.BLOCKING, SolidKind.SERVICE, SolidKind.FURRING,
-)  # fmt: skip
+_HIDDEN = (*STUD_KINDS, SolidKind.BLOCKING, SolidKind.SERVICE, SolidKind.FURRING)
 _IN_FRONT = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.OBSTACLE, SolidKind.GLAZING, SolidKind.DOOR)
 _NEAR_WALL_IN = 30.0
 

@@ -12,15 +12,11 @@ from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import Scene
-from routeviz.model.solids import Box, Solid, SolidKind
+from routeviz.model.solids import JOIST_KINDS, RAFTER_KINDS, STUD_KINDS, Box, Solid, SolidKind
 
 __all__ = ["View", "ceiling_line", "draw_cut", "draw_duct", "fits_scale"]
 
-_TIMBER = (
-    SolidKind.STUD, SolidKind.PLATE, SolidKind.JACK, SolidKind.HEADER, SolidKind.SILL, SolidKind.CRIPPLE,
-    SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD,
-    SolidKind.WEB, SolidKind.BEAM, SolidKind.FURRING,
-)  # fmt: skip
+_TIMBER = (*STUD_KINDS, *JOIST_KINDS, *RAFTER_KINDS, SolidKind.FURRING)
 _SHEET_FILL = {
     SolidKind.BOARD: ink.BOARD, SolidKind.SHEATHING: ink.SHEATHING, SolidKind.CLADDING: ink.CABINET,
     SolidKind.SUBFLOOR: ink.SHEATHING, SolidKind.DECK: ink.SHEATHING, SolidKind.COVERING: ink.ROOF,

@@ -8,7 +8,16 @@ from routeviz.geometry import bounds
 from routeviz.model.finding import Finding, State
 from routeviz.model.route import Near, Route
 from routeviz.model.scene import Scene
-from routeviz.model.solids import Frame, Solid, SolidKind, tolerance_in
+from routeviz.model.solids import (
+    JOIST_KINDS,
+    OPENING_KINDS,
+    RAFTER_KINDS,
+    STUD_KINDS,
+    Frame,
+    Solid,
+    SolidKind,
+    tolerance_in,
+)
 from routeviz.model.takeoff import MeasureFirst
 from routeviz.units import length_text
 
@@ -26,10 +35,6 @@ _BY_TAPE = (
     "FIT-ROOM",
     "TRM-",
 )  # findings about what a tape reads
-_JOISTS = (SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.BEAM)
-_RAFTERS = (SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD, SolidKind.WEB)
-_STUDS = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.SILL, SolidKind.HEADER)
-_OPENINGS = (SolidKind.GLAZING, SolidKind.DOOR)
 _THINGS = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.SERVICE, SolidKind.OBSTACLE)
 
 
@@ -57,7 +62,7 @@ def _nearest(route: Route, frame: Frame) -> list[Near]:
             continue
         if near.solid not in least or near.gap_in < least[near.solid].gap_in:
             least[near.solid] = near
-    wanted = (*_JOISTS, *_RAFTERS, *_STUDS, *_OPENINGS, *_THINGS)
+    wanted = (*JOIST_KINDS, *RAFTER_KINDS, *STUD_KINDS, *OPENING_KINDS, *_THINGS)
     return [n for n in least.values() if frame.solid(n.solid).kind in wanted]
 
 
