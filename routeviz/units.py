@@ -34,6 +34,7 @@ __all__ = [
     "parse_quantity",
     "quantity_text",
     "spare_text",
+    "spelled",
     "ticks",
 ]
 
@@ -361,7 +362,8 @@ def length_text(length_in: float, *, metric: bool = False, long: bool = False) -
 _COUNTED = ("no elbow", "one elbow", "two elbows", "three elbows", "four elbows", "five elbows", "six elbows")
 _METRIC = {  # factor, unit and decimals; ft, lb exact, water at 4 degC after NIST SP 811 appendix B
     "ft/min": (0.00508, "m/s", 1), "fpm": (0.00508, "m/s", 1), "in wg": (249.08891, "Pa", 0), "ft": (0.3048, "m", 1),
-    "lb": (0.45359237, "kg", 0), "in3": (0.016387064, "l", 0),
+    "lb": (0.45359237, "kg", 0), "in3": (0.016387064, "l", 0), "thousandths of an inch": (0.0254, "mm", 2),
+    "in per ft": (1000 / 12, "mm per m", 0),
 }  # fmt: skip
 _IMPERIAL = {
     "ft/min": (1.0, "ft/min", 0), "fpm": (1.0, "ft/min", 0), "in wg": (1.0, "in wg", 2), "ft": (1.0, "ft", 0),
@@ -419,6 +421,20 @@ def limit_text(limit: float, relation: str, unit: str, *, measured: bool, metric
     if measured:
         return f"{relation} {spare_text(limit, unit, metric=metric)}".strip()
     return f"{relation or 'asks for'} {quantity_text(limit, unit, metric=metric)}"
+
+
+_BRACED = re.compile(r"\{([^{}]+)\}")
+
+
+def spelled(text: str, *, metric: bool = False) -> str:
+    """Write the lengths that stand in braces in a text in the units of the scene.
+
+    Examples
+    --------
+    >>> spelled("{24 in} to {30 in} is usual"), spelled("{24 in} to {30 in} is usual", metric=True)
+    ('24 in to 30 in is usual', '610 mm to 762 mm is usual')
+    """
+    return _BRACED.sub(lambda found: length_text(parse_length(found[1]), metric=metric), text)
 
 
 def gain_text(value: float, unit: str, *, metric: bool = False) -> str:

@@ -35,7 +35,7 @@ class Limit:
     must: bool
     source: str
     said: str  # as the document states it: "750 mm"
-    note: str = ""
+    note: str = ""  # lengths in braces: "{24 in} to {30 in} is usual"
     source_words: str = ""  # for a maker's limit, which is in no catalogue
 
     @property

@@ -107,7 +107,9 @@ def ruling_findings(context: Context, rule: Named) -> Iterator[Finding]:
     for solid, cut in cut_members(context):
         if member_code(solid) != rule.code:
             continue
-        ruling = member_verdict(solid, cut, context.profile, frame=context.frame, maker=maker)
+        ruling = member_verdict(
+            solid, cut, context.profile, frame=context.frame, maker=maker, metric=context.scene.metric
+        )
         if ruling is not None:
             yield finding_of(rule, ruling, solid, cut.place)
 
@@ -131,7 +133,9 @@ def blocker_rulings(
             if solid is None or solid.id in found:
                 continue
             hole = hole_box(blocker.at, axis, section, scene.duct.clearance_in)
-            ruling = member_verdict(solid, cut_by(solid, hole, axis), profile, frame=frame, maker=scene.rules.maker)
+            ruling = member_verdict(
+                solid, cut_by(solid, hole, axis), profile, frame=frame, maker=scene.rules.maker, metric=scene.metric
+            )
             if ruling is not None:
                 found[solid.id] = ruling
     return tuple(found.values())

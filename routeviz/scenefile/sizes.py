@@ -29,11 +29,12 @@ __all__ = ["MemberSize", "Section", "SizeText", "split_layer"]
 
 
 class SizeText(NamedTuple):
-    """A member's cross-section: what people call it, and its real width and depth [in]."""
+    """A member's cross-section: what people call it, its real width and depth [in], and whether that is a trade size."""
 
     text: str
     width_in: float
     depth_in: float
+    nominal: bool = False
 
 
 _BY = re.compile(r"\s*[x×]\s*", re.IGNORECASE)
@@ -70,7 +71,7 @@ class MemberSize(Reader):
         text = value.strip()
         nominal = re.fullmatch(r"(\d+)\s*[x×]\s*(\d+)", text, re.IGNORECASE)
         if nominal and nominal[1] in dressed and nominal[2] in dressed:
-            return SizeText(f"{nominal[1]}x{nominal[2]}", float(dressed[nominal[1]]), float(dressed[nominal[2]]))
+            return SizeText(f"{nominal[1]}x{nominal[2]}", float(dressed[nominal[1]]), float(dressed[nominal[2]]), True)
         if not _HAS_UNIT.search(text) and not file_is_metric(info):
             raise unreadable("not a known lumber size", remedy)
         try:
