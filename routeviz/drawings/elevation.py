@@ -124,7 +124,7 @@ def _window(sketch: Sketch, view: View, solid: Solid, scene: Scene) -> None:
             view.axis, view.frame, (max(left, x0 + 1.6), max(low, z0 + 1.6), min(right, x1 - 1.6), min(high, z1 - 1.6))
         )
         sketch.rect(view.at(inner.region[0], inner.region[1]), view.at(inner.region[2], inner.region[3]), ink.FINE)
-    operable = any(o.operable and o.id == solid.label.replace(" ", "-") for o in scene.wall(WallSide.HOOD).openings)
+    operable = any(o.operable and solid.id == f"{WallSide.HOOD}-{o.id}" for o in scene.wall(WallSide.HOOD).openings)
     _name_inside(sketch, view, solid, ", opens" if operable else "")
 
 
