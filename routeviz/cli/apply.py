@@ -34,8 +34,8 @@ def apply_fix(scene: Path, number: int, fixes: Sequence[Fix]) -> Path:
     Raises
     ------
     OutputError
-        If there is no such fix, the file is there already or cannot be written, or the new file does not plan
-        without must-findings.
+        If there is no such fix, the file is there already or cannot be written, or the new file leaves another
+        must-finding than the fix says.
     """
     from routeviz import pipeline, studies
 
@@ -45,7 +45,7 @@ def apply_fix(scene: Path, number: int, fixes: Sequence[Fix]) -> Path:
     target, fix = target_for(scene, number), fixes[number - 1]
     text = fixed_text(scene.read_bytes().decode("utf-8"), fix)
     again = pipeline.plan(load_text(text, target), alternatives=1)
-    if again.best is None or studies.must_broken(again):
+    if again.best is None or {f.title for f in studies.must_broken(again)} - set(fix.left):
         raise OutputError(f"fix {number} does not hold once it is written down: {again.answer} Nothing was written")
     write_text(target, text)
     print(f"{target}: {fix.words} ({fix.recheck})", file=sys.stderr)  # noqa: T201

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass
 from itertools import groupby, pairwise
 
@@ -13,7 +13,7 @@ from routeviz.drawings.sketch import Sketch, hatch_lines
 from routeviz.drawings.tape import TAPE_HEIGHT, draw_tape
 from routeviz.geometry import bounds
 from routeviz.model.finding import Verdict
-from routeviz.model.plan import Plan
+from routeviz.model.plan import Plan, broken_everywhere
 from routeviz.model.solids import Solid, SolidKind
 from routeviz.units import length_text
 
@@ -70,10 +70,10 @@ def _by(plan: Plan) -> str:
     return labels[0][0].upper() + digits if digits else ""
 
 
-def _answer(plan: Plan) -> tuple[str, bool, str]:
+def _answer(plan: Plan, everywhere: Collection[str]) -> tuple[str, bool, str]:
     if plan.verdict is Verdict.NO_PLACE:
         return "none", False, ""
-    if plan.best is None or plan.verdict is Verdict.BLOCKED:
+    if plan.best is None or any(f.code not in everywhere for f in plan.must_broken):
         return "blocked", False, _by(plan)
     route = plan.best.route
     boxed = route.boxed_in > 0
@@ -82,12 +82,17 @@ def _answer(plan: Plan) -> tuple[str, bool, str]:
     return "one" if route.elbows <= 1 else "two" if route.elbows <= 2 else "more", boxed, ""
 
 
-def stretches(row: Sequence[Plan]) -> tuple[Stretch, ...]:
-    """Join the places of one height; each place reaches half way to its neighbours."""
+def stretches(row: Sequence[Plan], everywhere: Collection[str] = ()) -> tuple[Stretch, ...]:
+    """Join the places of one height; each place reaches half way to its neighbours.
+
+    Must-findings of the codes `everywhere` say nothing of a place.
+    """
     places = [plan.scene.hood.centre_in for plan in row]
     step = min((b - a for a, b in pairwise(places)), default=1.0)
     found = []
-    for (kind, boxed, by), group in groupby(zip(places, row, strict=True), key=lambda entry: _answer(entry[1])):
+    for (kind, boxed, by), group in groupby(
+        zip(places, row, strict=True), key=lambda entry: _answer(entry[1], everywhere)
+    ):
         members = [place for place, _ in group]
         found.append(Stretch(members[0] - step / 2, members[-1] + step / 2, kind, boxed, by))
     return tuple(found)
@@ -114,7 +119,10 @@ def tape_page(rows: Sequence[Sequence[Plan]], *, hood_at: tuple[float, float] | 
     high = 18.0 + 11.0 + _BAND * len(rows) + TAPE_HEIGHT + 18.0 + 20.0
     sketch = Sketch((2.0, 2.0, _WIDTH - 2.0, high - 2.0))
     sketch.text((_LEFT, high - 9.0), f"{scene.name}: the tape", ink.TITLE, Face.SERIF)
+    everywhere = broken_everywhere(plan for row in rows for plan in row)
     under = "what each inch of the hood wall gives, as seen from the room; taller is better"
+    if everywhere:
+        under += f"; still to clear everywhere: {', '.join(everywhere.values())}"
     sketch.text((_LEFT, high - 13.5), under, ink.BODY, colour=ink.INK2)
     top = high - 25.0
     base = top - _BAND * len(rows) - TAPE_HEIGHT - 7.5
@@ -131,7 +139,7 @@ def tape_page(rows: Sequence[Sequence[Plan]], *, hood_at: tuple[float, float] | 
     for n, row in enumerate(reversed(rows)):
         floor = top - _BAND * (n + 1)
         _height(sketch, row[0], floor, own)
-        for stretch in stretches(row):
+        for stretch in stretches(row, everywhere):
             _bar(sketch, stretch, across, floor)
         sketch.line((_LEFT, floor), (_WIDTH - _RIGHT, floor), ink.FINE)
     draw_tape(
@@ -146,7 +154,9 @@ def tape_page(rows: Sequence[Sequence[Plan]], *, hood_at: tuple[float, float] | 
     )
     _members(sketch, studs, across, (base - 1.0 - _MEMBER, base - 1.0), "studs", above=False)
     _legend(
-        sketch, {s.kind for row in rows for s in stretches(row)}, any(s.boxed for row in rows for s in stretches(row))
+        sketch,
+        {s.kind for row in rows for s in stretches(row, everywhere)},
+        any(s.boxed for row in rows for s in stretches(row, everywhere)),
     )
     return Page("tape", f"{scene.name}: the tape", _WIDTH, high, tuple(sketch.items))
 

@@ -11,15 +11,17 @@ What the search may rely on:
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from routeviz.freespace.barriers import barrier, region, up
-from routeviz.freespace.ends import StartError, collar, exits
+from routeviz.freespace.ends import StartError, collar, exits, reach_x
 from routeviz.freespace.zones import Place, passage_regions, places
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Limits, OffsetChoice, Section
 from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import Frame, Passage
 from routeviz.units import TICKS_PER_IN, ticks
 
-__all__ = ["StartError", "carve"]
+__all__ = ["StartError", "carve", "reach_x"]
 
 _SHIFT_STEP_IN = 0.25  # offsets are offered in steps that a tape shows
 _SHIFT_STEP_MM = 5.0
@@ -71,8 +73,13 @@ def _closed(found: tuple[Place, ...]) -> tuple[Barrier, ...]:
 
 
 def carve(
-    frame: Frame, scene: Scene, section: SectionSize, *, heights_in: tuple[float, float] | None = None
-) -> FreeSpace:  # fmt: skip
+    frame: Frame,
+    scene: Scene,
+    section: SectionSize,
+    *,
+    heights_in: tuple[float, float] | None = None,
+    places_in: Sequence[tuple[float, float]] | None = None,
+) -> FreeSpace:
     """Turn a framed scene into the search's problem for one duct section.
 
     Parameters
@@ -85,6 +92,8 @@ def carve(
         The duct to lay.
     heights_in : two floats, optional
         Between which mounting heights the hood may move when that makes a duct simpler [in].
+    places_in : sequence of two floats, optional
+        Closed intervals of hood centres at which the hood has room; the whole wall when left out [in].
 
     Returns
     -------
@@ -109,7 +118,7 @@ def carve(
         lo=limit.lo,
         hi=limit.hi,
         section=_section(scene, section),
-        start=collar(scene, half_in, _cover_top_in(frame, scene), heights_in),
+        start=collar(scene, half_in, _cover_top_in(frame, scene), heights_in, places_in),
         limits=_limits(scene, section),
         barriers=tuple(solids) + _closed(found),
         boxing=passage_regions(found, Passage.BOXING),

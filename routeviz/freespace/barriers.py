@@ -100,10 +100,11 @@ def barrier(solid: Solid, clearance_in: float, *, rated: bool = False) -> Barrie
     if solid.crossing is Crossing.GHOST:
         return None
     if rated or solid.crossing is Crossing.NEVER:
-        grown = region(solid.shape, max(clearance_in, solid.clearance_in))
+        grow = max(clearance_in, solid.clearance_in)
         lies = solid.member.axis if solid.member is not None and not rated else None
         across = (lies not in (None, 0), lies not in (None, 1), lies not in (None, 2))
-        return Barrier(solid.id, solid.label, BarrierKind.SOLID, grown, (True, True, True), across)
+        stops = (True, True, True)
+        return Barrier(solid.id, solid.label, BarrierKind.SOLID, region(solid.shape, grow), stops, across, up(grow))
     through = _through(solid)
     runs = (through != 0, through != 1, through != 2)
     kind = BarrierKind.SHEET if solid.crossing is Crossing.PASS else BarrierKind.MEMBER

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from routeviz.errors import RoutevizError
 from routeviz.freespace.barriers import down, up
@@ -11,7 +12,7 @@ from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import ExitFace, FaceKind, KeepOut
 from routeviz.units import MM_PER_IN, TICKS_PER_IN, ticks
 
-__all__ = ["StartError", "collar", "exits"]
+__all__ = ["StartError", "collar", "exits", "reach_x"]
 
 
 class StartError(RoutevizError):
@@ -60,8 +61,15 @@ def exits(faces: tuple[ExitFace, ...], scene: Scene, section: SectionSize) -> tu
     return tuple(found)
 
 
+def reach_x(scene: Scene, places_in: Sequence[tuple[float, float]]) -> tuple[tuple[int, int], ...]:
+    """Give the places of the collar that go with closed intervals of hood centres [ticks]."""
+    across = scene.hood.outlet.across_in
+    return tuple((up(low + across), down(high + across)) for low, high in places_in)
+
+
 def collar(
-    scene: Scene, half_in: float, cover_top_in: float, heights_in: tuple[float, float] | None = None
+    scene: Scene, half_in: float, cover_top_in: float, heights_in: tuple[float, float] | None = None,
+    places_in: Sequence[tuple[float, float]] | None = None,
 ) -> Start:  # fmt: skip
     """Give where the duct begins.
 
@@ -77,7 +85,7 @@ def collar(
         raise StartError("The hood has no mounting height yet. Give `mount` in the scene, or let the plan choose it")
     x = hood.centre_in + outlet.across_in
     side = hood.width_in / 2
-    reach_x = (up(side + outlet.across_in), down(scene.kitchen.width_in - side + outlet.across_in))
+    free = reach_x(scene, places_in if places_in is not None else [(side, scene.kitchen.width_in - side)])
     rear = outlet.place == "rear"
     z = scene.hood_bottom_in + (outlet.up_in if rear else hood.body_in + outlet.collar_in)
     reach_z, step = None, ticks(1 / MM_PER_IN if scene.metric else 1 / 16)  # as in texts of lengths
@@ -85,7 +93,7 @@ def collar(
         low, high = (ticks(z - (hood.mount_in or 0.0) + h) for h in heights_in)
         reach_z = (low, high)
     if rear:
-        return Start((ticks(x), 0, ticks(z)), 1, 1, wide_axes=(0,), reach_x=reach_x, reach_z=reach_z, step_z=step)
+        return Start((ticks(x), 0, ticks(z)), 1, 1, wide_axes=(0,), reach_x=free, reach_z=reach_z, step_z=step)
     slack = (0, 0, 0, 0)
     if hood.cover is not None:
         side = hood.cover.width_in / 2 - half_in
@@ -94,5 +102,5 @@ def collar(
         slack = (max(0, down(room[0])), max(0, down(room[1])), max(0, down(room[2])), max(0, down(room[3])))
     return Start(
         (ticks(x), ticks(-outlet.out_in), ticks(z)), 2, 1, hood.cover is not None, ticks(cover_top_in),
-        slack, (0,) if outlet.section.width_in > outlet.section.height_in else (0, 1), reach_x, reach_z, step,
+        slack, (0,) if outlet.section.width_in > outlet.section.height_in else (0, 1), free, reach_z, step,
     )  # fmt: skip

@@ -60,6 +60,7 @@ class Barrier:
     region: Region
     runs: tuple[bool, bool, bool]  # whether it blocks runs along x, y, z
     across: tuple[bool, bool, bool] = (False, False, False)  # along which a framing member lies crosswise to a run
+    grown: int = 0  # by how much the region is larger than the thing, for its clearance [ticks]
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +144,7 @@ class Start:
 
     `covered` says that a chimney cover hides the riser, and an elbow with a run straight back to the wall, below
     `cover_top`. `cover_slack` is how far an offset may shift inside the cover: left, right, out, back (always >= 0).
-    The reaches are coordinates of the collar.
+    The reaches are coordinates of the collar: closed intervals, from left to right, where nothing is in the hood's way.
     """
 
     point: Ticks
@@ -153,7 +154,9 @@ class Start:
     cover_top: int = 0
     cover_slack: tuple[int, int, int, int] = (0, 0, 0, 0)
     wide_axes: tuple[int, ...] = (0, 1, 2)  # how a rectangular section may lie on the collar
-    reach_x: tuple[int, int] = (-(1 << 40), 1 << 40)  # where the collar may go with the hood along the wall
+    reach_x: tuple[tuple[int, int], ...] = (
+        (-(1 << 40), 1 << 40),
+    )  # where the collar may go with the hood along the wall
     reach_z: tuple[int, int] | None = None  # and in height; None: the hood's height is not to be changed
     step_z: int = TICKS_PER_IN // 16  # in which steps a height can be written down
 

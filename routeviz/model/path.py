@@ -62,7 +62,7 @@ class Blocker:
 
     id: str
     label: str
-    overlap_in: float  # how far it reaches into the duct with its clearance
+    overlap_in: float  # how far it reaches into the duct itself; what it must keep away from it is not counted
     at: Vec3
     kind: str = "solid"  # "solid", "keep-out", "zone", or "straight" when a straight would be too short
     axis: int | None = None  # along which the duct would run through it; None when that is not told

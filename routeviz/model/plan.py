@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from routeviz.model.airflow import AirNeed, AirResult, MakeupAir
-from routeviz.model.finding import Finding, MemberRuling, Verdict
+from routeviz.model.finding import Finding, MemberRuling, State, Verdict
 from routeviz.model.path import Paths
 from routeviz.model.route import Route
 from routeviz.model.scene import Assumption, Scene
 from routeviz.model.solids import Frame
 from routeviz.model.takeoff import Mark, TakeOff
 
-__all__ = ["SCHEMA_VERSION", "Option", "Plan"]
+__all__ = ["SCHEMA_VERSION", "Option", "Plan", "broken_everywhere"]
 
 SCHEMA_VERSION = 1
 
@@ -61,3 +62,20 @@ class Plan:
         order = {"broken": 0, "close": 1, "fine": 2, "not checked": 3, "does not apply": 4}
         every = self.findings + (self.options[0].findings if self.options else ())
         return tuple(sorted(every, key=lambda f: (order[f.state], not f.must, f.code)))
+
+    @property
+    def must_broken(self) -> tuple[Finding, ...]:
+        """Give the broken must-findings that nobody has waived."""
+        return tuple(f for f in self.all_findings if f.state is State.BROKEN and f.must and not f.waived)
+
+
+def broken_everywhere(plans: Iterable[Plan]) -> dict[str, str]:
+    """Give the must-findings that are broken wherever a hood has a way out: they say nothing of its place.
+
+    Returns
+    -------
+    dict of str to str
+        Code to title; empty where no plan has a way out.
+    """
+    every = [{f.code: f.title for f in plan.must_broken} for plan in plans if plan.best is not None]
+    return {code: title for code, title in every[0].items() if all(code in e for e in every)} if every else {}

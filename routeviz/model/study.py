@@ -29,7 +29,7 @@ class FixKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Fix:
-    """A change of the scene that was planned again and clears every must-finding.
+    """A change of the scene that was planned again and clears every must-finding that a change of place can clear.
 
     `changes` are scene-file fields with their new values, ready to be written; an empty value takes the field out.
     """
@@ -43,15 +43,18 @@ class Fix:
     boxed_in: float
     flow_cfm: float
     close: int  # findings that stay close
-    broken: int  # should-findings that stay broken; must-findings are 0
+    broken: int  # findings that stay broken; none is a must but those `left`
     verdict: Verdict
     answer: str
     members: tuple[str, ...] = ()  # members framed round, with what that takes
+    left: tuple[str, ...] = ()  # must-findings that no change of place clears, such as makeup air
 
     @property
     def recheck(self) -> str:
         """Say what planning again found; the only promise that is made."""
         broken = "0 broken" if not self.broken else f"{self.broken} broken, none a must"
+        if self.left:
+            broken = f"{self.broken} broken, still to clear: {', '.join(self.left)}"
         return f"planned again: {broken}, {elbows_text(self.elbows)}"
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 from routeviz.model.airflow import AirStatus
@@ -67,18 +68,13 @@ def _blocked(scene: Scene, paths: Paths) -> str:
     if paths.outcome is Outcome.LIMIT_REACHED:
         return f"Gave up at the stated limit of {paths.facts.elbow_limit} elbows: none was found, none is excluded."
     if paths.outcome is Outcome.BAD_START:
-        where = _first_blocker(paths)
-        return f"The hood's outlet itself is blocked{f' by {where.label}' if where else ''}: no duct can start there."
-    where = _first_blocker(paths)
-    if where is None:
+        told = _told(paths)
+        return f"The hood's outlet itself is blocked{f' by {told.blockers[0].label}' if told else ''}: no duct can start there."
+    told = _told(paths)
+    if told is None:
         return f"None exists: no way out with {paths.facts.elbow_limit} elbows or fewer."
-    shift = _least_shift(paths)
-    fix = (
-        f" Shift {_length(abs(shift[0]), scene)} {'left' if shift[0] < 0 else 'right'} and it goes {shift[1]}."
-        if shift
-        else ""
-    )
-    return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {_met(where, scene)}.{fix}"
+    fix = f" {_shifted(told, scene)}." if told.shift_in is not None and told.verified else ""
+    return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {_met(told.blockers[0], scene)}.{fix}"
 
 
 def _met(met: Blocker, scene: Scene) -> str:
@@ -98,41 +94,71 @@ def _met(met: Blocker, scene: Scene) -> str:
     return f"{met.label} is {_length(met.overlap_in, scene)} into the duct"
 
 
-def _first_blocker(paths: Paths) -> Blocker | None:
-    """Name what to blame first: what bars a way that is open but for it, before a place that is closed for good."""
+def _told(paths: Paths) -> WhyNot | None:
+    """Give the way to tell of first: one that is open but for what bars it, before a place that is closed for good;
+    and of these the one that the least shift frees."""
     whys = [w for w in paths.why_not if w.blockers]
-    whys.sort(key=lambda w: (any(b.kind == "zone" for b in w.blockers), not w.verified))
-    return whys[0].blockers[0] if whys else None
+    return min(
+        whys,
+        key=lambda w: (
+            any(b.kind == "zone" for b in w.blockers),
+            not w.verified,
+            math.inf if w.shift_in is None else abs(w.shift_in),
+        ),
+        default=None,
+    )
 
 
-def _least_shift(paths: Paths) -> tuple[float, str] | None:
-    found = [(w.shift_in, w.wanted) for w in paths.why_not if w.shift_in is not None and w.verified]
-    return min(found, key=lambda s: abs(s[0])) if found else None
+def _side(shift_in: float, scene: Scene) -> str:
+    return f"{_length(abs(shift_in), scene)} {'left' if shift_in < 0 else 'right'}"
+
+
+def _shifted(why: WhyNot, scene: Scene) -> str:
+    return f"Shift {_side(why.shift_in or 0.0, scene)} and it goes {why.wanted}"
 
 
 def second_line(
-    scene: Scene, paths: Paths, options: Sequence[Option], members: Sequence[MemberRuling] = ()
-) -> str:  # fmt: skip
+    scene: Scene,
+    paths: Paths,
+    options: Sequence[Option],
+    members: Sequence[MemberRuling] = (),
+    word: Verdict = Verdict.BLOCKED,
+) -> str:
     """Say why not simpler, or why no other way. "Proven" only for a proof."""
     if scene.as_built:
         return "Judged as built; nothing was searched."
+    if word is Verdict.NO_PLACE:
+        return _elsewhere(scene, paths)
     if options and options[0].route.elbows == 0:
         return "Simpler? There is none: no elbow is the fewest a duct can have." + _proof(paths)
-    first = None if options else _first_blocker(paths)
-    told = next((w for w in paths.why_not if first is not None and first in w.blockers), None)
+    told = None if options or paths.outcome is not Outcome.NONE_EXISTS else _told(paths)
     reasons = [r for r in (_reason(scene, w, members) for w in paths.why_not if w is not told) if r]
-    if told is not None and _to_cut(told, members):
-        reasons.insert(0, _to_cut(told, members).strip())
-    if told is not None and told.middle_in is not None and told.verified:
-        side = "left" if told.middle_in < 0 else "right"
-        spare = f", {_length(told.spare_in, scene)} to spare" if told.spare_in else ""
-        reasons.insert(0, f"{_length(abs(told.middle_in), scene)} {side} is the middle of the bay{spare}.")
-    if told is not None and told.shift_other_in is not None and told.verified:
-        side = "left" if told.shift_other_in < 0 else "right"
-        reasons.insert(0, f"{_length(abs(told.shift_other_in), scene)} {side} frees it too.")
+    if told is not None:
+        reasons = [*_more_of(told, scene, members), *reasons]
     if not options:
         return " ".join([*reasons[:4], *_left_out(paths), _FALLBACK])
     return " ".join(reasons[:5]) + _proof(paths)
+
+
+def _elsewhere(scene: Scene, paths: Paths) -> str:
+    """Say for a hood that cannot hang here which way a duct would go from the nearest place where it can."""
+    freed = [w for w in paths.why_not if w.verified and w.shift_in is not None]
+    if not freed:
+        return "A duct from here was not judged further."
+    best = min(freed, key=lambda w: abs(w.shift_in or 0.0))
+    return f"{_shifted(best, scene)}: there the hood has room too."
+
+
+def _more_of(told: WhyNot, scene: Scene, members: Sequence[MemberRuling]) -> list[str]:
+    """Say what the answer leaves unsaid of the way that it tells of: the other side, the middle of the bay, the cut."""
+    said = []
+    if told.verified and told.shift_in is not None:
+        if told.shift_other_in is not None:
+            said.append(f"{_side(told.shift_other_in, scene)} frees it too.")
+        if told.middle_in is not None and abs(told.middle_in - told.shift_in) > 0.1:
+            spare = f", {_length(told.spare_in, scene)} to spare" if told.spare_in else ""
+            said.append(f"{_side(told.middle_in, scene)} is the middle of the bay{spare}.")
+    return [*said, *filter(None, [_to_cut(told, members).strip()])]
 
 
 def _left_out(paths: Paths) -> list[str]:
@@ -158,9 +184,9 @@ def _reason(scene: Scene, why: WhyNot, members: Sequence[MemberRuling]) -> str:
     first = why.blockers[0]
     text = f"Not {why.wanted}: {_met(first, scene)}."
     if why.shift_in is not None and why.verified:
-        text += f" Shift {_length(abs(why.shift_in), scene)} {'left' if why.shift_in < 0 else 'right'} and it goes {why.wanted}"
+        text += f" {_shifted(why, scene)}"
         if why.middle_in is not None and abs(why.middle_in - why.shift_in) > 0.1:
-            text += f", tight; {_length(abs(why.middle_in), scene)} {'left' if why.middle_in < 0 else 'right'} is the middle of the bay"
+            text += f", tight; {_side(why.middle_in, scene)} is the middle of the bay"
             text += f", {_length(why.spare_in, scene)} to spare" if why.spare_in else ""
         text += "."
     if why.lift_in is not None and why.verified:
@@ -180,4 +206,5 @@ def _to_cut(why: WhyNot, members: Sequence[MemberRuling]) -> str:
     ids = {b.id for b in why.crossing}
     verdicts = dict.fromkeys(str(m.verdict) for m in members if m.solid in ids)
     said = f": {' or '.join(verdicts)}" if verdicts else ""
-    return f" {why.wanted.capitalize()} from here would cut {' and '.join(b.label for b in why.crossing)}{said}."
+    way = why.wanted.capitalize() if why.wanted.startswith("straight") else f"A way {why.wanted}"
+    return f" {way} from here would cut {' and '.join(b.label for b in why.crossing)}{said}."

@@ -127,8 +127,9 @@ def _searched(
     frame: Frame, scene: Scene, profile: Profile, *, others: int, explained: bool, hidden: bool
 ) -> Paths:  # fmt: skip
     window = rules.mounting_window(scene, profile)
+    heights = rules.free_heights(scene, window.low_in, window.high_in) if explained else None
     space = freespace.carve(
-        frame, scene, scene.duct.sections[0], heights_in=(window.low_in, window.high_in) if explained else None
+        frame, scene, scene.duct.sections[0], heights_in=heights, places_in=rules.hood_places(scene)
     )
     return _found(space, others, explained, hidden)
 
@@ -205,7 +206,7 @@ def conclude(
         findings=findings,
         verdict=word,
         answer=answer(scene, paths, options, findings, word),
-        second=second_line(scene, paths, options, members),
+        second=second_line(scene, paths, options, members, word),
         assumptions=scene.assumptions,
         seconds=seconds,
         members=members,

@@ -19,7 +19,7 @@ def room_text(route: Route, *, metric: bool, width: int = 80) -> list[str]:
         return []
     lines = [wrap(_verdict(route.allowances, metric), width, "  ")]
     shown = [f"{a.label}, {_travel(a, metric)}" for a in route.allowances[:_MOST]]
-    lines.append(wrap("Before contact it may stand off by: " + " · ".join(shown), width, "  "))
+    lines.append(wrap("Room to spare: " + " · ".join(shown), width, "  "))
     return lines
 
 

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from routeviz.geometry import bounds
 from routeviz.model.finding import Verdict
-from routeviz.model.plan import Plan
+from routeviz.model.plan import Plan, broken_everywhere
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.reports.words import wrap
 from routeviz.units import elbows_text, length_text
@@ -36,24 +36,30 @@ def tape_text(plans: Sequence[Plan], *, width: int = 80) -> str:
         i = min(range(len(places)), key=lambda n: abs(places[n] - x))
         return plans[i] if abs(places[i] - x) <= max(step, 1.0) else None
 
-    marks = "".join(_mark(nearest((c + 0.5) * step)) for c in range(columns))
+    everywhere = broken_everywhere(plans)
+    marks = "".join(_mark(nearest((c + 0.5) * step), everywhere) for c in range(columns))
     rows = [
         _row("joists", _members(frame, SolidKind.JOIST, columns, step)),
         _row("route", marks),
         _row("tape", _ruler(columns, step, metric=scene.metric)),
         _row("studs", _members(frame, SolidKind.STUD, columns, step)),
     ]
-    return "\n".join([*rows, "", wrap(LEGEND, width, "  "), "", *_stretches(plans, width)])
+    lines = [*rows, "", wrap(LEGEND, width, "  "), ""]
+    if everywhere:
+        lines += [wrap(f"Still to clear, wherever the hood hangs: {', '.join(everywhere.values())}.", width, "  "), ""]
+    if any(plan.scene.cooktop.centre_in != scene.cooktop.centre_in for plan in plans):
+        lines += [wrap("The cooktop goes with the hood.", width, "  "), ""]
+    return "\n".join([*lines, *_stretches(plans, width, everywhere)])
 
 
 def _row(name: str, text: str) -> str:
     return f"{name:>8}  {text}".rstrip()
 
 
-def _mark(plan: Plan | None) -> str:
+def _mark(plan: Plan | None, everywhere: Collection[str]) -> str:
     if plan is None or plan.verdict is Verdict.NO_PLACE:
         return "·"
-    if plan.best is None or plan.verdict is Verdict.BLOCKED:
+    if plan.best is None or any(f.code not in everywhere for f in plan.must_broken):
         return "▨"
     route = plan.best.route
     if route.boxed_in > 0:
@@ -92,30 +98,34 @@ def _ruler(columns: int, step: float, *, metric: bool) -> str:
     return "".join(cells)
 
 
-def _stretches(plans: Sequence[Plan], width: int) -> list[str]:
+def _stretches(plans: Sequence[Plan], width: int, everywhere: Collection[str]) -> list[str]:
     """Say in words what each stretch of the wall gives, one line a stretch."""
     lines: list[str] = []
     begun = 0
     for i in range(1, len(plans) + 1):
-        if i == len(plans) or _same(plans[i]) != _same(plans[begun]):
+        if i == len(plans) or _same(plans[i], everywhere) != _same(plans[begun], everywhere):
             first, last = plans[begun], plans[i - 1]
             metric = first.scene.metric
             low, high = (length_text(p.scene.hood.centre_in, metric=metric) for p in (first, last))
             span = low if low == high else f"{low} to {high}"
-            lines.append(wrap(f"{_mark(first)} {span}: {_words(first)}", width, "  "))
+            lines.append(wrap(f"{_mark(first, everywhere)} {span}: {_words(first, everywhere)}", width, "  "))
             begun = i
     return lines
 
 
-def _same(plan: Plan) -> tuple[str, str, str]:
-    return _mark(plan), plan.verdict, _words(plan)
+def _same(plan: Plan, everywhere: Collection[str]) -> tuple[str, str]:
+    return _mark(plan, everywhere), _words(plan, everywhere)
 
 
-def _words(plan: Plan) -> str:
+def _words(plan: Plan, everywhere: Collection[str]) -> str:
     if plan.verdict is Verdict.NO_PLACE:
         return "no place for the hood"
     if plan.best is None:
         blockers = [b.label for w in plan.paths.why_not for b in w.blockers if b.kind != "zone"]
         return f"blocked by {blockers[0]}" if blockers else "blocked"
     route = plan.best.route
-    return f"{plan.verdict}. {route.words}, {elbows_text(route.elbows)}"
+    way = f"{route.words}, {elbows_text(route.elbows)}{', boxed in the room' if route.boxed_in > 0 else ''}"
+    broken = [f.title for f in plan.must_broken if f.code not in everywhere]
+    if broken:
+        return f"{plan.verdict}: {', '.join(dict.fromkeys(broken))}. {way}"
+    return way if everywhere else f"{plan.verdict}. {way}"

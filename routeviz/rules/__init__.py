@@ -9,6 +9,7 @@ from routeviz.rules.members import hole_limit_in, member_code, member_verdict
 from routeviz.rules.openings import header_rule
 from routeviz.rules.profiles import Limit, Profile, profile, profile_mistake, profiles
 from routeviz.rules.registry import FAMILIES, Rule, Scope, all_rules
+from routeviz.rules.room import free_heights, hood_places
 from routeviz.rules.touched import blocker_rulings
 from routeviz.rules.window import Bound, Window, mounting_window
 
@@ -34,9 +35,11 @@ __all__ = [
     "cut_by",
     "cut_of",
     "explain",
+    "free_heights",
     "header_rule",
     "hole_box",
     "hole_limit_in",
+    "hood_places",
     "keep_away",
     "member_code",
     "member_verdict",

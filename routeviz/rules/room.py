@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import ObstacleKind, OpeningKind, RunDirection, Scene, WallSide
@@ -11,7 +12,7 @@ from routeviz.model.solids import Box
 from routeviz.rules.cuts import overlap_in
 from routeviz.rules.outcome import EPSILON_IN
 
-__all__ = ["Clash", "free_places", "hood_boxes", "in_the_way", "room_beside"]
+__all__ = ["Clash", "free_heights", "free_places", "hood_boxes", "hood_places", "in_the_way", "room_beside"]
 
 _NO_BODY = frozenset({ObstacleKind.CHASE, ObstacleKind.HOLE})
 _BODY_WIDTH_IN, _BODY_DEPTH_IN = 14.0, 12.0  # of a hood without a cover
@@ -106,21 +107,48 @@ def _taken(scene: Scene) -> list[tuple[float, float]]:
             if _shares(box, thing.box, (1, 2)):
                 reach = (box.hi[0] - box.lo[0]) / 2
                 spans.append((thing.box.lo[0] - reach, thing.box.hi[0] + reach))
-    return sorted(spans)
+    return spans
+
+
+def _merged(spans: list[tuple[float, float]]) -> list[tuple[float, float]]:
+    merged: list[tuple[float, float]] = []
+    for a, b in sorted(spans):
+        if merged and a < merged[-1][1] - EPSILON_IN:
+            merged[-1] = (merged[-1][0], max(merged[-1][1], b))
+        else:
+            merged.append((a, b))
+    return merged
+
+
+def hood_places(scene: Scene) -> tuple[tuple[float, float], ...]:
+    """Give the closed intervals of hood centres at which nothing is in the way [in from the left wall]."""
+    return tuple((a, b) for (_, a), (b, _) in pairwise(_merged(_taken(scene))) if a <= b)
 
 
 def free_places(scene: Scene) -> tuple[float | None, float | None]:
     """Give the nearest hood centres to the left and to the right at which nothing is in the way [in from the left]."""
-    spans, x = _taken(scene), scene.hood.centre_in
-    merged: list[list[float]] = []
-    for a, b in spans:
-        if merged and a < merged[-1][1] - EPSILON_IN:
-            merged[-1][1] = max(merged[-1][1], b)
-        else:
-            merged.append([a, b])
-    left = max((a for a, b in merged if a <= x + EPSILON_IN and a > -_FAR_IN), default=None)
-    right = min((b for a, b in merged if b >= x - EPSILON_IN and b < _FAR_IN), default=None)
+    places, x = hood_places(scene), scene.hood.centre_in
+    left = max((min(b, x) for a, b in places if a <= x + EPSILON_IN), default=None)
+    right = min((max(a, x) for a, b in places if b >= x - EPSILON_IN), default=None)
     return left, right
+
+
+def free_heights(scene: Scene, low_in: float, high_in: float) -> tuple[float, float]:
+    """Give how far the mounting height may go within two limits before the hood meets something [in].
+
+    The limits themselves where something is in the way already.
+    """
+    mount = scene.hood.mount_in
+    if mount is None or any(True for _ in in_the_way(scene)):
+        return low_in, high_in
+    for thing in _things(scene):
+        for box in hood_boxes(scene):
+            if _shares(box, thing.box, (0, 1)):
+                if thing.box.lo[2] >= box.hi[2] - EPSILON_IN:
+                    high_in = min(high_in, mount + thing.box.lo[2] - box.hi[2])
+                else:
+                    low_in = max(low_in, mount + thing.box.hi[2] - box.lo[2])
+    return low_in, high_in
 
 
 def room_beside(scene: Scene) -> tuple[float, str, str]:

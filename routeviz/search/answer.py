@@ -11,7 +11,7 @@ from routeviz.model.path import Outcome, Paths, SearchFacts, WhyNot
 from routeviz.search.alternatives import alternatives
 from routeviz.search.centring import centred
 from routeviz.search.measure import centreline, touches_itself
-from routeviz.search.moves import moves
+from routeviz.search.moves import lying, moves
 from routeviz.search.nearest import why_not_fewer
 from routeviz.search.simpler import why_not_straight
 from routeviz.search.solve import Cost
@@ -26,23 +26,19 @@ MOST_ALTERNATIVES = 3
 
 
 def _starts_free(space: FreeSpace) -> bool:
-    """Tell whether the collar lies inside the bounds and clear of everything that is never crossed."""
+    """Tell whether the collar lies inside the bounds and, one way round, clear of everything that is never crossed."""
     start = space.start.point
     table = moves(space.section, space.limits)
-    halves = [table.half(s) for s in table.states if s[:2] == (space.start.axis, space.start.sign)]
     if any(not space.lo[t] <= start[t] <= space.hi[t] for t in range(3)):
         return False
     ahead = [space.start.sign * (t == space.start.axis) for t in range(3)]
-    for barrier in space.barriers:
-        region = barrier.region
-        if not barrier.runs[space.start.axis] or region.axis >= 0:
-            continue
-        for half in halves:
-            lo = [start[t] - half[t] + min(ahead[t], 0) for t in range(3)]
-            hi = [start[t] + half[t] + max(ahead[t], 0) for t in range(3)]
-            if all(lo[t] < region.hi[t] and hi[t] > region.lo[t] for t in range(3)):
-                return False
-    return True
+    stops = [b.region for b in space.barriers if b.runs[space.start.axis] and b.region.axis < 0]
+    for half in (table.half(state) for state in lying(space, table)):
+        lo = [start[t] - half[t] + min(ahead[t], 0) for t in range(3)]
+        hi = [start[t] + half[t] + max(ahead[t], 0) for t in range(3)]
+        if not any(all(lo[t] < r.hi[t] and hi[t] > r.lo[t] for t in range(3)) for r in stops):
+            return True
+    return False
 
 
 def _front(costs: list[Cost]) -> tuple[tuple[float, float, float], ...]:

@@ -77,7 +77,7 @@ def _met(space: FreeSpace, table: Moves, route: Trace) -> Iterator[Blocker]:
     for number, axis, box in _parts(table, route):
         for barrier in space.barriers:
             if _stands(barrier, axis, axis >= 0 and number == last) and gap(box, barrier.region) < 0:
-                yield _blocker(space, barrier, axis, box)
+                yield _blocker(barrier, axis, box)
         if space.start.covered and (number == 0 or (number == 1 and back and axis >= 0)) and (axis >= 0 or back):
             continue  # the cover hides it
         if any(gap(box, region) < 0 for region in space.boxing):
@@ -85,13 +85,13 @@ def _met(space: FreeSpace, table: Moves, route: Trace) -> Iterator[Blocker]:
             yield Blocker("open-room", "open room", 0.0, _inches(at), "zone")
 
 
-def _blocker(space: FreeSpace, barrier: Barrier, axis: int, box: _Box) -> Blocker:
+def _blocker(barrier: Barrier, axis: int, box: _Box) -> Blocker:
     lo, hi, region = *box, barrier.region
-    deep = min(min(hi[t], region.hi[t]) - max(lo[t], region.lo[t]) for t in range(3) if t != axis)
+    own = barrier.grown
+    deep = min(min(hi[t], region.hi[t] - own) - max(lo[t], region.lo[t] + own) for t in range(3) if t != axis)
     solid = barrier.kind is not BarrierKind.CLOSED and barrier.kind is not BarrierKind.OUTDOORS
-    into = deep - (space.limits.contact if barrier.kind is BarrierKind.SOLID else 0)
     return Blocker(
-        barrier.id, barrier.label, max(into, 0) / TICKS_PER_IN if solid else 0.0, _inches(_inside(box, region, axis)),
+        barrier.id, barrier.label, max(deep, 0) / TICKS_PER_IN if solid else 0.0, _inches(_inside(box, region, axis)),
         "solid" if solid else "zone", axis if axis >= 0 else None,
     )  # fmt: skip
 
@@ -147,5 +147,5 @@ def crossed_members(space: FreeSpace, table: Moves, route: Trace) -> tuple[Block
     for _, axis, box in _parts(table, route):
         for barrier in space.barriers:
             if axis >= 0 and barrier.across[axis] and gap(box, barrier.region) < 0:
-                found.setdefault(barrier.id, _blocker(space, barrier, axis, box))
+                found.setdefault(barrier.id, _blocker(barrier, axis, box))
     return tuple(found.values())

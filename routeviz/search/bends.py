@@ -19,7 +19,7 @@ from routeviz.model.freespace import BarrierKind, Exit, FreeSpace
 from routeviz.search.extent import along_range
 from routeviz.search.fans import fans
 from routeviz.search.mirror import mirrored, unmirrored
-from routeviz.search.moves import END, Moves, State, Turn
+from routeviz.search.moves import END, Moves, State, Turn, lying
 from routeviz.search.offsets import Column, Offset, gaps, slack
 from routeviz.search.solve import Cost
 from routeviz.search.trace import OFFSET, Bent, Trace
@@ -271,9 +271,8 @@ def _inside(space: FreeSpace, offset: Offset) -> bool:
 
 def _one_way(space: FreeSpace, table: Moves, axis: int, *, hides_back: bool) -> Iterator[tuple[Cost, Trace]]:
     """Give the best route per shift whose run behind the elbow goes up an axis."""
-    for number, state in enumerate(table.states):
-        if state[:2] != (space.start.axis, 1) or (state.wide >= 0 and state.wide not in space.start.wide_axes):
-            continue
+    for state in lying(space, table):
+        number = table.states.index(state)
         for turned in _turns(space, table, number, axis):
             search = _Search(space, table, state, turned, hides_back=hides_back)
             for fan in fans(space, table, state):

@@ -25,9 +25,9 @@ from routeviz.model.path import Centreline, Outcome
 from routeviz.search.layers import Layers
 from routeviz.search.masks import Bools
 from routeviz.search.measure import centreline
-from routeviz.search.solve import Solution, prepare, solve_on
+from routeviz.search.solve import Solution, above, prepare, solve_on
 from routeviz.search.stages import PLANAR, Found
-from routeviz.search.stepped import Sidesteps
+from routeviz.search.stepped import Sidesteps, straight_with_offset
 from routeviz.search.terms import Terms
 from routeviz.search.trace import Trace
 from routeviz.units import TICKS_PER_IN, ticks
@@ -81,7 +81,7 @@ class Field:
             best = self._least(lift, shift, priced=False)
             if best is None or best.cost[1] > 1:
                 best = min((f for f in (best, self._sidestep(lift, shift)) if f), key=lambda f: f.cost, default=None)
-            self._found[lift, shift] = best or self._least(lift, shift, priced=True)
+            self._found[lift, shift] = best or self._boxed(lift, shift)
         return self._found[lift, shift]
 
     def _least(self, lift: int, shift: int, *, priced: bool) -> Found | None:
@@ -109,6 +109,18 @@ class Field:
             self._sidesteps[key] = Sidesteps(here, solution.grid.table)
         best = self._sidesteps[key].best(z)
         return None if best is None else Found(best[0], solution, best[1])
+
+    def _boxed(self, lift: int, shift: int) -> Found | None:
+        """Give the best way with boxing: from the priced fields, or straight with one offset."""
+        best = self._least(lift, shift, priced=True)
+        solution = self.solutions[-1]
+        if not solution.grid.terms.priced or not self.space.offsets or self.space.limits.elbows < 1:
+            return best
+        start = replace(self.space.start, point=self._collar(lift, shift))
+        here = above(replace(self.space, start=start), start.point[2])
+        aside = straight_with_offset(here, solution.grid.table, priced=True)
+        found = None if aside is None else Found(aside[0], solution, aside[1])
+        return min((f for f in (best, found) if f), key=lambda f: f.cost, default=None)
 
     def cell(self, lift: int, shift: int) -> Cell:
         """Give the answer for one place by its numbers in `lifts_in` and `shifts_in`."""

@@ -13,7 +13,7 @@ from collections.abc import Iterator, Sequence
 
 from routeviz.model.freespace import FreeSpace, Region
 from routeviz.search.extent import along_range
-from routeviz.search.moves import Body, Moves, State, Turn
+from routeviz.search.moves import Body, Moves, State, Turn, lying
 from routeviz.search.offsets import gaps
 
 __all__ = ["bends_at_all"]
@@ -33,16 +33,11 @@ def bends_at_all(space: FreeSpace, table: Moves, *, priced: bool, straight: int 
     straight : int
         How much straight duct must have room behind the elbow [ticks].
     """
+    starts = set(lying(space, table))
     return any(
         _fits(space, table, table.states[turn.source], turn, room=room, straight=straight)
-        for turn in table.turns if _starts(space, table.states[turn.source])
+        for turn in table.turns if table.states[turn.source] in starts
         for room in ({False, not priced} if _hides(space, table, turn) else {not priced})
-    )  # fmt: skip
-
-
-def _starts(space: FreeSpace, state: State) -> bool:
-    return state[:2] == (space.start.axis, space.start.sign) and (
-        state.wide < 0 or state.wide in space.start.wide_axes
     )  # fmt: skip
 
 

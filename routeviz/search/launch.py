@@ -17,7 +17,7 @@ from routeviz.search.lattice import Lattice, Rail, corners, rail
 from routeviz.search.layers import Layers, arrivals
 from routeviz.search.lines import Lines, lines
 from routeviz.search.masks import Corners, Small
-from routeviz.search.moves import END, START, Turn
+from routeviz.search.moves import END, START, Turn, lying
 from routeviz.search.terms import Costs
 from routeviz.search.ways import Way, cost_to_leave, ways
 
@@ -197,9 +197,8 @@ def launches(grid: Lattice, collars: Sequence[Ticks]) -> tuple[Launch, ...]:
     y = np.array([start.point[1]], np.int64)
     z = np.array(sorted({c[2] for c in collars}), np.int64)
     found = []
-    for number, state in enumerate(table.states):
-        if state[:2] != (start.axis, start.sign) or (state.wide >= 0 and state.wide not in start.wide_axes):
-            continue
+    for state in lying(grid.space, table):
+        number = table.states.index(state)
         if start.axis == 2:
             heights = grid.coordinates[2][grid.coordinates[2] >= z[0]]
             part = (x, y, heights)

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from routeviz.model.freespace import Limits, Section
+from routeviz.model.freespace import FreeSpace, Limits, Section
 from routeviz.model.scene import SectionShape
 
-__all__ = ["END", "START", "Body", "Moves", "State", "Turn", "moves"]
+__all__ = ["END", "START", "Body", "Moves", "State", "Turn", "lying", "moves"]
 
 START = -1  # the entry of a run that begins at the collar
 END = -1  # the exit of a run that ends at the cap
@@ -81,6 +82,15 @@ class Moves:
     def number(self, axis: int, sign: int, wide: int) -> int:
         """Give a state's number."""
         return self.states.index(State(axis, sign, wide))
+
+
+def lying(space: FreeSpace, table: Moves) -> Iterator[State]:
+    """Give the ways in which the duct may lie on the collar."""
+    for state in table.states:
+        if state[:2] == (space.start.axis, space.start.sign) and (
+            state.wide < 0 or state.wide in space.start.wide_axes
+        ):
+            yield state
 
 
 def _turned(section: Section, state: State, axis: int) -> tuple[int, int, int, int, int]:

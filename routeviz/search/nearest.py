@@ -32,6 +32,7 @@ _HEIGHTS_AT_ONCE = 96
 _QUARTER = TICKS_PER_IN // 4
 _MOST_CUT = 3  # a route through more members is no advice
 _NUMBER = {1: "one elbow", 2: "two elbows"}
+Spans = tuple[tuple[int, int], ...]
 _STRAIGHT = {"straight up": ((2, 1),), "straight back": ((2, 1), (1, 1))}
 
 
@@ -70,16 +71,24 @@ class _Places:
     def along_wall(self, elbows: int, reach: int) -> _Along:
         """Find the least shifts along the wall, less than `reach`, that allow so many elbows."""
         x, y, z = self.space.start.point
-        low, high = self.space.start.reach_x
-        every = self.ground.places(0, self.elbows, max(low, x - reach + 1), min(high, x + reach - 1))
+        every = self._along(x - reach + 1, x + reach - 1)
         nearest = every[np.argsort(np.abs(every - x), kind="stable")]
         new = nearest[[v not in self.known for v in nearest.tolist()]]
         for part in _chunks(new):
-            if _bay_ends(self.known, x, elbows):
+            if _bay_ends(self.known, x, elbows, self.space.start.reach_x):
                 break
             collars = [(v, y, z) for v in part.tolist()]
             self.known.update(zip(part.tolist(), self.fewest(collars), strict=True))
-        return _stretch({v: k for v, k in self.known.items() if abs(v - x) < reach}, x, elbows)
+        return _stretch(
+            {v: k for v, k in self.known.items() if abs(v - x) < reach}, x, elbows, self.space.start.reach_x
+        )
+
+    def _along(self, low: int, high: int) -> Ints:
+        """Give where the collar may begin or cease to have a route, and the ends of where the hood has room."""
+        parts = [(max(low, a), min(high, b)) for a, b in self.space.start.reach_x if a <= high and b >= low]
+        found = [self.ground.places(0, self.elbows, a, b) for a, b in parts]
+        ends = [v for pair in self.space.start.reach_x for v in pair if low <= v <= high]
+        return np.unique(np.concatenate([*found, np.array(ends, np.int64)]))
 
     def in_height(self) -> list[tuple[int, int]]:
         """Give (change of height, fewest elbows) within the hood's limits, the least change first.
@@ -137,23 +146,24 @@ class _Along:
     end: int | None = None  # the far end of the stretch of good places that begins at `near`
 
 
-def _stretch(known: dict[int, int], x: int, elbows: int) -> _Along:
+def _stretch(known: dict[int, int], x: int, elbows: int, reach: Spans) -> _Along:
     good = sorted((v for v, k in known.items() if k <= elbows and v != x), key=lambda v: (abs(v - x), v))
     if not good:
         return _Along()
     near = end = good[0]
+    low, high = next(pair for pair in reach if pair[0] <= near <= pair[1])
     sign = 1 if near > x else -1
     other = next((v for v in good if (v - x) * sign < 0), None)
     for v in sorted((v for v in known if (v - near) * sign > 0), key=lambda v: abs(v - near)):
-        if known[v] > elbows:
+        if known[v] > elbows or not low <= v <= high:
             break
         end = v
     return _Along(near - x, None if other is None else other - x, end - x)
 
 
-def _bay_ends(known: dict[int, int], x: int, elbows: int) -> bool:
+def _bay_ends(known: dict[int, int], x: int, elbows: int, reach: Spans) -> bool:
     """Tell whether the nearest good stretch is known to its end."""
-    found = _stretch(known, x, elbows)
+    found = _stretch(known, x, elbows, reach)
     return found.end is not None and x + found.end not in (min(known), max(known))
 
 

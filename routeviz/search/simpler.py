@@ -15,6 +15,7 @@ import numpy.typing as npt
 
 from routeviz.model.freespace import Barrier, BarrierKind, Exit, FreeSpace, Ints
 from routeviz.model.path import Blocker, WhyNot
+from routeviz.search.moves import Moves, State, lying, moves
 from routeviz.units import TICKS_PER_IN
 
 __all__ = ["why_not_straight"]
@@ -56,7 +57,7 @@ def why_not_straight(space: FreeSpace, *, below: float) -> tuple[WhyNot, ...]:
     """
     found = []
     barriers = _Barriers.of(space)
-    for ways in _candidates(space, below):
+    for ways in _candidates(space, moves(space.section, space.limits), below):
         placed = [_Placed(space, way, barriers.forbidding(way)) for way in ways]
         checked = [(way, _meets(way, space.start.point[0])) for way in placed]
         way, blockers = min(checked, key=lambda w: (len(w[1]), w[0].way.bodies[-1].z[0]))
@@ -118,13 +119,14 @@ class _Placed:
     forbidden: tuple[_Interval, ...]
 
 
-def _candidates(space: FreeSpace, below: float) -> Iterator[list[_Way]]:
-    """Give, per kind of straight way, its variants by height."""
-    rising = space.start.axis == 2
+def _candidates(space: FreeSpace, table: Moves, below: float) -> Iterator[list[_Way]]:
+    """Give, per kind of straight way, its variants by height and by how the duct lies on the collar."""
+    rising, states = space.start.axis == 2, list(lying(space, table))
     if rising and below > 0:
-        yield [_up(space)]
+        yield [_up(space, table, state) for state in states]
     if below > (1 if rising else 0):
-        back = [_back(space, leave, z) for leave in _faces(space, 1) for z in _heights(space)]
+        runs = _rising_backs if rising else _plain_backs
+        back = [way for leave in _faces(space, 1) for state in states for way in runs(space, table, leave, state)]
         if back:
             yield back
 
@@ -133,40 +135,45 @@ def _faces(space: FreeSpace, axis: int) -> list[Exit]:
     return [e for e in space.exits if e.axis == axis and e.sign == 1]
 
 
-def _up(space: FreeSpace) -> _Way:
+def _up(space: FreeSpace, table: Moves, state: State) -> _Way:
     x, y, z = space.start.point
-    half = space.section.half_wide
+    half = table.half(state)
     fit = [e for e in _faces(space, 2) if e.lo[1] <= y <= e.hi[1]]
     leave = fit[0] if fit else None
     top = int(leave.end(np.int64(x), np.int64(y))) if leave else space.hi[2]  # type: ignore[arg-type]
-    return _Way("straight up", (_Body(2, (y - half, y + half), (z, top)),), leave, (0, y), half)
+    return _Way("straight up", (_Body(2, (y - half[1], y + half[1]), (z, top)),), leave, (0, y), half[0])
 
 
-def _heights(space: FreeSpace) -> list[int]:
-    """Give the heights of the run back: the outlet's own for a rear outlet, else every half inch below the cover's top."""
-    z = space.start.point[2]
-    if space.start.axis == 1:
-        return [z]
-    radius = space.section.radius_wide
-    low = z + space.limits.first + radius
-    high = (space.start.cover_top or space.hi[2]) - space.section.half_high
-    return list(range(low, max(high, low) + 1, _HEIGHT_STEP))
-
-
-def _back(space: FreeSpace, leave: Exit, height: int) -> _Way:
+def _plain_backs(space: FreeSpace, table: Moves, leave: Exit, state: State) -> Iterator[_Way]:
+    """Give the run straight back from a rear outlet."""
     _, y, z = space.start.point
-    section, half = space.section, space.section.half_wide
-    end = int(leave.end(np.int64(0), np.int64(0)))  # type: ignore[arg-type]
-    run_z = (height - section.half_high, height + section.half_high)
-    if space.start.axis == 1:
-        return _Way("straight back", (_Body(1, (y, end), run_z),), leave, (0, height), half)
-    radius = section.radius_wide
-    bodies = (
-        _Body(2, (y - half, y + half), (z, height - radius)),
-        _Body(-1, (y - half, y + radius), (height - radius, height + half)),
-        _Body(1, (y + radius, end), run_z),
-    )
-    return _Way("straight back", bodies, leave, (0, height), half)
+    half = table.half(state)
+    body = _Body(1, (y, _plane(leave)), (z - half[2], z + half[2]))
+    yield _Way("straight back", (body,), leave, (0, z), half[0])
+
+
+def _rising_backs(space: FreeSpace, table: Moves, leave: Exit, state: State) -> Iterator[_Way]:
+    """Give the runs straight back from a riser, every half inch of height below the cover's top."""
+    _, y, z = space.start.point
+    half = table.half(state)
+    for turn in table.turns:
+        after = table.states[turn.target]
+        if table.states[turn.source] != state or after[:2] != (1, 1):
+            continue
+        elbow, take_off, run = table.bodies[turn.body], table.take_off[turn.kind], table.half(after)
+        low = z + space.limits.first + take_off
+        high = (space.start.cover_top or space.hi[2]) - run[2]
+        for at in range(low, max(high, low) + 1, _HEIGHT_STEP):
+            bodies = (
+                _Body(2, (y - half[1], y + half[1]), (z, at - take_off)),
+                _Body(-1, (y + elbow[1][0], y + elbow[1][1]), (at + elbow[2][0], at + elbow[2][1])),
+                _Body(1, (y + take_off, _plane(leave)), (at - run[2], at + run[2])),
+            )
+            yield _Way("straight back", bodies, leave, (0, at), max(half[0], run[0]))
+
+
+def _plane(leave: Exit) -> int:
+    return int(leave.end(np.int64(0), np.int64(0)))  # type: ignore[arg-type]
 
 
 def _leaves(way: _Way, x: int) -> bool:
@@ -179,11 +186,11 @@ def _leaves(way: _Way, x: int) -> bool:
 
 def _meets(placed: _Placed, x: int) -> tuple[Blocker, ...]:
     """Name what a way meets at a place: barriers first, then what the exit keeps away from."""
-    way, gap = placed.way, placed.space.limits.contact
+    way = placed.way
     found = []
     for met in placed.forbidden:
         if met.low < x < met.high:
-            region = met.barrier.region
+            region, gap = met.barrier.region, met.barrier.grown
             into = min(region.hi[0] - gap, x + way.half) - max(region.lo[0] + gap, x - way.half)
             at = (
                 _between(x, region.lo[0], region.hi[0]),
@@ -223,7 +230,7 @@ def _inches(point: tuple[float, float, float]) -> tuple[float, float, float]:
 def _explain(placed: _Placed, blockers: tuple[Blocker, ...]) -> WhyNot:
     way, x = placed.way, placed.space.start.point[0]
     forbidden = _merged([(met.low, met.high) for met in placed.forbidden])
-    edges = sorted({e for pair in forbidden for e in pair} | _exit_edges(way))
+    edges = sorted({e for pair in (*forbidden, *placed.space.start.reach_x) for e in pair} | _exit_edges(way))
     good = [e for e in edges if abs(e - x) <= _REACH and _free(placed, e)]
     left = max((e for e in good if e < x), default=None)
     right = min((e for e in good if e > x), default=None)
@@ -267,16 +274,19 @@ def _free(placed: _Placed, x: int) -> bool:
     """Check a place as a whole: inside the bounds, clear of every barrier, and let out by the exit."""
     space, way = placed.space, placed.way
     inside = space.lo[0] <= x - way.half and x + way.half <= space.hi[0]
-    inside &= space.start.reach_x[0] <= x <= space.start.reach_x[1]
+    inside &= any(low <= x <= high for low, high in space.start.reach_x)
     return inside and not _meets(placed, x)
 
 
 def _middle(placed: _Placed, near: int, leftwards: bool, forbidden: list[tuple[int, int]]) -> float:
     """Give the shift to the middle of the free stretch that begins at `near`."""
+    low, high = next(pair for pair in placed.space.start.reach_x if pair[0] <= near <= pair[1])
     if leftwards:
-        end = max((high for _, high in forbidden if high <= near), default=near - _REACH)
+        end = max((right for _, right in forbidden if right <= near), default=near - _REACH)
+        end = max(end, low)
     else:
-        end = min((low for low, _ in forbidden if low >= near), default=near + _REACH)
+        end = min((left for left, _ in forbidden if left >= near), default=near + _REACH)
+        end = min(end, high)
     middle = (near + end) // 2
     best = middle if _free(placed, middle) else near
     return (best - placed.space.start.point[0]) / TICKS_PER_IN

@@ -14,7 +14,7 @@ import numpy as np
 
 from routeviz.model.freespace import Exit, FreeSpace, Ints, Ticks
 from routeviz.search.fans import FAR, Fan, Fits, Leaving, back, core_fits, fans, fits, leaving
-from routeviz.search.moves import Moves, State
+from routeviz.search.moves import Moves, State, lying
 from routeviz.search.offsets import Column, Offset, gaps
 from routeviz.search.solve import Cost
 from routeviz.search.trace import OFFSET, Bent, Trace
@@ -31,9 +31,7 @@ def _upwards(space: FreeSpace) -> FreeSpace:
 
 def _states(space: FreeSpace, table: Moves) -> Iterator[State]:
     """Give the ways in which a duct may lie on the collar; a run down its axis takes no offset."""
-    for state in table.states if space.start.sign > 0 else ():
-        if state[:2] == (space.start.axis, 1) and (state.wide < 0 or state.wide in space.start.wide_axes):
-            yield state
+    return lying(space, table) if space.start.sign > 0 else iter(())
 
 
 def _hidden(column: Column, fan: Fan) -> np.ndarray:

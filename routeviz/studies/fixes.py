@@ -1,4 +1,7 @@
-"""The least intrusive changes that clear every must-finding, each planned again before it is offered."""
+"""The least intrusive changes that clear every must-finding, each planned again before it is offered.
+
+What no change of place can clear, such as makeup air, does not hold back the fix of a duct: it is named beside it.
+"""
 
 from __future__ import annotations
 
@@ -20,6 +23,7 @@ __all__ = ["fixes", "must_broken"]
 _STEP_IN = 0.25
 _REACH_IN = 24.0
 _SEARCHES = 8  # plans made at the most
+_ELSEWHERE = ("AIR-", "PWR-")  # families of rules that no change of place clears
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +40,7 @@ class _Try:
 
 def must_broken(plan: Plan) -> tuple[Finding, ...]:
     """Give the broken must-findings that nobody has waived."""
-    return tuple(f for f in plan.all_findings if f.state is State.BROKEN and f.must and not f.waived)
+    return plan.must_broken
 
 
 def needs_fix(plan: Plan) -> bool:
@@ -53,8 +57,9 @@ def fixes(
 ) -> tuple[Fix, ...]:
     """Find up to `most` changes that clear all must-findings of a plan, least intrusive first.
 
-    Every fix offered was planned again with all rules; one that leaves a must-finding is never offered. At most
-    one fix of each kind and side is given, so that the choices differ.
+    Every fix offered was planned again with all rules; one that leaves a must-finding is offered only where nothing
+    else is found and no change of place could clear what is left. At most one fix of each kind and side is given, so
+    that the choices differ.
 
     Parameters
     ----------
@@ -69,6 +74,17 @@ def fixes(
     """
     if not needs_fix(plan) or plan.scene.as_built is not None:
         return ()
+    found = _found(plan, most, kinds, progress, frozenset())
+    stuck = frozenset(f.code for f in must_broken(plan) if f.code.startswith(_ELSEWHERE))
+    if not found and stuck and (plan.best is None or {f.code for f in must_broken(plan)} != stuck):
+        return _found(plan, most, kinds, progress, stuck)
+    return found
+
+
+def _found(
+    plan: Plan, most: int, kinds: Collection[FixKind], progress: Callable[[str], None] | None, stuck: frozenset[str]
+) -> tuple[Fix, ...]:
+    """Look for changes that leave no must-finding but of these codes."""
     found: list[Fix] = []
     later: list[_Try] = []
     had: set[FixKind] = set()
@@ -77,16 +93,17 @@ def fixes(
     def take(attempt: _Try) -> bool:
         nonlocal searches
         changed = _as_filed(plan, attempt)
-        if len(found) >= most or searches >= _SEARCHES or not _worth_a_search(changed):
+        if len(found) >= most or searches >= _SEARCHES or not _worth_a_search(changed, stuck):
             return False
         if progress:
             progress(attempt.words)
         searches += 1
         hidden = attempt.kind is not FixKind.BOX or plan.paths.outcome is not Outcome.NONE_EXISTS
         again = pipeline.plan(changed, alternatives=1, counted=False, hidden=hidden)
-        if again.best is None or must_broken(again) or not _does(attempt, again):
+        left = must_broken(again)
+        if again.best is None or {f.code for f in left} - stuck or not _does(attempt, again):
             return False
-        found.append(_fix(attempt, again))
+        found.append(replace(_fix(attempt, again), left=tuple(dict.fromkeys(f.title for f in left))))
         return True
 
     for attempt in (a for a in _tries(plan) if a.kind in kinds):
@@ -122,9 +139,10 @@ def _as_filed(plan: Plan, attempt: _Try) -> Scene:
     return replace(attempt.scene, hood=replace(attempt.scene.hood, mount_in=None))
 
 
-def _worth_a_search(scene: Scene) -> bool:
-    """Whether the changed scene clears every must-finding that does not hang on the route; quick, no search."""
-    return not any(f.state is State.BROKEN and f.must and not f.waived for f in pipeline.scene_findings(scene))
+def _worth_a_search(scene: Scene, stuck: frozenset[str]) -> bool:
+    """Whether the changed scene clears every other must-finding that does not hang on the route; quick, no search."""
+    found = (f for f in pipeline.scene_findings(scene) if f.code not in stuck)
+    return not any(f.state is State.BROKEN and f.must and not f.waived for f in found)
 
 
 def _fix(attempt: _Try, again: Plan) -> Fix:

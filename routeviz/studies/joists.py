@@ -145,7 +145,7 @@ def _carried_on(marks: tuple[float, ...], spacing: float, width: float, reach: f
 
 
 def _why(scene: Scene, frame: Frame) -> tuple[WhyNot, ...]:
-    space = freespace.carve(frame, scene, scene.duct.sections[0])
+    space = freespace.carve(frame, scene, scene.duct.sections[0], places_in=rules.hood_places(scene))
     return search.why_not_straight(space, below=1) if space.start.axis == 2 else ()
 
 

@@ -93,7 +93,9 @@ def wall_plans(
         for i, shift in enumerate(shifts):
             here = _moved(scene, shift, mount + lift)
             row.append(
-                _plan_here(here, framing.moved(framed, here), profile, found, _space_at(space, shift, lift), (j, i))
+                _plan_here(
+                    here, framing.moved(framed, here), profile, found, _space_at(space, here, shift, lift), (j, i)
+                )
             )
             if progress:
                 progress(j * len(shifts) + i + 1, total)
@@ -106,10 +108,11 @@ def _moved(scene: Scene, shift_in: float, mount_in: float) -> Scene:
     return replace(scene, hood=hood, cooktop=replace(scene.cooktop, centre_in=scene.cooktop.centre_in + shift_in))
 
 
-def _space_at(space: FreeSpace, shift_in: float, lift_in: float) -> FreeSpace:
+def _space_at(space: FreeSpace, scene: Scene, shift_in: float, lift_in: float) -> FreeSpace:
     x, y, z = space.start.point
-    start = replace(space.start, point=(x + ticks(shift_in), y, z + ticks(lift_in)))
-    return replace(space, start=start)
+    point = x + ticks(shift_in), y, z + ticks(lift_in)
+    reach = freespace.reach_x(scene, rules.hood_places(scene))
+    return replace(space, start=replace(space.start, point=point, reach_x=reach))
 
 
 def _plan_here(

@@ -286,7 +286,7 @@ def page_data(stage: Stage, *, fixes: Sequence[Fix] = (), wall_map: WallMap | No
     stage : Stage
         The stage that the page's glTF is made of.
     fixes : sequence of Fix
-        Changes that were planned again and clear every must-finding, least intrusive first.
+        Changes that were planned again, least intrusive first.
     wall_map : WallMap, optional
         Answers for other places of the hood.
 

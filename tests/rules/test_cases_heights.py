@@ -220,7 +220,7 @@ def test_a_cabinet_in_the_canopys_place_tells_the_least_shift() -> None:
     scene = samples.scene(obstacles=(cabinet("wall-cabinet", 85.0, 54.0, 24.0, 30.0),))
     found = bench.one_of(bench.judge_scene(scene), "FIT-ROOM")
     assert (found.state, found.margin) == (State.BROKEN, -3.0)
-    assert found.detail == "the wall cabinet is 3 in in the way."
+    assert found.detail == "the wall cabinet reaches 3 in into the hood's place."
     assert found.remedy.startswith("Shift the hood 3 in left")
     moved = replace(scene, hood=replace(scene.hood, centre_in=67.0))
     assert bench.one_of(bench.judge_scene(moved), "FIT-ROOM").state is not State.BROKEN
@@ -261,7 +261,7 @@ def test_a_window_behind_the_hood_counts_only_where_heights_overlap() -> None:
 
 def test_walls_ceiling_and_beams_count_too() -> None:
     left = bench.one_of(bench.judge_scene(samples.scene(hood=replace(PLAIN.hood, centre_in=15.0))), "FIT-ROOM")
-    assert left.detail == "the left wall is 3 in in the way."
+    assert left.detail == "the left wall reaches 3 in into the hood's place."
     tall = samples.scene(hood=replace(PLAIN.hood, body_in=33.0, cover=None))
     under = bench.one_of(bench.judge_scene(tall), "FIT-ROOM")
     assert "the ceiling" in under.detail

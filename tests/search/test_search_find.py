@@ -139,10 +139,10 @@ def test_an_elbow_and_an_offset_go_where_neither_goes_alone() -> None:
     slab = box("slab", (-20, -116, 96.5), (164, 30, 119), Crossing.NEVER, SolidKind.SLAB)
     stud = box("stud", (69.25, 22, 0), (70.75, 28, 96), Crossing.NEVER, SolidKind.STUD)
     deep = replace(WALL, at_in=28.0)
-    frame = replace(house(slab, stud, faces=(deep,)), _index={})
+    frame = replace(house(slab, stud, faces=(deep,)))
     zones = tuple(replace(z, shape=Box((0, 0, 0), (144, 28, 96))) if z.id == "wall" else z for z in frame.zones)
     scene = plan(offset_angles_deg=(45.0,), boxing_allowed=False, min_straight_in=4.0)
-    frame = replace(frame, zones=zones, _index={})
+    frame = replace(frame, zones=zones)
     found = find(carve(frame, scene, ROUND_8))
     assert found.best is not None
     assert (found.best.elbows, found.best.boxed_in) == (2, 0)
@@ -184,7 +184,7 @@ def test_where_no_fitting_has_room_nothing_is_left_out() -> None:
 def test_a_keep_out_moves_the_cap_by_its_distance() -> None:
     window = KeepOut("window", "the window", "operable window", (60.0, 40.0), (90.0, 80.0), 36.0)
     face = replace(WALL, keep_outs=(window,), hi=(144.0, 200.0))
-    frame = replace(house(faces=(face,)), _index={})
+    frame = replace(house(faces=(face,)))
     found = find(carve(frame, plan(min_straight_in=4.0), ROUND_8))
     assert found.best is not None
     end = found.best.points[-1]

@@ -10,6 +10,7 @@ import samples
 from framed_house import UNIT, framed_house
 from search.test_search_find import ROOF, WALL, box, house, plan
 
+from routeviz import framing
 from routeviz.freespace import carve
 from routeviz.model.path import Outcome
 from routeviz.model.solids import Crossing, SolidKind
@@ -119,3 +120,21 @@ def test_a_third_elbow_is_looked_for_where_a_second_can_be_reached(monkeypatch: 
             assert short.cell(i, j).outcome is Outcome.LIMIT_REACHED
         elif expected is not None:
             assert short.cell(i, j) == found.cell(i, j)
+
+
+def test_a_place_that_a_boxed_offset_leads_out_of_says_what_a_plan_says() -> None:
+    """No cover hides the riser, so an offset round the joist is boxed; a plan made for each place alone finds the same."""
+    home = samples.scene()
+    home = replace(home, hood=replace(home.hood, cover=None), cap=replace(home.cap, wall=False))
+    framed, shifts = framing.frame(home), [-12.0, -9.5, -8.0, 0.0, 5.0, 8.0, 10.0]
+    found = field(carve(framed, home, samples.ROUND_8), shifts)
+    aside = 0
+    for n, shift in enumerate(shifts):
+        hood = replace(home.hood, centre_in=home.hood.centre_in + shift)
+        best = find(carve(framed, replace(home, hood=hood), samples.ROUND_8), others=0).best
+        line = found.route(0, n)
+        assert best is not None
+        assert line is not None
+        assert (line.boxed_in, line.elbows) == (pytest.approx(best.boxed_in), best.elbows)
+        aside += any(bend.offset_id for bend in line.bends)
+    assert aside >= 2

@@ -71,7 +71,7 @@ def test_a_screw_at_the_edge_of_a_stud_is_not_in_wood() -> None:
 
 def test_without_studs_the_room_ends_the_bay() -> None:
     framed = handmade.frame()
-    bare = replace(framed, solids=tuple(s for s in framed.solids if s.kind is not SolidKind.STUD), _index={})
+    bare = replace(framed, solids=tuple(s for s in framed.solids if s.kind is not SolidKind.STUD))
     assert pieces(kitchen(72.75, 3.0), bare) == [(0.0, 144.0, ("S1",))]
 
 

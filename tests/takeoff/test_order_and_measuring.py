@@ -76,7 +76,7 @@ def test_assumed_numbers_come_before_measured_ones() -> None:
         return replace(solid, origin="roof.framing" if solid.id.startswith("rafter") else "ceiling.joists")
 
     frame = handmade.frame()
-    frame = replace(frame, solids=tuple(tell(s) for s in frame.solids), _index={})
+    frame = replace(frame, solids=tuple(tell(s) for s in frame.solids))
     found = measure_first(handmade.up_route(), scene, frame)
     assert [m.assumed_only for m in found] == [True, True]  # the rafters answer for the joists they stand over
     alone = measure_first(replace(handmade.up_route(), near=handmade.up_route().near[:3]), scene, frame)
@@ -112,7 +112,7 @@ def test_without_spare_the_plan_changes_towards_the_duct(toward: Vec3, at: Vec3,
         "beam", SolidKind.BEAM, "beam", Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), Crossing.NEVER, "test"
     )
     framed = handmade.frame()
-    framed = replace(framed, solids=(*framed.solids, beam), _index={})
+    framed = replace(framed, solids=(*framed.solids, beam))
     noise = 1e-12  # what the geometry of a sloped member leaves in a gap
     near = Near("beam", "beam", 0.25 + noise, toward, at, "straight-1")
     (found,) = measure_first(replace(handmade.up_route(), near=(near,)), samples.scene(), framed)

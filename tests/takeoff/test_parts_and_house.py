@@ -95,7 +95,7 @@ def through_plate(scene_plate_bearing: bool) -> tuple[Route, Frame]:
     x, y, _ = handmade.COLLAR
     hole = Penetration("plate-x", "plate", "wood", (x, y, 97.0), (x, y, 98.5), (0.0, 0.0, 1.0), 1.5, "round",
                        (8.0, 8.0), (8.5, 8.5))  # fmt: skip
-    return replace(handmade.up_route(), penetrations=(hole,)), replace(frame, solids=(*frame.solids, plate), _index={})
+    return replace(handmade.up_route(), penetrations=(hole,)), replace(frame, solids=(*frame.solids, plate))
 
 
 def test_plate_tie_past_the_opening() -> None:
@@ -144,7 +144,7 @@ def test_fireblock_once_a_level() -> None:
     hole = Penetration("subfloor", "subfloor", "wood", (x, y, 103.875), (x, y, 104.625), (0.0, 0.0, 1.0), 0.75, "round",
                        (8.0, 8.0), (8.5, 8.5))  # fmt: skip
     route = replace(up, penetrations=(up.penetrations[0], hole))
-    (line,) = bought("fireblocking", route, frame=replace(frame, solids=(*frame.solids, floor), _index={}))
+    (line,) = bought("fireblocking", route, frame=replace(frame, solids=(*frame.solids, floor)))
     assert line.count == 2
 
 
@@ -183,7 +183,7 @@ def test_masonry_gets_a_sleeve_an_inch_larger() -> None:
     brick = Solid(
         "brick", SolidKind.MASONRY, "brick", Box((0.0, 0.5, 0.0), (144.0, 7.1875, 104.0)), Crossing.PASS, "test"
     )
-    framed = replace(frame, solids=(*frame.solids, brick), _index={})
+    framed = replace(frame, solids=(*frame.solids, brick))
     back = handmade.back_route()
     hole = Penetration("brick", "brick", "masonry", (70.0, 0.5, 88.5), (70.0, 7.1875, 88.5), (0.0, 1.0, 0.0), 6.6875, "round",
                        (8.0, 8.0), (8.5, 8.5))  # fmt: skip

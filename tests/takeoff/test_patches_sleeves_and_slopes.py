@@ -58,7 +58,7 @@ def test_the_cover_hides_nothing_on_the_walls_far_side() -> None:
     near = back.penetrations[0]
     far = replace(near, solid="far-board", centre=(70.0, 6.0, 88.5), leave=(70.0, 6.5, 88.5))
     route = replace(back, penetrations=(near, far))
-    (patch,) = bought("board patch", route, samples.scene(), replace(framed, solids=(*framed.solids, board), _index={}))
+    (patch,) = bought("board patch", route, samples.scene(), replace(framed, solids=(*framed.solids, board)))
     assert patch.parts == ("far-board",)
 
 
@@ -123,7 +123,7 @@ def brick_wall(
         handmade.back_route(),
         penetrations=(passed("wall-board", "wallboard", 0.0, 0.5), passed("brick", "brick", 0.5, 7.1875)),
     )
-    return route, replace(framed, solids=(*framed.solids, brick), _index={})
+    return route, replace(framed, solids=(*framed.solids, brick))
 
 
 @pytest.mark.parametrize(

@@ -42,7 +42,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     )
     for clash in clashes:
         if clash.across:
-            detail = f"{clash.words} is {context.length(clash.overlap_in)} in the way."
+            detail = f"{clash.words} reaches {context.length(clash.overlap_in)} into the hood's place."
         else:
             detail = f"{clash.words} is {context.length(clash.overlap_in)} too low for it."
         yield at_least(rule, limit, -clash.overlap_in, where=("hood-canopy", clash.id), place=place,

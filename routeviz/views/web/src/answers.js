@@ -19,7 +19,18 @@ export const mount = () => D.scene.hood.bottom - D.scene.cook.height;
 export const nearest = (values, value) => values.reduce((best, v) => Math.abs(v - value) < Math.abs(best - value) ? v : best, values[0]);
 export const atPlan = (x, h) => Math.abs(x - D.scene.hood.x) < NEAR && Math.abs(h - mount()) < NEAR;
 
-const kindOf = (verdict, elbows, way) => verdict === 'No place' ? 'none' : verdict === 'Blocked' || !way ? 'bad' : `e${Math.min(3, Math.ceil(elbows - 1e-9))}`;
+// broken wherever there is a way out, such as makeup air: that says nothing of a place
+let everywhere = { map: null, codes: new Set() };
+const musts = findings => findings.filter(([rule, state]) => state === 0 && D.map.rules[rule].must && !D.map.rules[rule].waived).map(([rule]) => D.map.rules[rule].code);
+function brokenEverywhere() {
+  if (everywhere.map !== D.map) {
+    const found = D.map ? D.map.cells.flat().filter(cell => cell[1] >= 0).map(cell => new Set(musts(cell[8]))) : [];
+    everywhere = { map: D.map, codes: new Set(found.length ? [...found[0]].filter(code => found.every(codes => codes.has(code))) : []) };
+  }
+  return everywhere.codes;
+}
+const kindOf = (verdict, elbows, way, broken) => verdict === 'No place' ? 'none' : !way || broken.some(code => !brokenEverywhere().has(code)) ? 'bad' : `e${Math.min(3, Math.ceil(elbows - 1e-9))}`;
+const kindOfCell = cell => kindOf(cell.verdict, cell.elbows, cell.words, musts(cell.findings));
 
 function cellAt(x, h) {
   const { map } = D;
@@ -30,14 +41,14 @@ function cellAt(x, h) {
     air, why: why < 0 ? null : map.whys[why], findings, reason, x: map.x[column], h: map.h[row],
   };
 }
-export const kindAt = (x, h) => { const c = cellAt(x, h); return kindOf(c.verdict, c.elbows, c.words); };
+export const kindAt = (x, h) => { return kindOfCell(cellAt(x, h)); };
 
 // stretches of the tape with one kind of answer at one height
 export function zones(h) {
   if (!D.map) return [];
   const xs = D.map.x, found = [];
   xs.forEach((x, i) => {
-    const cell = cellAt(x, h), kind = kindOf(cell.verdict, cell.elbows, cell.words);
+    const cell = cellAt(x, h), kind = kindOfCell(cell);
     const a = i ? (xs[i - 1] + x) / 2 : Math.max(0, x - (xs[1] - x) / 2 || 0), b = i < xs.length - 1 ? (x + xs[i + 1]) / 2 : Math.min(D.scene.width, x + (x - xs[i - 1]) / 2 || x);
     const by = kind === 'bad' && cell.why && cell.why.blockers[0] ? cell.why.blockers[0][1] : kind === 'none' ? cell.reason : '';
     const last = found[found.length - 1];
@@ -144,7 +155,7 @@ function planAnswer() {
   if (!first) why = `Way ${route.id}. Way ${plan.options[0].route.id} is the best found here.`;
   if (!route && !ownUnit) text = verdict === 'No place' ? plan.answer : blockedText(plan.why, planFixes(D.scene.hood.x, mount())[0]);
   return {
-    x: D.scene.hood.x, h: mount(), verdict, kind: kindOf(verdict, route ? route.elbows : 0, route), words: route ? route.words : '',
+    x: D.scene.hood.x, h: mount(), verdict, kind: kindOf(verdict, route ? route.elbows : 0, route, every.filter(f => f.state === 'broken' && f.must && !f.waived).map(f => f.code)), words: route ? route.words : '',
     text, second: why, findings: number(every), parts: route ? route.parts : null, end: route ? route.end : null, elbows: route ? route.elbows : null,
     length: route ? route.length : 0, air: option ? option.air : null, why: plan.why, wanted: route ? null : wantedAt(D.scene.hood.x, mount()), planned: true,
   };
@@ -178,7 +189,7 @@ export function answer(x, h) {
   }
   if (cell.verdict === 'No place') second = 'No duct was searched: the hood itself does not fit here.';
   return {
-    ...cell, kind: kindOf(cell.verdict, cell.elbows, cell.words), text, second, findings: found, parts: drawn && drawn.parts, end: drawn && drawn.end,
+    ...cell, kind: kindOfCell(cell), text, second, findings: found, parts: drawn && drawn.parts, end: drawn && drawn.end,
     wanted: drawn || cell.verdict === 'No place' ? null : wantedAt(cell.x, cell.h), fixes: fix, ghost: ghostShift(fix, cell.why), planned: false, elbows: cell.line ? cell.elbows : null,
   };
 }
