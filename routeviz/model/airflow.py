@@ -134,11 +134,6 @@ class FlowNeed:
         """Whether the delivered flow reaches the wanted one."""
         return self.delivered_cfm >= self.at_least_cfm
 
-    @property
-    def margin_cfm(self) -> float:
-        """Delivered less wanted [cfm]; negative when it falls short."""
-        return self.delivered_cfm - self.at_least_cfm
-
 
 @dataclass(frozen=True, slots=True)
 class CaptureGuide:

@@ -94,7 +94,7 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
     lo, hi = box.lo, box.hi
     edge = lo[axis] if sign > 0 else hi[axis]
     slack = near.gap_in - max(scene.duct.clearance_in, solid.clearance_in)
-    value, limit, reference = _as_measured(axis, sign, edge, slack, scene)
+    value, limit, reference = _as_measured(axis, sign, edge, slack)
     if limit < 0 < value:
         return None  # it would have to stand on the other side of its own wall
     counted_back = axis == 1 and edge <= 0  # out from the wall: against the axis
@@ -110,9 +110,8 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
     )
 
 
-def _as_measured(axis: int, sign: int, edge: float, slack: float, scene: Scene) -> tuple[float, float, str]:
+def _as_measured(axis: int, sign: int, edge: float, slack: float) -> tuple[float, float, str]:
     """Give the edge, the place where it would meet the duct's clearance, and the words for the reference edge."""
-    del scene
     limit = edge - sign * slack
     if axis == 0:
         return edge, limit, "from the left wall"

@@ -14,7 +14,7 @@ import shapely
 import trimesh
 from shapely.geometry.base import BaseGeometry
 
-from routeviz.model.solids import Box, Cylinder, Prism, Shape
+from routeviz.model.solids import Cylinder, Prism, Shape
 
 __all__ = ["Slab", "barred", "box", "frustum", "loft", "merge", "rough_outline", "slab_of", "tube"]
 
@@ -107,11 +107,6 @@ def merge(meshes: Iterable[Mesh]) -> Mesh:
 def box(x0: float, x1: float, y0: float, y1: float, z0: float, z1: float) -> Mesh:
     """Give a box between two corners."""
     return trimesh.creation.box(bounds=[[x0, y0, z0], [x1, y1, z1]])
-
-
-def bounds_box(shape: Box) -> Mesh:
-    """Give a model box as a mesh."""
-    return trimesh.creation.box(bounds=[shape.lo, shape.hi])
 
 
 def frustum(low: tuple[float, float, float, float, float], high: tuple[float, float, float, float, float]) -> Mesh:
