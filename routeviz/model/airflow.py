@@ -100,11 +100,6 @@ class AirResult:
         return self.points[0]
 
     @property
-    def costliest(self) -> Loss | None:
-        """Give the part that loses most, or None when nothing was solved."""
-        return max(self.losses, key=lambda loss: loss.loss_inwg, default=None)
-
-    @property
     def bars(self) -> tuple[LossBar, ...]:
         """Give the losses as shares of their sum, in order from the hood."""
         total = sum(loss.loss_inwg for loss in self.losses)
