@@ -136,6 +136,7 @@ def loft(outer: Sequence[Array], inner: Sequence[Array] | None = None) -> Mesh:
     after = (index + 1) % n
 
     def skin(first: int, rows: int, *, inward: bool) -> list[npt.NDArray[np.int64]]:
+        """Give the triangles between rows of points as indices of points, each array of shape (n, 3), from point `first` on."""
         faces = []
         for row in range(rows - 1):
             a, b = first + row * n + index, first + row * n + after

@@ -103,3 +103,21 @@ def test_the_map_s_header_names_what_it_carries() -> None:
     assert data["rules"]
     for row in data["rules"]:
         assert set(re.split(r",\s+", keys[1])) == set(row)
+
+
+ARRAYS = re.compile(r"\b(Ints|Bools|Costs|Small|Corners|Array|NDArray|ndarray)\b")
+SHAPE_OR_UNIT = re.compile(
+    r"\bshape\b|\[ticks|\bticks\b|\[in\]|\bflat\b|\bindex|\bindices\b|\bper\b|\bWhether\b|\bTell\b"
+)
+
+
+def test_what_gives_arrays_says_their_shape_or_unit() -> None:
+    found = {
+        f"{path.relative_to(PACKAGE)}:{node.lineno} {node.name}": ast.get_docstring(node) or ""
+        for path in sorted(PACKAGE.rglob("*.py"))
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.FunctionDef) and not node.name.startswith("_")
+        if node.returns is not None and ARRAYS.search(ast.unparse(node.returns))
+    }
+    assert len(found) > 40
+    assert [name for name, words in found.items() if not SHAPE_OR_UNIT.search(words)] == []
