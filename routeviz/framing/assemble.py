@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import itertools
-import math
 from collections.abc import Mapping
 from dataclasses import replace
 
@@ -17,6 +16,7 @@ from routeviz.framing.spaces import Beyond, beyond
 from routeviz.framing.upper import UPPER_CEILING_IN, infill_solids, storey_levels, storey_solids
 from routeviz.framing.walls import Heights, wall_solids
 from routeviz.framing.zones import furniture_zones, zones
+from routeviz.model.roofline import eave_on_rafters_in
 from routeviz.model.scene import MemberKind, Scene, WallSide
 from routeviz.model.solids import Box, Frame, Solid
 
@@ -31,8 +31,7 @@ def _eave_line(built: House) -> float:
         truss = roof is not None and roof.framing is not None and roof.framing.kind is MemberKind.TRUSS
         return levels[1] + UPPER_CEILING_IN + (CHORD_IN if truss else 0.0)
     if is_cathedral(built) and roof is not None:
-        board = built.plate_top - built.ceiling
-        return built.ceiling + board * math.hypot(1.0, roof.pitch)
+        return eave_on_rafters_in(built.scene, roof)
     return built.joist_top
 
 

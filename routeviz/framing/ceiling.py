@@ -6,7 +6,7 @@ import itertools
 
 from routeviz.framing.layout import Slot, slots, without
 from routeviz.framing.materials import is_combustible, is_gap, member_burns, member_crossing
-from routeviz.framing.place import WALL_WORDS, House, sides_of
+from routeviz.framing.place import WALL_WORDS, House, Place, sides_of
 from routeviz.framing.sheets import Rect, pieces
 from routeviz.model.scene import AboveKind, Beam, MemberKind, MemberLayout, RunDirection, WallSide
 from routeviz.model.solids import Box, Crossing, Member, Solid, SolidKind
@@ -103,12 +103,13 @@ def _cut(box: Box, axis: int, blockers: list[Box]) -> list[Box]:
 
 def _timber(
     key: str, kind: SolidKind, label: str, box: Box, crossing: Crossing, layout: MemberLayout, slot: Slot, axis: int,
-    origin: str, *, exterior: bool = False, side: WallSide | None = None,
+    origin: str, *, wall: Place | None = None,
 ) -> Solid:  # fmt: skip
     member = Member(layout.kind, layout.size, layout.width_in * slot.plies, layout.depth_in, axis, slot.number,
-                    slot.plies, True, exterior)  # fmt: skip
+                    slot.plies, True, wall is not None)  # fmt: skip
     return Solid(key, kind, label, box, crossing, origin, member, "steel" if layout.kind is MemberKind.STEEL else "timber",
-                 side=side, combustible=member_burns(layout.kind))  # fmt: skip
+                 side=wall.kitchen_side if wall else None, combustible=member_burns(layout.kind),
+                 wall=wall.words if wall else "", rated=wall is not None and wall.wall.fire_rated)  # fmt: skip
 
 
 def _joists(house: House, layout: MemberLayout, beams: list[Box]) -> list[Solid]:
@@ -143,7 +144,7 @@ def _rims(house: House, layout: MemberLayout, beams: list[Box]) -> list[Solid]:
         for i, part in enumerate(_cut(_bar(axis, run, (at, at + RIM_IN), z), axis, beams), 1):
             solids.append(_timber(f"rim-{side}{'' if i == 1 else f'-{i}'}", SolidKind.RIM,
                                   f"rim joist on the {WALL_WORDS[side]}", part, Crossing.RULE, board,
-                                  Slot(0, 0.0, 0.0), axis, "ceiling.rim", exterior=True, side=side))  # fmt: skip
+                                  Slot(0, 0.0, 0.0), axis, "ceiling.rim", wall=house.place(side)))  # fmt: skip
     return solids
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from routeviz.framing.place import House
 from routeviz.geometry import plane_axes
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import MemberKind, Obstacle, ObstacleKind
 from routeviz.model.solids import Box, Crossing, Cylinder, Member, Solid, SolidKind, obstacle_box
 
@@ -26,12 +27,15 @@ def hood_bottom(house: House) -> float:
 
 
 def cover_box(house: House) -> Box | None:
-    """Give the chimney cover from the hood's body up to the ceiling, or as far as it reaches; None without one."""
+    """Give the chimney cover from the hood's body up to the ceiling; None without one.
+
+    One that is too short is made longer with an extension, which FIT-COVER asks for and the take-off counts.
+    """
     hood = house.scene.hood
     if hood.cover is None:
         return None
     bottom = hood_bottom(house) + hood.body_in
-    top = min(house.ceiling, bottom + hood.cover.max_in)
+    top = ceiling_over_hood_in(house.scene)
     if top - bottom < 0.01:
         return None
     half = hood.cover.width_in / 2

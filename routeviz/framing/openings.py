@@ -118,5 +118,6 @@ def _solid(
         f"{place.prefix}-{opening.id}-{key}", kind, words,
         place.box((rect.s0, rect.s1), place.core_n, (rect.z0, rect.z1)), Crossing.NEVER,
         f"walls.{place.prefix}.openings", member, "steel" if layout.kind is MemberKind.STEEL else "timber",
-        side=place.kitchen_side, space=place.space, combustible=member_burns(layout.kind),
+        side=place.kitchen_side, space=place.space, combustible=member_burns(layout.kind), wall=place.words,
+        rated=place.wall.fire_rated,
     )  # fmt: skip

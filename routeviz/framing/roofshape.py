@@ -6,7 +6,8 @@ import math
 from dataclasses import dataclass
 
 from routeviz.framing.place import House, sides_of
-from routeviz.model.scene import AboveKind, MemberKind, Roof, RoofForm, RunDirection, WallSide
+from routeviz.model.roofline import follows_rafters, roof_lines, room_edges
+from routeviz.model.scene import Roof, RunDirection, WallSide
 
 __all__ = ["RoofShape", "Slope", "is_cathedral", "roof_shape"]
 
@@ -92,23 +93,7 @@ class RoofShape:
 
 def is_cathedral(house: House) -> bool:
     """Whether the ceiling follows the rafters."""
-    scene = house.scene
-    return (
-        scene.above.kind is AboveKind.ROOF and scene.ceiling.joists is None and scene.roof is not None
-        and scene.ceiling.slab_in == 0.0
-        and not (scene.roof.framing is not None and scene.roof.framing.kind is MemberKind.TRUSS)
-    )  # fmt: skip
-
-
-def _anchor_side(house: House, low: WallSide, high: WallSide, run: dict[WallSide, float]) -> WallSide:
-    """Choose the wall that holds the roof: under a cathedral roof the hood wall, else an eave wall outdoors.
-
-    Without any wall outdoors it is the one farther from the ridge, so that the roof clears the other.
-    """
-    if is_cathedral(house) and high is WallSide.HOOD:
-        return high
-    preferred = (high, low) if high is WallSide.HOOD else (low, high)
-    return next((s for s in preferred if house.outdoors(s)), max(run, key=lambda side: run[side]))
+    return follows_rafters(house.scene)
 
 
 def roof_shape(house: House, eave: float) -> RoofShape | None:
@@ -131,18 +116,16 @@ def roof_shape(house: House, eave: float) -> RoofShape | None:
         return None
     axis = 0 if roof.ridge is RunDirection.ALONG else 1
     across = 1 - axis
-    low, high = sides_of(across)
-    if is_cathedral(house):
-        edges = (-house.scene.kitchen.depth_in, 0.0) if across == 1 else (0.0, house.scene.kitchen.width_in)
-    else:
-        edges = house.core[2 * across : 2 * across + 2]  # type: ignore[assignment]
-    lines, ridge_u, eaves = _lines(house, roof, (low, high), edges, eave, across)
+    edges = (
+        room_edges(house.scene, roof) if is_cathedral(house) else (house.core[2 * across], house.core[2 * across + 1])
+    )
+    laid = roof_lines(house.scene, roof, edges, eave)
     lo, hi = _reach(house, roof, across)
-    cuts = [lo, *([ridge_u] if len(lines) == 2 and ridge_u is not None else []), hi]
-    slopes = tuple(Slope(*line, cuts[i], cuts[i + 1]) for i, line in enumerate(lines))
+    cuts = [lo, *([laid.ridge_u] if laid.ridge_u is not None else []), hi]
+    slopes = tuple(Slope(s.name, s.a, s.b, cuts[i], cuts[i + 1]) for i, s in enumerate(laid.lines))
     along = _reach(house, roof, axis)
     depth = roof.framing.depth_in if roof.framing else 0.0
-    return RoofShape(roof, axis, slopes, ridge_u, along, eaves, depth, eave)
+    return RoofShape(roof, axis, slopes, laid.ridge_u, along, laid.eaves, depth, eave)
 
 
 def _reach(house: House, roof: Roof, axis: int) -> tuple[float, float]:
@@ -154,44 +137,3 @@ def _reach(house: House, roof: Roof, axis: int) -> tuple[float, float]:
     if house.outdoors(high):
         hi = max(hi, house.core[2 * axis + 1] + roof.overhang_in)
     return lo, hi
-
-
-Line = tuple[str, float, float]
-
-
-def _lines(
-    house: House, roof: Roof, sides: tuple[WallSide, WallSide], edges: tuple[float, float], eave: float, across: int
-) -> tuple[list[Line], float | None, tuple[WallSide, ...]]:
-    """Give the slopes as (name, a, b) from low u to high u, the ridge and the eave walls."""
-    low, high = sides
-    lo, hi = edges
-    if roof.form is not RoofForm.GABLE:
-        up = roof.high_side or (low if high is WallSide.HOOD else high)
-        rising = roof.pitch if up is high else -roof.pitch
-        at = hi if up is low or (is_cathedral(house) and high is WallSide.HOOD) else lo
-        return [("", eave - rising * at, rising + 0.0)], None, (low if up is high else high,)
-    ridge = -roof.ridge_at_in if across == 1 else roof.ridge_at_in
-    names = ("front", "back") if across == 1 else ("left", "right")
-    if ridge <= lo or ridge >= hi:  # the ridge lies beyond the kitchen: one slope is all there is of it
-        falls_low = ridge >= hi
-        slope, at = (roof.pitch, lo) if falls_low else (-roof.pitch, hi)
-        return [("", eave - slope * at, slope)], None, (low if falls_low else high,)
-    rise, top = _gable_rises(house, roof.pitch, {low: ridge - lo, high: hi - ridge})
-    top += eave
-    first, second = (names[0], top - rise[low] * ridge, rise[low]), (names[1], top + rise[high] * ridge, -rise[high])
-    return [first, second], ridge, (low, high)
-
-
-def _gable_rises(house: House, pitch: float, run: dict[WallSide, float]) -> tuple[dict[WallSide, float], float]:
-    """Give the rise over run of both slopes and the ridge's height above the eave line.
-
-    The anchor wall's slope has the scene's pitch. The other has the same pitch, or less where it would come down
-    below the far wall's plate, or, where both walls are eaves, what joins ridge and plate (at most 60 degrees).
-    """
-    low, high = run
-    anchor = _anchor_side(house, low, high, run)
-    other = high if anchor is low else low
-    top = pitch * run[anchor]
-    joined = top / run[other]
-    both = house.outdoors(low) and house.outdoors(high)
-    return {anchor: pitch, other: min(joined, math.tan(math.radians(60)) if both else pitch)}, top

@@ -134,7 +134,8 @@ def _infill_sheets(house: House, shape: RoofShape, place: Place, base: float) ->
             solids.append(
                 Solid(f"{place.prefix}-gable-{key}", layer_kind(material, outer=outer),
                       f"{place.member_words}{material}", place.prism(outline, n), Crossing.PASS, f"walls.{place.prefix}",
-                      None, material, side=place.kitchen_side, space="attic", combustible=is_combustible(material))
+                      None, material, side=place.kitchen_side, space="attic", combustible=is_combustible(material),
+                      wall=place.words, rated=wall.fire_rated)
             )  # fmt: skip
     return solids
 
@@ -158,7 +159,7 @@ def _infill_core(house: House, shape: RoofShape, place: Place, base: float) -> l
         solids.append(
             Solid(f"{place.prefix}-gable-stud-{number}", SolidKind.STUD, f"{place.member_words}gable stud {number}",
                   place.prism(outline, n), Crossing.NEVER, f"walls.{place.prefix}.studs", member, "timber",
-                  side=None, space="attic", combustible=member_burns(layout.kind))
+                  side=None, space="attic", combustible=member_burns(layout.kind), wall=place.words, rated=wall.fire_rated)
         )  # fmt: skip
     return solids
 
@@ -166,4 +167,5 @@ def _infill_core(house: House, shape: RoofShape, place: Place, base: float) -> l
 def _masonry(place: Place, core: Prism) -> Solid:
     return Solid(f"{place.prefix}-gable-core", SolidKind.MASONRY, f"{place.member_words}gable {place.wall.frame.value}",
                  core, Crossing.PASS, f"walls.{place.prefix}", None, place.wall.frame.value, side=place.kitchen_side,
-                 space="attic", combustible=place.wall.frame.value == "log")  # fmt: skip
+                 space="attic", combustible=place.wall.frame.value == "log", wall=place.words,
+                 rated=place.wall.fire_rated)  # fmt: skip

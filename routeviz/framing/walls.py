@@ -88,7 +88,7 @@ def _plates(place: Place, layout: MemberLayout, heights: Heights, doors: list[Re
         Solid(f"{place.prefix}-plate-{key}", SolidKind.PLATE, f"{place.member_words}{words}",
               place.box((r.s0, r.s1), n, (r.z0, r.z1)), Crossing.RULE, f"walls.{place.prefix}.plates", member,
               "steel" if layout.kind is MemberKind.STEEL else "timber", side=place.kitchen_side, space=place.space,
-              combustible=member_burns(layout.kind))
+              combustible=member_burns(layout.kind), wall=place.words, rated=place.wall.fire_rated)
         for key, words, r in found
     ]  # fmt: skip
 
@@ -105,7 +105,7 @@ def _stud_solid(
         f"{place.prefix}-{key}", kind, f"{place.member_words}{words}", place.box((slot.lo, slot.hi), n, z),
         member_crossing(layout.kind), f"walls.{place.prefix}.studs", _member(place, layout, 2, slot),
         "steel" if layout.kind is MemberKind.STEEL else "timber", side=place.kitchen_side, space=place.space,
-        combustible=member_burns(layout.kind),
+        combustible=member_burns(layout.kind), wall=place.words, rated=place.wall.fire_rated,
     )  # fmt: skip
 
 
@@ -134,7 +134,8 @@ def _solid_core(place: Place, heights: Heights) -> list[Solid]:
     solids = [
         Solid(f"{place.prefix}-core-{i}", SolidKind.MASONRY, f"{place.member_words}{material}",
               place.box((r.s0, r.s1), core_n, (r.z0, r.z1)), Crossing.PASS, f"walls.{place.prefix}", None, material,
-              side=place.kitchen_side, space=place.space, combustible=wall.frame is WallFrame.LOG)
+              side=place.kitchen_side, space=place.space, combustible=wall.frame is WallFrame.LOG, wall=place.words,
+              rated=wall.fire_rated)
         for i, r in enumerate(pieces(sheet, holes), 1)
     ]  # fmt: skip
     if wall.studs is None or strips_n[1] <= strips_n[0]:
@@ -186,7 +187,8 @@ def _sheet(
         Solid(f"{place.prefix}-{key}-{i}", layer_kind(material, outer=outer), f"{place.member_words}{material}",
               place.box((r.s0, r.s1), n, (r.z0, r.z1)), Crossing.PASS,
               f"walls.{place.prefix}.{key.split('-')[0]}", None, material, side=place.kitchen_side,
-              space=place.space, combustible=is_combustible(material))
+              space=place.space, combustible=is_combustible(material), wall=place.words,
+              rated=place.wall.fire_rated)
         for i, r in enumerate(pieces(sheet, holes), 1)
     ]  # fmt: skip
 
@@ -201,7 +203,8 @@ def _leaf(place: Place, opening: Opening, floor: float) -> Solid:
         place.box((opening.left_in, opening.left_in + opening.width_in), (middle - thick / 2, middle + thick / 2),
                   (z, z + opening.height_in)),
         Crossing.NEVER, f"walls.{place.prefix}.openings", material="glass" if glazing else "door",
-        side=place.kitchen_side, space=place.space, combustible=not glazing,
+        side=place.kitchen_side, space=place.space, combustible=not glazing, wall=place.words,
+        rated=place.wall.fire_rated,
     )  # fmt: skip
 
 
@@ -211,7 +214,7 @@ def _services(place: Place, floor: float) -> list[Solid]:
               place.box((s.left_in, s.left_in + s.width_in), place.core_n,
                         (floor + s.bottom_in, floor + s.bottom_in + s.height_in)),
               Crossing.RULE if s.movable else Crossing.NEVER, f"walls.{place.prefix}.services", None, s.kind.value,
-              s.clearance_in, place.kitchen_side, place.space)
+              s.clearance_in, place.kitchen_side, place.space, wall=place.words, rated=place.wall.fire_rated)
         for s in place.wall.services
     ]  # fmt: skip
 

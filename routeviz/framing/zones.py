@@ -13,6 +13,7 @@ from routeviz.framing.roofshape import RoofShape, is_cathedral
 from routeviz.framing.spaces import Beyond, space_name
 from routeviz.framing.upper import storey_levels
 from routeviz.framing.walls import FRAMED, Heights
+from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.scene import AboveKind, MemberKind, ObstacleKind, WallSide
 from routeviz.model.solids import Box, Passage, Prism, Solid, SolidKind, Zone, obstacle_box
 
@@ -159,19 +160,22 @@ def _kitchen_zone(house: House, shape: RoofShape | None) -> Zone:
         return Zone("kitchen", "kitchen", Passage.BOXING, room)
     lo, hi = (-kitchen.depth_in, 0.0) if shape.axis == 0 else (0.0, kitchen.width_in)
     along = (0.0, kitchen.width_in) if shape.axis == 0 else (-kitchen.depth_in, 0.0)
-    board = sum(layer.thickness_in for layer in house.scene.ceiling.layers)
-    tops = [(u, shape.underside(u) - board * shape.slope_at(u).stretch) for u in shape.profile(lo, hi)]
+    tops = [(u, _ceiling_in(house, shape, u)) for u in shape.profile(lo, hi)]
     return Zone(
         "kitchen", "kitchen", Passage.BOXING, Prism(shape.axis, *along, ((lo, 0.0), (hi, 0.0), *reversed(tops)))
     )
 
 
+def _ceiling_in(house: House, shape: RoofShape, u: float) -> float:
+    """Give the ceiling's height at a place across the ridge."""
+    return ceiling_at_in(house.scene, 0.0, -u) if shape.axis == 0 else ceiling_at_in(house.scene, u)
+
+
 def _up_to_slope(house: House, shape: RoofShape, cover: Box) -> Box:
-    """Let the inside of a cover reach the sloped ceiling wherever that is higher than at the wall."""
+    """Let the inside of a cover that closes to a sloped ceiling reach it wherever it is higher than in the middle."""
     across = 1 - shape.axis
-    board = sum(layer.thickness_in for layer in house.scene.ceiling.layers)
     ends = shape.profile(cover.lo[across], cover.hi[across])
-    top = max(shape.underside(u) - board * shape.slope_at(u).stretch for u in ends)
+    top = max(_ceiling_in(house, shape, u) for u in ends)
     return Box(cover.lo, (cover.hi[0], cover.hi[1], max(top, cover.hi[2])))
 
 
@@ -185,7 +189,7 @@ def furniture_zones(house: House, shape: RoofShape | None) -> list[Zone]:
             found.append(Zone(f"in-{thing.id}", f"inside the {words}", Passage.HIDDEN, obstacle_box(thing), bay=words))
     cover = cover_box(house)
     if cover is not None:
-        if shape is not None and is_cathedral(house) and cover.hi[2] > house.ceiling - 0.01:
+        if shape is not None and is_cathedral(house) and cover.hi[2] > ceiling_over_hood_in(house.scene) - 0.01:
             cover = _up_to_slope(house, shape, cover)
         found.append(Zone("in-cover", "inside the chimney cover", Passage.HIDDEN, cover, bay="chimney cover"))
     return found

@@ -17,6 +17,7 @@ from routeviz.freespace.barriers import barrier, region, up
 from routeviz.freespace.ends import StartError, collar, exits, reach_x
 from routeviz.freespace.zones import Place, passage_regions, places
 from routeviz.model.freespace import Barrier, BarrierKind, FreeSpace, Limits, OffsetChoice, Section
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import Frame, Passage
 from routeviz.units import TICKS_PER_IN, ticks
@@ -60,7 +61,7 @@ def _offsets(scene: Scene) -> tuple[OffsetChoice, ...]:
 def _cover_top_in(frame: Frame, scene: Scene) -> float:
     """Give how high the chimney cover reaches: to the ceiling over it, flat or sloped."""
     tops = [region(z.shape).hi[2] / TICKS_PER_IN for z in frame.zones if z.id == _COVER_ZONE]
-    return max(tops, default=scene.kitchen.ceiling_in)
+    return max(tops, default=ceiling_over_hood_in(scene))
 
 
 def _closed(found: tuple[Place, ...]) -> tuple[Barrier, ...]:
@@ -105,9 +106,7 @@ def carve(
     StartError
         If the hood has no mounting height.
     """
-    rated = {("kitchen", w.side) for w in scene.walls if w.fire_rated}
-    rated |= {(space.id, w.side) for space in scene.spaces for w in space.walls if w.fire_rated}
-    made = (barrier(s, scene.duct.clearance_in, rated=(s.space, s.side) in rated) for s in frame.solids)
+    made = (barrier(s, scene.duct.clearance_in) for s in frame.solids)
     solids = [b for b in made if b is not None]
     zones = tuple(z for z in frame.zones if z.id != _COVER_ZONE)
     found = places(zones, frame.bounds)

@@ -91,17 +91,17 @@ def _through(solid: Solid) -> int:
     return min(range(3), key=lambda axis: (sizes[axis], -axis))
 
 
-def barrier(solid: Solid, clearance_in: float, *, rated: bool = False) -> Barrier | None:
+def barrier(solid: Solid, clearance_in: float) -> Barrier | None:
     """Give what a solid blocks, or None when it is no obstacle.
 
     Solids that are never crossed are grown by the larger of the duct's and their own clearance. Sheets and members
-    that may be crossed stop runs only along their length and width; in a fire-rated wall (`rated`) they stop all.
+    that may be crossed stop runs only along their length and width; in a fire-rated wall they stop all.
     """
     if solid.crossing is Crossing.GHOST:
         return None
-    if rated or solid.crossing is Crossing.NEVER:
+    if solid.rated or solid.crossing is Crossing.NEVER:
         grow = max(clearance_in, solid.clearance_in)
-        lies = solid.member.axis if solid.member is not None and not rated else None
+        lies = solid.member.axis if solid.member is not None and not solid.rated else None
         across = (lies not in (None, 0), lies not in (None, 1), lies not in (None, 2))
         stops = (True, True, True)
         return Barrier(solid.id, solid.label, BarrierKind.SOLID, region(solid.shape, grow), stops, across, up(grow))

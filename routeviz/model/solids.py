@@ -169,6 +169,8 @@ class Solid:
     space: str = "kitchen"
     combustible: bool = False
     protected: bool = False
+    wall: str = ""  # the wall it is a part of, in words, gable and upper storey included: "the wall behind"
+    rated: bool = False  # whether that wall is fire-rated
 
 
 class Passage(StrEnum):

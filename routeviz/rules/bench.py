@@ -151,7 +151,7 @@ def hood_wall_face(*keep_outs: KeepOut) -> ExitFace:
 def hood_wall_solid() -> Solid:
     """Give the board on the room side of the hood wall."""
     return Solid("hood-inside-1-1", SolidKind.BOARD, "wall behind gypsum board", Box((0.0, 0.0, 0.0), (120.0, 0.5, 96.0)),
-                 Crossing.PASS, "walls.hood.inside", None, "gypsum board", side=WallSide.HOOD)  # fmt: skip
+                 Crossing.PASS, "walls.hood.inside", None, "gypsum board", side=WallSide.HOOD, wall="the wall behind")  # fmt: skip
 
 
 def keep_out(name: str, kind: str, left_in: float, bottom_in: float, width_in: float, height_in: float, *,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from routeviz.model.overhead import ceiling_over_hood_in
@@ -12,7 +12,9 @@ from routeviz.model.solids import Box, obstacle_box
 from routeviz.rules.cuts import overlap_in
 from routeviz.rules.outcome import EPSILON_IN
 
-__all__ = ["Clash", "free_heights", "free_places", "hood_boxes", "hood_places", "in_the_way", "room_beside"]
+__all__ = [
+    "Clash", "free_heights", "free_places", "hood_boxes", "hood_places", "hung_over", "in_the_way", "room_beside",
+]  # fmt: skip
 
 _NO_BODY = frozenset({ObstacleKind.CHASE, ObstacleKind.HOLE})
 _BODY_WIDTH_IN, _BODY_DEPTH_IN = 14.0, 12.0  # of a hood without a cover
@@ -51,17 +53,29 @@ def hood_boxes(scene: Scene) -> tuple[Box, ...]:
 
 
 def _things(scene: Scene) -> Iterator[_Thing]:
+    """Give all that has a body where a hood may hang: things in the way, beams, windows and doors."""
+    yield from _obstacles(scene)
+    yield from _openings(scene)
+    yield from _beams(scene)
+
+
+def _obstacles(scene: Scene) -> Iterator[_Thing]:
     for o in scene.obstacles:
         if o.kind not in _NO_BODY:
             words = o.id.replace("-", " ").replace("_", " ")
             yield _Thing(o.id, f"the {words}", obstacle_box(o))
-    openings = scene.wall(WallSide.HOOD).openings
-    for opening in openings:
+
+
+def _openings(scene: Scene) -> Iterator[_Thing]:
+    for opening in scene.wall(WallSide.HOOD).openings:
         words = opening.id.replace("-", " ").replace("_", " ")
         kind = "door" if opening.kind is OpeningKind.DOOR else "window"
         sill = opening.sill_in
         yield _Thing(opening.id, f"the {words if kind in words else f'{kind} {words}'}",
                      Box((opening.left_in, -1.0, sill), (opening.left_in + opening.width_in, 1.0, sill + opening.height_in)))  # fmt: skip
+
+
+def _beams(scene: Scene) -> Iterator[_Thing]:
     for beam in scene.ceiling.beams:
         half, z = beam.width_in / 2, (beam.bottom_in, beam.bottom_in + beam.depth_in)
         if beam.direction is RunDirection.OUT:
@@ -75,6 +89,15 @@ def _things(scene: Scene) -> Iterator[_Thing]:
 
 def _shares(a: Box, b: Box, axes: tuple[int, ...]) -> bool:
     return all(overlap_in((a.lo[i], a.hi[i]), (b.lo[i], b.hi[i])) > EPSILON_IN for i in axes)
+
+
+def hung_over(scene: Scene) -> Iterator[tuple[str, float]]:
+    """Give what hangs over the hood, whether it hides duct or not, with the greatest mounting height under it [in]."""
+    low = hood_boxes(replace(scene, hood=replace(scene.hood, mount_in=0.0)))
+    for thing in (*_obstacles(scene), *_beams(scene)):
+        tops = [box.hi[2] for box in low if _shares(box, thing.box, (0, 1))]
+        if tops and thing.box.lo[2] > scene.cooktop.height_in:
+            yield thing.words, thing.box.lo[2] - max(tops)
 
 
 def in_the_way(scene: Scene) -> Iterator[Clash]:

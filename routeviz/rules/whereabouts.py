@@ -9,11 +9,11 @@ from functools import lru_cache
 
 from routeviz.geometry import bounds, contains
 from routeviz.model.route import Part, PartKind
-from routeviz.model.scene import Scene, SpaceKind
-from routeviz.model.solids import Box, Frame, Passage, Solid, Vec3, Zone
+from routeviz.model.scene import SpaceKind
+from routeviz.model.solids import Box, Frame, Passage, Vec3, Zone
 from routeviz.rules.context import Context
 
-__all__ = ["boxed_run", "cold_run", "lengths_by_space", "pieces", "rated_wall", "space_kind"]
+__all__ = ["boxed_run", "cold_run", "lengths_by_space", "pieces", "space_kind"]
 
 _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
 _STEP_IN = 1.0  # parts are followed in pieces no longer than this
@@ -101,16 +101,3 @@ def cold_run(context: Context) -> float:
     return sum(
         length for space, length in lengths_by_space(context).items() if space_kind(context, space) in COLD_KINDS
     )
-
-
-def rated_wall(scene: Scene, solid: Solid) -> str:
-    """Give the words for the fire-rated wall that a solid belongs to; "" when it belongs to none."""
-    if solid.space == "kitchen" and solid.side is not None:
-        wall = next((w for w in scene.walls if w.side is solid.side), None)
-        words = "wall behind the hood" if solid.side.value == "hood" else f"{solid.side.value} wall"
-        return words if wall is not None and wall.fire_rated else ""
-    for space in scene.spaces:
-        for wall in space.walls:
-            if wall.fire_rated and solid.id.startswith(f"{space.id}-{wall.side.value}-"):
-                return f"{wall.side.value} wall of the {space.id.replace('-', ' ')}"
-    return ""

@@ -5,12 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from routeviz.model.overhead import ceiling_over_hood_in
-from routeviz.model.scene import Obstacle, ObstacleKind, Scene
+from routeviz.model.scene import Scene
 from routeviz.rules.profiles import Limit, Profile, maker_limit
+from routeviz.rules.room import hung_over
 
 __all__ = ["Bound", "Window", "mounting_window"]
-
-_NOTHING_ABOVE = frozenset({ObstacleKind.HOLE, ObstacleKind.DUCT, ObstacleKind.CHASE})
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,17 +51,6 @@ class Window:
         return min(b.value_in for b in self.bounds if not b.lower) - max(b.value_in for b in self.bounds if b.lower)
 
 
-def _above_hood(scene: Scene) -> tuple[Obstacle, ...]:
-    hood = scene.hood
-    left, right = hood.centre_in - hood.width_in / 2, hood.centre_in + hood.width_in / 2
-    found = []
-    for thing in scene.obstacles:
-        apart = thing.left_in >= right or thing.left_in + thing.width_in <= left or thing.out_in >= hood.depth_in
-        if not apart and thing.kind not in _NOTHING_ABOVE and not thing.hides_duct:
-            found.append(thing)
-    return tuple(found)
-
-
 def _from(limit: Limit, *, lower: bool, by: str) -> Bound:
     return Bound(limit.number, lower, limit.must, by, limit.source, limit.source_text)
 
@@ -94,11 +82,9 @@ def bounds(scene: Scene, profile: Profile) -> tuple[Bound, ...]:
         found.append(
             _plain(room - hood.cover.min_in, lower=False, must=False, by="chimney cover pushed in all the way")
         )
-    for thing in _above_hood(scene):
-        name = thing.id.replace("-", " ").replace("_", " ")
-        top = thing.bottom_in - scene.cooktop.height_in - hood.body_in
-        if thing.bottom_in > scene.cooktop.height_in:
-            found.append(_plain(top, lower=False, must=True, by=f"hood body under the {name}"))
+    found += [
+        _plain(most_in, lower=False, must=True, by=f"hood body under {words}") for words, most_in in hung_over(scene)
+    ]
     return tuple(sorted(found, key=lambda b: not b.lower))
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 
+from routeviz.scenefile.check_house import follows_rafters
 from routeviz.scenefile.check_notes import Notes
 from routeviz.scenefile.document import Document, FittingTable
 from routeviz.scenefile.equipment import HoodTable
@@ -11,8 +12,6 @@ from routeviz.scenefile.fields import is_blank
 from routeviz.scenefile.paths import Path
 
 __all__ = ["check_equipment"]
-
-_SIDES = ("hood", "left", "right", "front", "roof")
 
 
 def check_equipment(document: Document, notes: Notes) -> None:
@@ -24,7 +23,6 @@ def check_equipment(document: Document, notes: Notes) -> None:
     _check_fan(document.hood, notes)
     _check_fixings(document.hood, notes)
     _check_duct(document, notes)
-    _check_outdoors(document, notes)
     _check_rules(document, notes)
     if document.as_built is not None:
         for n, fitting in enumerate(document.as_built.fittings):
@@ -84,8 +82,8 @@ def _check_hood_place(document: Document, notes: Notes) -> None:
         notes.add(
             ("hood", "canopy"), f"higher than the whole body ({notes.length(hood.body)})", "Check canopy and body"
         )
-    if hood.mount is None:
-        return
+    if hood.mount is None or follows_rafters(document):
+        return  # under a slope the rule for the hood's room measures the true height over it
     top = cooktop.height + hood.mount + hood.body
     if top > kitchen.ceiling + 1e-9:
         over = notes.length(top - kitchen.ceiling)
@@ -183,18 +181,6 @@ def _check_duct(document: Document, notes: Notes) -> None:
         and not is_blank(document.cap.roof)
     ):
         notes.add(("cap",), "neither a wall cap nor a roof cap may be used", "Allow wall = true or roof = true")
-
-
-def _check_outdoors(document: Document, notes: Notes) -> None:
-    spaces = [s.name for s in document.spaces if not is_blank(s.name)]
-    for n, thing in enumerate(document.outdoors):
-        face = thing.face
-        if is_blank(face) or face in _SIDES:
-            continue
-        owner, _, side = face.partition("/")
-        if owner not in spaces or side not in ("front", "left", "right", "roof"):
-            known = ", ".join((*_SIDES, *(f"{s}/front" for s in spaces)))
-            notes.add(("outdoors", n, "face"), "there is no such face", f"Write one of: {known}")
 
 
 def _check_rules(document: Document, notes: Notes) -> None:

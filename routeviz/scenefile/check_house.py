@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from difflib import get_close_matches
 from typing import Any
 
+from routeviz.model.roofline import on_rafters
 from routeviz.model.scene import AboveKind, OpeningKind, RoofForm, RunDirection, WallFrame, WallSide
 from routeviz.scenefile.check_members import check_layout
 from routeviz.scenefile.check_notes import Notes
@@ -15,10 +16,11 @@ from routeviz.scenefile.fields import is_blank
 from routeviz.scenefile.house import OpeningTable, RoofTable, ServiceTable, SpaceTable, WallTable
 from routeviz.scenefile.paths import Path
 
-__all__ = ["check_house"]
+__all__ = ["check_house", "follows_rafters"]
 
 _OUTDOORS, _ROOM = "outdoors", "room"
 _RESERVED = (_OUTDOORS, _ROOM, "kitchen")
+_LEAST_WALL_IN = 12.0  # room for plates and board
 _ACROSS = (WallSide.HOOD, WallSide.FRONT)
 _HOLLOW = (WallFrame.WOOD, WallFrame.STEEL)
 
@@ -52,6 +54,18 @@ def _walls(document: Document) -> Iterator[tuple[WallTable, Path, float, float]]
             if wall is not None:
                 length = width if side_name == "front" else space.deep
                 yield wall, ("spaces", number, "walls", side_name), length, height
+
+
+def follows_rafters(document: Document) -> bool:
+    """Whether the ceiling is fixed to the rafters, so that its height is not the same everywhere."""
+    roof, ceiling = document.roof, document.ceiling
+    framing = roof.framing if roof is not None else None
+    return roof is not None and on_rafters(
+        document.above.kind,
+        joists=ceiling.joists is not None,
+        slab=ceiling.slab > 0,
+        framed=framing.kind if framing is not None else None,
+    )
 
 
 def _named(document: Document) -> Iterator[tuple[str, Path]]:
@@ -238,6 +252,13 @@ def _check_roof(roof: RoofTable, document: Document, notes: Notes) -> None:
     if not flat and roof.framing is None:
         notes.missing(("roof", "framing"), 'Add framing = { size = "2x6", spacing = "16 in", first = "14 in" }')
     _check_roof_framing(roof, document, notes)
+    kitchen = document.kitchen
+    if roof.high_side is WallSide.HOOD and roof.pitch is not None and follows_rafters(document):
+        low = kitchen.ceiling - roof.pitch * kitchen.depth  # the ceiling is measured at the hood wall
+        if low < _LEAST_WALL_IN:
+            fall = notes.length(roof.pitch * kitchen.depth)
+            problem = f"over the kitchen's depth the ceiling would fall by {fall}, from {notes.length(kitchen.ceiling)} at the hood wall"
+            notes.add(("roof", "pitch"), problem, "Check pitch, high_side, and the kitchen's depth and ceiling")
 
 
 def _check_roof_framing(roof: RoofTable, document: Document, notes: Notes) -> None:

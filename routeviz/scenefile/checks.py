@@ -9,6 +9,7 @@ from typing import Any
 from routeviz.scenefile.check_equipment import check_equipment
 from routeviz.scenefile.check_house import check_house
 from routeviz.scenefile.check_notes import Notes
+from routeviz.scenefile.check_outdoors import check_outdoors
 from routeviz.scenefile.document import Document
 from routeviz.scenefile.fields import is_blank
 from routeviz.scenefile.mistakes import Trouble, known_keys
@@ -30,6 +31,7 @@ def cross_checks(document: Document, raw: dict[str, Any], known: Known) -> list[
     notes = Notes(document, raw)
     check_house(document, notes)
     check_equipment(document, notes)
+    check_outdoors(document, notes)
     _check_assumed(document, raw, notes)
     _check_known(document, known, notes)
     return notes.found

@@ -191,7 +191,9 @@ def _zone_at(frame: Frame, point: Vec3) -> Zone | None:
 
 def _holds(shape: object, point: Vec3) -> bool:
     box = bounds(shape)  # type: ignore[arg-type]
-    if any(not box.lo[t] < point[t] < box.hi[t] for t in range(3)):
+    if any(
+        not box.lo[t] <= point[t] < box.hi[t] for t in range(3)
+    ):  # zones that touch share no point, and leave none out
         return False
     if isinstance(shape, Box):
         return True

@@ -152,12 +152,12 @@ def _under_cover(crossing: Penetration, scene: Scene) -> bool:
 def behind_board(route: Route, scene: Scene) -> list[tuple[Part, str]]:
     """Give the straights that lie behind wallboard or above a ceiling that is reached from below only."""
     deep = scene.wall(WallSide.HOOD).thickness_in
-    ceiling = scene.kitchen.ceiling_in
     found: list[tuple[Part, str]] = []
     for part in route.parts:
         if part.kind is not PartKind.STRAIGHT:
             continue
         middle = [(a + b) / 2 for a, b in zip(part.start, part.end, strict=True)]
+        ceiling = ceiling_at_in(scene, middle[0])
         flat = abs(part.direction[2]) < 0.1
         in_wall = 0.0 < middle[1] < deep and abs(part.direction[1]) < 0.1
         if in_wall and middle[2] < ceiling:

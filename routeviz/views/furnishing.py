@@ -7,6 +7,7 @@ from collections.abc import Iterator
 import numpy as np
 import trimesh
 
+from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Plan
 from routeviz.model.scene import (
     Burner,
@@ -15,6 +16,7 @@ from routeviz.model.scene import (
     ObstacleKind,
     Opening,
     OpeningKind,
+    Scene,
     ServiceKind,
     WallSide,
 )
@@ -340,6 +342,11 @@ def _solid_box(plan: Plan, solid_id: str) -> Box | None:
     return found.shape if found is not None and isinstance(found.shape, Box) else None
 
 
+def _cover_top(scene: Scene, x: float, top: float) -> float:
+    """Give how high a side of the cover reaches: one that closes to the ceiling is cut to its slope."""
+    return ceiling_at_in(scene, x) if top > ceiling_over_hood_in(scene) - 0.01 else top
+
+
 def _cover_pieces(plan: Plan) -> Iterator[Piece]:
     shape = _solid_box(plan, "cover")
     if shape is None:
@@ -347,10 +354,12 @@ def _cover_pieces(plan: Plan) -> Iterator[Piece]:
     (x0, y0, z0), (x1, y1, z1) = shape.lo, shape.hi
     t = 0.1
     lip = min(1.4, (x1 - x0) / 6)
+    left, right = (max(_cover_top(plan.scene, x, z1), z0 + t) for x in (x0, x1))
     parts = (
-        ("left", box(x0, x0 + t, y0, y1 - 0.05, z0, z1), Group.COVER), ("right", box(x1 - t, x1, y0, y1 - 0.05, z0, z1), Group.COVER),
-        ("front-left", box(x0 + t, x0 + lip, y0, y0 + t, z0, z1), Group.COVER),
-        ("front-right", box(x1 - lip, x1 - t, y0, y0 + t, z0, z1), Group.COVER),
+        ("left", box(x0, x0 + t, y0, y1 - 0.05, z0, left), Group.COVER),
+        ("right", box(x1 - t, x1, y0, y1 - 0.05, z0, right), Group.COVER),
+        ("front-left", box(x0 + t, x0 + lip, y0, y0 + t, z0, left), Group.COVER),
+        ("front-right", box(x1 - lip, x1 - t, y0, y0 + t, z0, right), Group.COVER),
         ("front-low", box(x0 + t, x1 - t, y0 - 0.02, y0 + t - 0.02, z0, min(z0 + 3, z1)), Group.HOOD),
     )  # fmt: skip
     for name, mesh, group in parts:

@@ -9,6 +9,7 @@ from typing import Any
 from routeviz.geometry import bounds
 from routeviz.model.airflow import AirStatus
 from routeviz.model.finding import Finding, MemberRuling, State
+from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import ObstacleKind, WallSide
@@ -131,7 +132,7 @@ def _limits(plan: Plan) -> dict[str, Any]:
         if finding.relation == "at most" and (high is None or limit < high):
             high, high_why = limit, finding.title
     if hood.cover is not None:
-        fits = scene.kitchen.ceiling_in - scene.cooktop.height_in - hood.body_in
+        fits = ceiling_over_hood_in(scene) - scene.cooktop.height_in - hood.body_in
         shortest, longest = fits - hood.cover.min_in, fits - hood.cover.max_in
         if high is None or shortest < high:
             high, high_why = shortest, "shortest cover"

@@ -8,16 +8,19 @@ from typing import Any
 import pytest
 import samples
 
-from routeviz import rules
+from routeviz import pipeline, rules
+from routeviz.model.finding import State
 from routeviz.model.scene import (
     Above,
     AboveKind,
+    Beam,
     Ceiling,
     CooktopKind,
     Cover,
     Kitchen,
     Layer,
     MakerLimits,
+    MemberKind,
     Obstacle,
     ObstacleKind,
     Roof,
@@ -111,7 +114,10 @@ def cathedral(form: RoofForm, **changes: Any) -> Scene:
         # hood at 70 in from the left of a 144 in wall; 6/12 pitch
         (cathedral(RoofForm.GABLE), 96.0),  # ridge along the wall: the height at the wall
         (cathedral(RoofForm.GABLE, ridge=RunDirection.OUT, ridge_at_in=72.0), 96.0 + 35.0),
-        (cathedral(RoofForm.GABLE, ridge=RunDirection.OUT, ridge_at_in=40.0), 96.0 + 20.0 * (144 - 70) / (144 - 40)),
+        (
+            cathedral(RoofForm.GABLE, ridge=RunDirection.OUT, ridge_at_in=40.0),
+            96.0 + 37.0,
+        ),  # the right wall alone is outdoors: it holds the roof, (144 - 70) / 2 in lower
         (cathedral(RoofForm.SHED, ridge=RunDirection.OUT, high_side=WallSide.RIGHT), 96.0 + 35.0),
         (cathedral(RoofForm.SHED, ridge=RunDirection.OUT, high_side=WallSide.LEFT), 96.0 + 37.0),
     ],
@@ -128,3 +134,45 @@ def test_a_flat_roof_above_joists_changes_nothing() -> None:
     assert isinstance(roof, Roof)
     flat = samples.scene(roof=replace(roof, form=RoofForm.FLAT))
     assert rules.mounting_window(flat, PLACE).high_in == 33.0
+
+
+def over(
+    kind: ObstacleKind, bottom_in: float, *, left_in: float = 55.0, out_in: float = 0.0, **changes: Any
+) -> Obstacle:
+    return Obstacle("old-thing", kind, left_in, out_in, bottom_in, 30.0, 12.0, 20.0, **changes)
+
+
+@pytest.mark.parametrize("kind", [ObstacleKind.CABINET, ObstacleKind.SOFFIT, ObstacleKind.DUCT])
+@pytest.mark.parametrize("hides", [False, True])
+def test_whatever_hangs_over_the_hood_bounds_it_hollow_or_not(kind: ObstacleKind, hides: bool) -> None:
+    # underside 74: 74 - 36 - 11 = 27; the height that is chosen leaves the hood room under it
+    scene = hood(mount_in=None, cover=None)
+    scene = replace(scene, obstacles=(over(kind, 74.0, hides_duct=hides),))
+    window = rules.mounting_window(scene, PLACE)
+    assert (window.high_in, window.suggested_in) == (27.0, 27.0)
+    chosen = pipeline.plan(scene, alternatives=1)
+    assert chosen.scene.hood.mount_in == 27.0
+    (room,) = [f for f in chosen.findings if f.code == "FIT-ROOM"]
+    assert room.state is not State.BROKEN
+
+
+def test_a_beam_over_the_hood_bounds_it() -> None:
+    # underside 80: 80 - 36 - 11 = 33
+    beam = Beam("long-beam", MemberKind.SAWN, 3.5, 9.25, RunDirection.ALONG, 6.0, 80.0)
+    scene = hood(cover=None)
+    window = rules.mounting_window(replace(scene, ceiling=replace(scene.ceiling, beams=(beam,))), PLACE)
+    assert (window.high_in, window.high_by) == (33.0, "hood body under the long beam")
+
+
+@pytest.mark.parametrize(
+    ("left_in", "out_in", "most"),
+    [
+        (78.0, 0.0, 31.0),  # beside the body, over the canopy's end (88 in), which is 2 in high: 69 - 36 - 2
+        (55.0, -14.0, 36.0),  # behind the wall's face
+        (89.0, 0.0, 36.0),  # beside the hood
+        (55.0, 21.0, 36.0),  # in front of it
+    ],
+)
+def test_only_what_is_over_it_bounds_it(left_in: float, out_in: float, most: float) -> None:
+    scene = replace(hood(cover=None), obstacles=(over(ObstacleKind.CABINET, 69.0, left_in=left_in, out_in=out_in),))
+    assert rules.mounting_window(scene, PLACE).high_in == most

@@ -9,8 +9,10 @@ import numpy as np
 import pytest
 import samples
 
+from routeviz import pipeline
 from routeviz.framing import frame
 from routeviz.freespace import carve
+from routeviz.model.finding import State
 from routeviz.model.path import Bend, Centreline
 from routeviz.model.scene import MemberKind, MemberLayout, RunDirection, Scene, SectionShape, SectionSize
 from routeviz.model.solids import Frame
@@ -121,3 +123,30 @@ def test_straights_touch_where_the_duct_comes_back_to_itself_and_not_beside_a_sh
     assert faults(start, top, (5.0, 0.0, 30.0), (5.0, 0.0, 0.0)) == ["straights 1 and 3 touch"]
     assert faults(start, top, (7.0, 0.0, 30.0), (7.0, 0.0, 0.0)) == []
     assert faults(start, top, (5.0, 0.0, 30.0), (5.0, 0.0, 60.0)) == []
+
+
+def test_a_step_that_falls_on_a_ceiling_between_two_zones_is_in_one_of_them() -> None:
+    """From 78 5/8 in each quarter inch's middle of the riser to 108 1/8 in falls on the joists' top at 103 7/8 in."""
+    home = samples.scene()
+    home = replace(home, hood=replace(home.hood, outlet=replace(home.hood.outlet, collar_in=1.625)))
+    plan = pipeline.plan(home)
+    assert plan.best is not None
+    assert len(plan.options) == 3
+    assert [verify(o.route.centreline, plan.frame, plan.scene) for o in plan.options] == [()] * 3
+
+
+def test_a_cover_too_short_is_made_longer_and_hides_the_riser_to_the_ceiling() -> None:
+    """A 10 ft ceiling over a cover of 10 to 14 in: FIT-COVER asks for an extension; nothing is boxed."""
+    home = samples.scene()
+    cover = home.hood.cover
+    assert cover is not None
+    home = replace(
+        home, kitchen=replace(home.kitchen, ceiling_in=120.0),
+        hood=replace(home.hood, cover=replace(cover, min_in=10.0, max_in=14.0)),
+    )  # fmt: skip
+    plan = pipeline.plan(home)
+    assert plan.best is not None
+    assert plan.best.route.boxed_in == 0.0
+    assert verify(plan.best.route.centreline, plan.frame, plan.scene) == ()
+    assert {f.code: f.state for f in plan.findings}["FIT-COVER"] is State.BROKEN
+    assert any(line.item == "chimney cover extension" for line in plan.best.takeoff.buy)

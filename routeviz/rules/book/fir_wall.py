@@ -6,13 +6,11 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz.model.finding import Finding
-from routeviz.model.scene import WallSide
 from routeviz.rules.bench import OUT, hood_wall_solid, kitchen, look, meets, straight_out
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import not_checked, yes_or_no
 from routeviz.rules.registry import Rule, Scope
 from routeviz.rules.touched import solid_of
-from routeviz.rules.whereabouts import rated_wall
 
 _BOARD_IN = 0.625  # one layer of the board that shafts are closed with
 
@@ -22,11 +20,10 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     limit, told = context.limit("fire_wall"), set()
     for crossing in context.the_route().penetrations:
         solid = solid_of(context.frame, crossing.solid)
-        wall = rated_wall(context.scene, solid) if solid is not None else ""
-        if not wall or wall in told:
+        if solid is None or not solid.rated or solid.wall in told:
             continue
-        told.add(wall)
-        title = f"{rule.title}: {wall}"
+        told.add(solid.wall)
+        title = f"{rule.title}: {solid.wall}"
         detail = "routeviz does not route through a rated wall on its own: its rating needs a listed system or a shaft"
         if limit is None:
             yield not_checked(
@@ -45,11 +42,9 @@ def _shaft_in(context: Context) -> float:
 
 
 def _through(rated: bool) -> Context:
-    plain = kitchen()
-    walls = tuple(replace(w, fire_rated=rated and w.side is WallSide.HOOD) for w in plain.walls)
-    board = hood_wall_solid()
+    board = replace(hood_wall_solid(), rated=rated)
     return look(
-        replace(plain, walls=walls),
+        kitchen(),
         solids=(board,),
         route=straight_out(penetrations=(meets(board, OUT, (60.0, 0.25, 80.0), 8.5),)),
     )
