@@ -19,6 +19,7 @@ __all__ = [
     "LENGTH_EXAMPLES",
     "MM_PER_IN",
     "TICKS_PER_IN",
+    "comma_remedy",
     "drill_text",
     "elbows_text",
     "feet_text",
@@ -35,6 +36,7 @@ __all__ = [
     "parse_quantity",
     "quantity_text",
     "spare_text",
+    "spelled",
     "split_text",
     "ticks",
 ]
@@ -64,6 +66,28 @@ _NUMBER = r"(?:\d+\s*/\s*\d+|\d+\.\d+|\.\d+|\d+)(?:[\s-]+\d+\s*/\s*\d+)?"
 _UNIT = "|".join(sorted((re.escape(a) for a in _ALIASES), key=len, reverse=True))
 _JOIN = re.compile(r"\s*[-,]?\s*")  # between feet and inches: 7'-6"
 _PART = re.compile(rf"\s*({_NUMBER})\s*({_UNIT})?(?![A-Za-z])\s*[,]?", re.IGNORECASE)
+_WITH_COMMA = re.compile(r"\d+(?:,\d+)+(?:\.\d+)?")  # digits with a comma between them
+_THOUSANDS = re.compile(r"[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?")  # 40,000: the only comma that a quantity may hold
+
+
+def comma_remedy(text: str) -> str:
+    """Say how to write a number that holds a comma; "" where no comma stands between digits.
+
+    Examples
+    --------
+    >>> comma_remedy("22,5 kg")
+    'Write 22.5 with a point'
+    >>> comma_remedy("7 ft, 6 in")
+    ''
+    """
+    found = _WITH_COMMA.search(text)
+    if found is None:
+        return ""
+    number, bare = found[0], found[0].replace(",", "")
+    if number.count(",") > 1 or "." in number:
+        return f"Write {bare} without commas"
+    pointed = f"Write {number.replace(',', '.')} with a point"
+    return f"{pointed}, or {bare} without the comma" if _THOUSANDS.fullmatch(number) else pointed
 
 
 def _number(text: str) -> Fraction:
@@ -114,6 +138,8 @@ def parse_length(text: str | float, *, unit: str = "in") -> float:
         body = body.replace(sign, f" {plain}")
     negative = body.startswith(("-", "−"))
     body = body.lstrip("-−+").strip()
+    if _WITH_COMMA.search(body):
+        raise LengthError(shown, "a comma inside a number", comma_remedy(body))
     if not body:
         raise LengthError(shown, "empty where a length is needed", f"Write it like {LENGTH_EXAMPLES}")
     total, at, units = Fraction(0), 0, []
@@ -144,7 +170,7 @@ def parse_pitch(text: str | float) -> float:
     LengthError
         If the text is no pitch, or lies outside 0 to 60 degrees.
     """
-    shown, remedy = str(text), "Write it like 6/12, 6 in 12 or 27 deg"
+    shown, remedy = str(text), comma_remedy(str(text)) or "Write it like 6/12, 6 in 12 or 27 deg"
     ratio = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(?:/|:|in)\s*12\s*", shown)
     if ratio:
         rise = float(ratio[1]) / 12
@@ -170,7 +196,7 @@ def parse_angle(text: str | float) -> float:
     """
     found = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(?:deg|degrees|°)?\s*", str(text))
     if found is None:
-        raise LengthError(str(text), "not an angle", "Write it like 45 or 45 deg")
+        raise LengthError(str(text), "not an angle", comma_remedy(str(text)) or "Write it like 45 or 45 deg")
     return float(found[1])
 
 
@@ -201,7 +227,7 @@ def parse_quantity(text: str | float, *, unit: str) -> float:
     Parameters
     ----------
     text : str or float
-        A bare number is taken to be in `unit` already.
+        A bare number is taken to be in `unit` already. A comma may only part thousands: ``40,000 btu/h``.
     unit : str
         cfm, "in wg", lb, btu/h or degF.
 
@@ -221,6 +247,9 @@ def parse_quantity(text: str | float, *, unit: str) -> float:
     found = re.fullmatch(r"\s*([-+]?\d[\d,]*(?:\.\d+)?)\s*(.*?)\s*", text)
     if found is None:
         raise LengthError(shown, "not a quantity", remedy)
+    digits = found[1].lstrip("+-")
+    if "," in digits and not _THOUSANDS.fullmatch(digits):
+        raise LengthError(shown, "a comma that parts no thousands", comma_remedy(digits) or remedy)
     number, name = float(found[1].replace(",", "")), found[2]
     fast = _FAST[unit].get(name.lower().replace("³", "3").replace("l / s", "l/s"))
     if name == "":
@@ -347,7 +376,8 @@ def length_text(length_in: float, *, metric: bool = False, long: bool = False) -
 _COUNTED = ("no elbow", "one elbow", "two elbows", "three elbows", "four elbows", "five elbows", "six elbows")
 _METRIC = {  # factor, unit and decimals; ft, lb exact, water at 4 degC after NIST SP 811 appendix B
     "ft/min": (0.00508, "m/s", 1), "fpm": (0.00508, "m/s", 1), "in wg": (249.08891, "Pa", 0), "ft": (0.3048, "m", 1),
-    "lb": (0.45359237, "kg", 0), "in3": (0.016387064, "l", 0),
+    "lb": (0.45359237, "kg", 0), "in3": (0.016387064, "l", 0), "thousandths of an inch": (0.0254, "mm", 2),
+    "in per ft": (1000 / 12, "mm per m", 0),
 }  # fmt: skip
 _IMPERIAL = {
     "ft/min": (1.0, "ft/min", 0), "fpm": (1.0, "ft/min", 0), "in wg": (1.0, "in wg", 2), "ft": (1.0, "ft", 0),
@@ -431,6 +461,20 @@ def limit_text(limit: float, relation: str, unit: str, *, measured: bool, metric
     if measured:
         return f"{relation} {spare_text(limit, unit, metric=metric)}".strip()
     return f"{relation or 'asks for'} {quantity_text(limit, unit, metric=metric)}"
+
+
+_BRACED = re.compile(r"\{([^{}]+)\}")
+
+
+def spelled(text: str, *, metric: bool = False) -> str:
+    """Write the lengths that stand in braces in a text in the units of the scene.
+
+    Examples
+    --------
+    >>> spelled("{24 in} to {30 in} is usual"), spelled("{24 in} to {30 in} is usual", metric=True)
+    ('24 in to 30 in is usual', '610 mm to 762 mm is usual')
+    """
+    return _BRACED.sub(lambda found: length_text(parse_length(found[1]), metric=metric), text)
 
 
 def gain_text(value: float, unit: str, *, metric: bool = False) -> str:

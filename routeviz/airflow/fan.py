@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import pairwise
 from typing import Protocol
@@ -14,6 +14,8 @@ from routeviz.catalog import table
 from routeviz.model.scene import Fan
 
 __all__ = ["FanCurve", "FanModel", "Parabola", "Points", "fan_model", "flow_at"]
+
+_CONTRADICTING = "the fan's curve and its label contradict each other; the curve was used"
 
 
 class FanCurve(Protocol):
@@ -100,9 +102,10 @@ class FanModel:
 def fan_model(fan: Fan, *, metric: bool = False) -> FanModel | None:
     """Turn what the maker says into curves, or None when nothing usable is said.
 
-    Three or more curve points are joined as they are. Two ratings fix a parabola p = a - b Q^2. One rating needs
-    an assumed pressure at no flow; a label without its pressure is taken to be rated at 0.1 in wg, at worst at
-    free delivery.
+    Three or more points are joined as they are; the label's rating counts as one of them where the maker's curve has
+    fewer. Two fix a parabola p = a - b Q^2. One rating needs an assumed pressure at no flow; a label without its
+    pressure is taken to be rated at 0.1 in wg, at worst at free delivery. Points contradict each other where the
+    pressure does not fall as the flow rises, or one flow has two pressures.
 
     References
     ----------
@@ -114,17 +117,21 @@ def fan_model(fan: Fan, *, metric: bool = False) -> FanModel | None:
         return FanModel(curve, curve, curve, "", _curve_notes(fan, curve, metric))
     rated = () if fan.rated_at_inwg is None or fan.rated_cfm <= 0 else ((fan.rated_cfm, fan.rated_at_inwg),)
     known = _clean(points + tuple(r for r in rated if r[0] not in dict(points)))
-    falling = _parabola(known)
+    odd = any(later >= sooner for (_, sooner), (_, later) in pairwise(known)) or any(
+        abs(dict(points).get(flow, pressure) - pressure) > 1e-9 for flow, pressure in rated
+    )
+    if len(known) >= 3 and not odd:
+        curve = Points(MonotoneCurve.through(known))
+        return FanModel(curve, curve, curve, "")
+    falling = _parabola(points if len(known) >= 3 else known)
     if falling:
         words = "curve taken as a parabola through the two rated points"
-        return FanModel(falling, falling, falling, words)
-    if fan.rated_cfm > 0:
-        return _one_rating(fan.rated_cfm, fan.rated_at_inwg, contradicting=len(known) > 1, metric=metric)
-    return (
-        _one_rating(known[-1][0], known[-1][1], contradicting=len(known) > 1, metric=metric)
-        if known and known[-1][0] > 0
-        else None
-    )
+        return FanModel(falling, falling, falling, words, (_CONTRADICTING,) if odd else ())
+    flow, pressure = (fan.rated_cfm, fan.rated_at_inwg) if fan.rated_cfm > 0 else known[-1] if known else (0.0, None)
+    if flow <= 0:
+        return None
+    model = _one_rating(flow, pressure, metric=metric)
+    return replace(model, notes=("the fan's rated points contradict each other; only one was used",)) if odd else model
 
 
 def _clean(points: tuple[tuple[float, float], ...]) -> tuple[tuple[float, float], ...]:
@@ -145,7 +152,7 @@ def _parabola(points: tuple[tuple[float, float], ...]) -> Parabola | None:
     return Parabola(shutoff, math.sqrt(shutoff / steep))
 
 
-def _one_rating(flow_cfm: float, rated_inwg: float | None, *, contradicting: bool, metric: bool) -> FanModel:
+def _one_rating(flow_cfm: float, rated_inwg: float | None, *, metric: bool) -> FanModel:
     row, rating = table("fans")["shutoff"], table("fans")["rating"]
     at = rating["inwg"] if rated_inwg is None else max(rated_inwg, 0.0)
     worst = rating["low_inwg"] if rated_inwg is None else at
@@ -163,8 +170,7 @@ def _one_rating(flow_cfm: float, rated_inwg: float | None, *, contradicting: boo
     said = f"label taken as rated at {shown}" if rated_inwg is None else f"one rating, at {shown}"
     top, least, most = (pressure_text(c.shutoff_inwg, metric=metric) for c in (usual, *ends))
     words = f"{said}; static pressure at no flow taken as {top} ({least} to {most}), falling as the square of the flow"
-    notes = ("the fan's two rated points contradict each other; only one was used",) if contradicting else ()
-    return FanModel(usual, ends[0], ends[1], words, notes)
+    return FanModel(usual, ends[0], ends[1], words)
 
 
 def _curve_notes(fan: Fan, curve: Points, metric: bool) -> tuple[str, ...]:

@@ -16,14 +16,11 @@ from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Near, Route
 from routeviz.model.scene import ObstacleKind, Scene, WallSide
-from routeviz.model.solids import Frame, Solid, SolidKind
+from routeviz.model.solids import STUD_KINDS, Frame, Solid, SolidKind
 
 __all__ = ["break_line", "draw_elevation", "duct_top_in", "highest_in", "number_members"]
 
-_HIDDEN = (
-    SolidKind.STUD, SolidKind.PLATE, SolidKind.JACK, SolidKind.HEADER, SolidKind.SILL, SolidKind.CRIPPLE,
-    SolidKind.BLOCKING, SolidKind.SERVICE, SolidKind.FURRING,
-)  # fmt: skip
+_HIDDEN = (*STUD_KINDS, SolidKind.BLOCKING, SolidKind.SERVICE, SolidKind.FURRING)
 _IN_FRONT = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.OBSTACLE, SolidKind.GLAZING, SolidKind.DOOR)
 _NEAR_WALL_IN = 30.0
 
@@ -131,7 +128,7 @@ def _window(sketch: Sketch, view: View, solid: Solid, scene: Scene) -> None:
             view.axis, view.frame, (max(left, x0 + 1.6), max(low, z0 + 1.6), min(right, x1 - 1.6), min(high, z1 - 1.6))
         )
         sketch.rect(view.at(inner.region[0], inner.region[1]), view.at(inner.region[2], inner.region[3]), ink.FINE)
-    operable = any(o.operable and o.id == solid.label.replace(" ", "-") for o in scene.wall(WallSide.HOOD).openings)
+    operable = any(o.operable and solid.id == f"{WallSide.HOOD}-{o.id}" for o in scene.wall(WallSide.HOOD).openings)
     _name_inside(sketch, view, solid, ", opens" if operable else "")
 
 

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.lettering import plain, width, wrapped
+from routeviz.drawings.lettering import wrapped
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet
 from routeviz.drawings.sketch import Sketch
@@ -219,11 +219,3 @@ def settled(
 def tick_box(sketch: Sketch, x: float, y: float) -> None:
     """Draw a box to tick off by hand."""
     sketch.rect((x + 0.2, y - 0.4), (x + 2.8, y + 2.2), ink.FINE)
-
-
-def pill(sketch: Sketch, at: tuple[float, float], words: str) -> float:
-    """Write a small framed word; give its width."""
-    long = width(plain(words), ink.LEAST) + 2.0
-    sketch.rect((at[0], at[1] - 0.9), (at[0] + long, at[1] + 2.5), ink.HAIR)
-    sketch.text((at[0] + 1.0, at[1]), words, ink.LEAST)
-    return long

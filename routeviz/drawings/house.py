@@ -10,17 +10,13 @@ from routeviz.drawings.flat import Outline, clipped, cut, duct_outlines, ends_of
 from routeviz.drawings.primitives import Point
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.model.overhead import ceiling_at_in
-from routeviz.model.route import Part, PartKind, Route
+from routeviz.model.route import PartKind, Route
 from routeviz.model.scene import Scene
-from routeviz.model.solids import Box, Solid, SolidKind
+from routeviz.model.solids import JOIST_KINDS, RAFTER_KINDS, STUD_KINDS, Box, Solid, SolidKind
 
 __all__ = ["View", "ceiling_line", "draw_cut", "draw_duct", "fits_scale"]
 
-_TIMBER = (
-    SolidKind.STUD, SolidKind.PLATE, SolidKind.JACK, SolidKind.HEADER, SolidKind.SILL, SolidKind.CRIPPLE,
-    SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD,
-    SolidKind.WEB, SolidKind.BEAM, SolidKind.FURRING,
-)  # fmt: skip
+_TIMBER = (*STUD_KINDS, *JOIST_KINDS, *RAFTER_KINDS, SolidKind.FURRING)
 _SHEET_FILL = {
     SolidKind.BOARD: ink.BOARD, SolidKind.SHEATHING: ink.SHEATHING, SolidKind.CLADDING: ink.CABINET,
     SolidKind.SUBFLOOR: ink.SHEATHING, SolidKind.DECK: ink.SHEATHING, SolidKind.COVERING: ink.ROOF,
@@ -151,8 +147,3 @@ def duct_reach(route: Route, axis: int) -> tuple[float, float]:
             reach = half * (1 - abs(way[axis])) if part.kind is not PartKind.CAP else half
             ends += [at[axis] - reach, at[axis] + reach]
     return min(ends), max(ends)
-
-
-def has_run_along(parts: Iterable[Part], axis: int) -> bool:
-    """Whether any straight runs along an axis."""
-    return any(p.kind is PartKind.STRAIGHT and abs(p.direction[axis]) > 0.5 for p in parts)

@@ -18,15 +18,13 @@ from routeviz.drawings.words import figure, length, unit_note
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene, WallSide
-from routeviz.model.solids import Solid, SolidKind
+from routeviz.model.solids import STUD_KINDS, Solid, SolidKind
 from routeviz.model.takeoff import Hole, Mark
 from routeviz.model.takeoff import Sheet as Name
 
 __all__ = ["marking_sheet"]
 
-_FRAMING = (
-    SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.HEADER, SolidKind.SILL, SolidKind.BLOCKING,
-)  # fmt: skip
+_FRAMING = (*STUD_KINDS, SolidKind.BLOCKING)
 _COLUMN = 104.0
 
 

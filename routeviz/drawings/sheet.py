@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.lettering import fitted
@@ -149,11 +149,6 @@ def _true_ticks(sketch: Sketch, left: float, right: float, high: float, metric: 
         if n and n % whole == 0 and x < right - 8.0:
             sketch.text((x + 0.6, high - 3.4), str(n // whole), ink.LEAST, Face.NARROW, colour=ink.INK2)
         n += 1
-
-
-def with_scale(sheet: Sheet, scale: float) -> Sheet:
-    """Give the sheet with the words for its scale."""
-    return replace(sheet, scale=scale_name(scale))
 
 
 def section_title(sheet: Sheet, at: tuple[float, float], title: str, right: float) -> float:

@@ -6,7 +6,7 @@ import itertools
 
 from routeviz.framing.layout import Slot, slots, without
 from routeviz.framing.materials import is_combustible, is_gap, member_burns, member_crossing
-from routeviz.framing.place import House, Place, sides_of
+from routeviz.framing.place import WALL_WORDS, House, Place, sides_of
 from routeviz.framing.sheets import Rect, pieces
 from routeviz.model.scene import AboveKind, Beam, MemberKind, MemberLayout, RunDirection, WallSide
 from routeviz.model.solids import Box, Crossing, Member, Solid, SolidKind
@@ -14,9 +14,6 @@ from routeviz.model.solids import Box, Crossing, Member, Solid, SolidKind
 __all__ = ["RIM_IN", "beam_solids", "ceiling_solids", "joist_axis", "joist_run", "joist_slots"]
 
 RIM_IN = 1.5
-_WALL_WORDS = {
-    WallSide.HOOD: "wall behind", WallSide.LEFT: "left wall", WallSide.RIGHT: "right wall", WallSide.FRONT: "front wall"
-}  # fmt: skip
 
 
 def joist_axis(layout: MemberLayout) -> int:
@@ -146,7 +143,7 @@ def _rims(house: House, layout: MemberLayout, beams: list[Box]) -> list[Solid]:
         board = MemberLayout(MemberKind.SAWN, layout.size, RIM_IN, layout.depth_in, 0.0, 0.0)
         for i, part in enumerate(_cut(_bar(axis, run, (at, at + RIM_IN), z), axis, beams), 1):
             solids.append(_timber(f"rim-{side}{'' if i == 1 else f'-{i}'}", SolidKind.RIM,
-                                  f"rim joist on the {_WALL_WORDS[side]}", part, Crossing.RULE, board,
+                                  f"rim joist on the {WALL_WORDS[side]}", part, Crossing.RULE, board,
                                   Slot(0, 0.0, 0.0), axis, "ceiling.rim", wall=house.place(side)))  # fmt: skip
     return solids
 

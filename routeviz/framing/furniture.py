@@ -6,9 +6,9 @@ from routeviz.framing.place import House
 from routeviz.geometry import plane_axes
 from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import MemberKind, Obstacle, ObstacleKind
-from routeviz.model.solids import Box, Crossing, Cylinder, Member, Solid, SolidKind
+from routeviz.model.solids import Box, Crossing, Cylinder, Member, Solid, SolidKind, obstacle_box
 
-__all__ = ["cover_box", "furniture_solids", "hood_bottom", "obstacle_box"]
+__all__ = ["cover_box", "furniture_solids", "hood_bottom"]
 
 USUAL_MOUNT_IN = 30.0  # cooking surface to hood while the scene leaves it open; common practice
 _PANEL_IN = 0.75  # cabinet panels; common practice
@@ -76,12 +76,6 @@ def _worktop(house: House) -> list[Solid]:
             solids.append(Solid(key, SolidKind.COUNTER, "counter", slab, Crossing.GHOST, "cooktop", None, "counter",
                                 combustible=True))  # fmt: skip
     return solids
-
-
-def obstacle_box(thing: Obstacle) -> Box:
-    """Give an obstacle's box in the house frame."""
-    return Box((thing.left_in, -thing.out_in - thing.depth_in, thing.bottom_in),
-               (thing.left_in + thing.width_in, -thing.out_in, thing.bottom_in + thing.height_in))  # fmt: skip
 
 
 def _panels(thing: Obstacle, box: Box) -> list[Solid]:

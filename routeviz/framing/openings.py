@@ -30,7 +30,7 @@ def header_depth_in(span_in: float) -> float:
     return float(rows[-1]["depth_in"])
 
 
-def _parts(opening: Opening, layout: MemberLayout, place: Place, floor: float, z: tuple[float, float]) -> list[Part]:
+def _parts(opening: Opening, layout: MemberLayout, floor: float, z: tuple[float, float]) -> list[Part]:
     """Give the members round one rough opening, most important first, as rectangles along and up the wall."""
     w, words = layout.width_in, name_of(opening)
     left, right = opening.left_in, opening.left_in + opening.width_in
@@ -95,7 +95,7 @@ def frame_openings(
     for opening in place.wall.openings:
         width = layout.width_in
         taken.append((opening.left_in - 2 * width, opening.left_in + opening.width_in + 2 * width))
-        for kind, key, words, whole in _parts(opening, layout, place, floor, z):
+        for kind, key, words, whole in _parts(opening, layout, floor, z):
             rect = _clipped(whole, place)
             if rect is None or any(rect.overlaps(other) for other in placed):
                 continue

@@ -11,8 +11,11 @@ from dataclasses import dataclass
 from routeviz.model.scene import MemberKind, Scene, Wall, WallSide
 from routeviz.model.solids import Box, Prism
 
-__all__ = ["CHORD_IN", "PLATE_IN", "House", "Place", "house", "inside_in", "outside_in", "sides_of"]
+__all__ = ["CHORD_IN", "PLATE_IN", "WALL_WORDS", "House", "Place", "house", "inside_in", "sides_of"]
 
+WALL_WORDS = {
+    WallSide.HOOD: "wall behind", WallSide.LEFT: "left wall", WallSide.RIGHT: "right wall", WallSide.FRONT: "front wall"
+}  # fmt: skip
 PLATE_IN = 1.5  # thickness of a nominal 2-in plate, PS 20
 CHORD_IN = 3.5  # bottom chord and webs of a truss, when the scene names only its top chord: a nominal 4
 
@@ -20,11 +23,6 @@ CHORD_IN = 3.5  # bottom chord and webs of a truss, when the scene names only it
 def inside_in(wall: Wall) -> float:
     """Give the thickness of a wall's room-side layers [in]."""
     return sum(layer.thickness_in for layer in wall.inside)
-
-
-def outside_in(wall: Wall) -> float:
-    """Give the thickness of a wall's far-side layers [in]."""
-    return sum(layer.thickness_in for layer in wall.outside)
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,12 +138,12 @@ def _kitchen_places(scene: Scene) -> tuple[Place, ...]:
         return -inside_in(hood) - hood.core_in, depth + inside_in(front) + front.core_in
 
     return (
-        Place(hood, "hood", "the wall behind", "", 0, 1, 0.0, 1, 0.0, width, through, cover, "kitchen", WallSide.HOOD),
-        Place(left, "left", "the left wall", "left wall ", 1, -1, 0.0, -1, 0.0, depth, between, side_cover(left),
+        Place(hood, "hood", f"the {WALL_WORDS[WallSide.HOOD]}", "", 0, 1, 0.0, 1, 0.0, width, through, cover, "kitchen", WallSide.HOOD),
+        Place(left, "left", f"the {WALL_WORDS[WallSide.LEFT]}", "left wall ", 1, -1, 0.0, -1, 0.0, depth, between, side_cover(left),
               "kitchen", WallSide.LEFT),
-        Place(right, "right", "the right wall", "right wall ", 1, -1, 0.0, 1, width, depth, between, side_cover(right),
+        Place(right, "right", f"the {WALL_WORDS[WallSide.RIGHT]}", "right wall ", 1, -1, 0.0, 1, width, depth, between, side_cover(right),
               "kitchen", WallSide.RIGHT),
-        Place(front, "front", "the front wall", "front wall ", 0, 1, 0.0, -1, -depth, width, through, cover,
+        Place(front, "front", f"the {WALL_WORDS[WallSide.FRONT]}", "front wall ", 0, 1, 0.0, -1, -depth, width, through, cover,
               "kitchen", WallSide.FRONT),
     )  # fmt: skip
 

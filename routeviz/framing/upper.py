@@ -71,7 +71,7 @@ def infill_places(house: House, shape: RoofShape) -> list[Place]:
 
 
 def _outline(
-    house: House, shape: RoofShape, place: Place, span: tuple[float, float], n: tuple[float, float], base: float
+    shape: RoofShape, place: Place, span: tuple[float, float], n: tuple[float, float], base: float
 ) -> list[tuple[float, float]]:
     """Give the part of a wall above `base` and under the roof as an outline along the wall; empty when there is none."""
     lo, hi = place.span(span)
@@ -129,7 +129,7 @@ def _infill_sheets(house: House, shape: RoofShape, place: Place, base: float) ->
             at -= layer.thickness_in
     solids = []
     for key, material, span, n, start, outer in sheets:
-        outline = _outline(house, shape, place, span, n, start)
+        outline = _outline(shape, place, span, n, start)
         if outline and not is_gap(material):
             solids.append(
                 Solid(f"{place.prefix}-gable-{key}", layer_kind(material, outer=outer),
@@ -145,12 +145,12 @@ def _infill_core(house: House, shape: RoofShape, place: Place, base: float) -> l
     if not is_cathedral(house):
         base = max(base, shape.eave)
     if wall.frame not in FRAMED or wall.studs is None:
-        outline = _outline(house, shape, place, place.core, n, base)
+        outline = _outline(shape, place, place.core, n, base)
         core = place.prism(outline, n) if outline else None
         return [] if core is None else [_masonry(place, core)]
     layout, solids = wall.studs, []
     for slot in stud_slots(place):
-        outline = _outline(house, shape, place, (slot.lo, slot.hi), n, base)
+        outline = _outline(shape, place, (slot.lo, slot.hi), n, base)
         if len(outline) < 4 or max(z for _, z in outline) - base < 3.0:
             continue
         number = slot.number or "corner"

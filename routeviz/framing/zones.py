@@ -5,9 +5,9 @@ from __future__ import annotations
 import itertools
 
 from routeviz.framing.ceiling import joist_axis, joist_slots
-from routeviz.framing.furniture import cover_box, obstacle_box
+from routeviz.framing.furniture import cover_box
 from routeviz.framing.layout import Slot
-from routeviz.framing.place import House, Place, sides_of
+from routeviz.framing.place import WALL_WORDS, House, Place, sides_of
 from routeviz.framing.roof import rafter_slots
 from routeviz.framing.roofshape import RoofShape, is_cathedral
 from routeviz.framing.spaces import Beyond, space_name
@@ -15,13 +15,9 @@ from routeviz.framing.upper import storey_levels
 from routeviz.framing.walls import FRAMED, Heights
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.scene import AboveKind, MemberKind, ObstacleKind, WallSide
-from routeviz.model.solids import Box, Passage, Prism, Solid, SolidKind, Zone
+from routeviz.model.solids import Box, Passage, Prism, Solid, SolidKind, Zone, obstacle_box
 
 __all__ = ["furniture_zones", "zones"]
-
-_END_WORDS = {
-    WallSide.HOOD: "wall behind", WallSide.LEFT: "left wall", WallSide.RIGHT: "right wall", WallSide.FRONT: "front wall"
-}  # fmt: skip
 
 
 def _section(shape: RoofShape, lo: float, hi: float, bottom: float | None) -> tuple[tuple[float, float], ...]:
@@ -48,7 +44,7 @@ def _roof_zones(house: House, shape: RoofShape | None, base: float) -> list[Zone
     found = [Zone("roof-space", "roof space", Passage.HIDDEN,
                   Prism(axis, *along, _section(shape, lo, hi, bottom)), "attic")]  # fmt: skip
     ordered = sorted(rafter_slots(house, shape), key=lambda s: s.lo)
-    for a, b, words in _bays(ordered, along, tuple(_END_WORDS[s] for s in sides_of(axis))):
+    for a, b, words in _bays(ordered, along, tuple(WALL_WORDS[s] for s in sides_of(axis))):
         outline = _section(shape, lo, hi, None)
         found.append(Zone(f"bay-rafter-{words.replace(' ', '-')}", f"rafter bay {words}", Passage.HIDDEN,
                           Prism(axis, a, b, outline), "attic", f"rafter bay {words}"))  # fmt: skip
@@ -92,7 +88,7 @@ def _ceiling_zones(house: House, shape: RoofShape | None) -> list[Zone]:
     run = house.outer[2 * axis], house.outer[2 * axis + 1]  # a bay goes on over the walls to their outer faces
     across = 1 - axis
     ends = house.outer[2 * across], house.outer[2 * across + 1]
-    words = tuple(_END_WORDS[s] for s in sides_of(across))
+    words = tuple(WALL_WORDS[s] for s in sides_of(across))
     for a, b, name in _bays(ordered, ends, words):
         lo, hi = [0.0, 0.0, house.ceiling], [0.0, 0.0, top]
         lo[axis], hi[axis], lo[across], hi[across] = *run, a, b

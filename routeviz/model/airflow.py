@@ -103,11 +103,6 @@ class AirResult:
         return self.points[0]
 
     @property
-    def costliest(self) -> Loss | None:
-        """Give the part that loses most, or None when nothing was solved."""
-        return max(self.losses, key=lambda loss: loss.loss_inwg, default=None)
-
-    @property
     def bars(self) -> tuple[LossBar, ...]:
         """Give the losses as shares of their sum, in order from the hood."""
         total = sum(loss.loss_inwg for loss in self.losses)
@@ -150,11 +145,6 @@ class FlowNeed:
     def met(self) -> bool:
         """Whether the delivered flow reaches the wanted one."""
         return self.delivered_cfm >= self.at_least_cfm
-
-    @property
-    def margin_cfm(self) -> float:
-        """Delivered less wanted [cfm]; negative when it falls short."""
-        return self.delivered_cfm - self.at_least_cfm
 
 
 @dataclass(frozen=True, slots=True)

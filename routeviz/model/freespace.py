@@ -103,7 +103,7 @@ class Exit:
         return self.rise[1] == 0.0 and self.rise[2] == 0.0
 
     def end(self, u: Ints, v: Ints) -> Ints:
-        """Give the coordinate where a duct at (u, v) ends; arrays broadcast."""
+        """Give the coordinate where a duct at (u, v) ends, all in ticks; arrays broadcast to one shape."""
         return np.rint(self.rise[0] + self.rise[1] * u + self.rise[2] * v).astype(np.int64)
 
     def allows(self, u: Ints, v: Ints) -> npt.NDArray[np.bool_]:

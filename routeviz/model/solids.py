@@ -9,11 +9,12 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from routeviz.model.scene import MemberKind, Tolerances, WallSide
+from routeviz.model.scene import MemberKind, Obstacle, Tolerances, WallSide
 
 __all__ = [
-    "Box", "Crossing", "Cylinder", "ExitFace", "FaceKind", "Frame", "KeepOut", "Member", "Passage", "Prism", "Shape",
-    "Solid", "SolidKind", "Vec3", "Zone", "tolerance_in",
+    "JOIST_KINDS", "OPENING_KINDS", "RAFTER_KINDS", "STUD_KINDS", "Box", "Crossing", "Cylinder", "ExitFace", "FaceKind",
+    "Frame", "KeepOut", "Member", "Passage", "Prism", "Shape", "Solid", "SolidKind", "Vec3", "Zone",
+    "obstacle_box", "tolerance_in",
 ]  # fmt: skip
 
 Vec3 = tuple[float, float, float]
@@ -104,20 +105,27 @@ class SolidKind(StrEnum):
     FLOOR = "floor"
 
 
-_JOISTS = (SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.BEAM)
-_RAFTERS = (SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD, SolidKind.WEB)
-_STUDS = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.SILL, SolidKind.HEADER)
+JOIST_KINDS = (SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.BEAM)
+RAFTER_KINDS = (SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD, SolidKind.WEB)
+STUD_KINDS = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.SILL, SolidKind.HEADER)
+OPENING_KINDS = (SolidKind.GLAZING, SolidKind.DOOR)
+
+
+def obstacle_box(thing: Obstacle) -> Box:
+    """Give an obstacle's box in the house frame."""
+    return Box((thing.left_in, -thing.out_in - thing.depth_in, thing.bottom_in),
+               (thing.left_in + thing.width_in, -thing.out_in, thing.bottom_in + thing.height_in))  # fmt: skip
 
 
 def tolerance_in(kind: SolidKind, given: Tolerances) -> float:
     """Give how far a solid of this kind may be off [in], by the scene's own statement."""
-    if kind in _JOISTS:
+    if kind in JOIST_KINDS:
         return given.joists_in
-    if kind in _RAFTERS:
+    if kind in RAFTER_KINDS:
         return given.rafters_in
-    if kind in _STUDS:
+    if kind in STUD_KINDS:
         return given.studs_in
-    return given.openings_in if kind in (SolidKind.GLAZING, SolidKind.DOOR) else given.other_in
+    return given.openings_in if kind in OPENING_KINDS else given.other_in
 
 
 class Crossing(StrEnum):

@@ -98,11 +98,6 @@ class Bay:
     fits: bool  # the duct goes through with its clearance
     here: bool  # the duct's centre stands in it
 
-    @property
-    def clear_in(self) -> float:
-        """Give the clear width."""
-        return self.high_in - self.low_in
-
 
 @dataclass(frozen=True, slots=True)
 class JoistPreview:

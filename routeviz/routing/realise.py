@@ -8,9 +8,9 @@ from itertools import pairwise
 from routeviz.model.path import Bend, Centreline
 from routeviz.model.route import Part, PartKind, Route, Termination
 from routeviz.model.scene import Scene, SectionSize
-from routeviz.model.solids import ExitFace, Frame, Vec3
+from routeviz.model.solids import Frame, Vec3
 from routeviz.routing.touch import near, penetrations
-from routeviz.routing.vectors import along, distance, scale, sub, unit
+from routeviz.routing.vectors import along, distance, sub, unit
 from routeviz.routing.words import in_words
 from routeviz.units import TICKS_PER_IN
 
@@ -158,8 +158,3 @@ def _elbow(
         material=scene.duct.material,
         note=scene.duct.elbow_construction,
     )
-
-
-def outward(face: ExitFace) -> Vec3:
-    """Give the unit direction in which a duct leaves through `face`."""
-    return scale(_AXES[face.axis], face.sign)

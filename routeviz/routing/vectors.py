@@ -6,7 +6,7 @@ import math
 
 from routeviz.model.solids import Vec3
 
-__all__ = ["add", "along", "angle_deg", "cross", "distance", "dot", "scale", "sub", "unit"]
+__all__ = ["add", "along", "cross", "distance", "dot", "scale", "sub", "unit"]
 
 
 def add(a: Vec3, b: Vec3) -> Vec3:
@@ -56,8 +56,3 @@ def unit(a: Vec3) -> Vec3:
 def along(p: Vec3, direction: Vec3, length: float) -> Vec3:
     """Give the point `length` from `p` in `direction`."""
     return add(p, scale(direction, length))
-
-
-def angle_deg(a: Vec3, b: Vec3) -> float:
-    """Give the angle between two directions [deg]."""
-    return math.degrees(math.atan2(math.sqrt(dot(cross(a, b), cross(a, b))), dot(a, b)))

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from routeviz.model.route import Part, Penetration
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Solid, SolidKind, Vec3
+from routeviz.rules.sections import half_sizes
 
 __all__ = [
     "Cut",
@@ -200,19 +201,12 @@ def cut_of(solid: Solid, crossing: Penetration, wide_axis: int | None = None) ->
     return cut_by(solid, hole, axis)
 
 
-def cut_of_part(solid: Solid, part: Part, gap_in: float) -> Cut:
-    """Give what the body of one part, with a gap round it, takes out of a member that it overlaps off its centre."""
-    axis = main_axis(part.direction)
-    size = (part.section.width_in + 2 * gap_in, part.section.height_in + 2 * gap_in)
-    wide = main_axis(part.wide) if part.wide is not None else None
-    if wide == axis:
-        wide = None
-    hole = _axis_box(part.start, axis, (part.start[axis], part.end[axis]), _sides(axis, size, wide))
-    if part.angle_deg:  # an elbow sweeps from its start to its end
-        lo = tuple(min(h, e - size[0] / 2) for h, e in zip(hole.lo, part.end, strict=True))
-        hi = tuple(max(h, e + size[0] / 2) for h, e in zip(hole.hi, part.end, strict=True))
-        hole = Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2]))
-    return cut_by(solid, hole, axis)
+def cut_of_part(solid: Solid, part: Part) -> Cut:
+    """Give what the body of one part takes out of a member that it overlaps off its centre."""
+    entering, leaving = half_sizes(part), half_sizes(part, leaving=True)
+    lo = tuple(min(s - a, e - b) for s, e, a, b in zip(part.start, part.end, entering, leaving, strict=True))
+    hi = tuple(max(s + a, e + b) for s, e, a, b in zip(part.start, part.end, entering, leaving, strict=True))
+    return cut_by(solid, Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), main_axis(part.direction))
 
 
 def hole_box(at: Vec3, axis: int, section: SectionSize, gap_in: float, long_in: float = 1.0) -> Box:

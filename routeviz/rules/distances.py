@@ -8,14 +8,15 @@ from dataclasses import dataclass
 
 from routeviz import catalog
 from routeviz.model.finding import Finding
-from routeviz.model.route import Termination
+from routeviz.model.route import Route, Termination
 from routeviz.model.scene import OutdoorKind, SectionSize
 from routeviz.model.solids import ExitFace, FaceKind, Frame, KeepOut
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import Named, at_least, judge_number, not_checked
 from routeviz.rules.profiles import Limit, Profile
+from routeviz.rules.sections import half_sizes
 
-__all__ = ["Meeting", "distance_findings", "keep_away", "meetings", "opening_gap_in"]
+__all__ = ["Meeting", "aside_in", "distance_findings", "keep_away", "meetings", "opening_gap_in"]
 
 
 def keep_away(profile: Profile) -> dict[str, float]:
@@ -86,6 +87,15 @@ def opening_gap_in(
     return math.hypot(flat, thing.away_in)
 
 
+def aside_in(route: Route, thing: KeepOut, axis: int, index: int = 0) -> float:
+    """Give the room [in] between the opening's edge and a thing along one of the face's two axes; negative: they overlap.
+
+    `axis` is that axis in space, `index` its place (0 or 1) among the face's two.
+    """
+    at, half = route.termination.point[axis], half_sizes(route.parts[-1], leaving=True)[axis]
+    return max(thing.lo[index] - at - half, at - half - thing.hi[index])
+
+
 def meetings(context: Context) -> Iterator[Meeting]:
     """Give every outdoor thing on the face where the duct ends, with its gap to the opening."""
     route = context.the_route()
@@ -95,11 +105,10 @@ def meetings(context: Context) -> Iterator[Meeting]:
     last = route.parts[-1]
     axes = [a for a in range(3) if a != face.axis]
     centre = (route.termination.point[axes[0]], route.termination.point[axes[1]])
-    wide_first = last.wide is None or abs(last.wide[axes[0]]) >= abs(last.wide[axes[1]])
-    half_up = last.section_out.height_in / 2 if wide_first else last.section_out.width_in / 2
+    first, second = (half_sizes(last, leaving=True)[a] for a in axes)
     for thing in face.keep_outs:
-        gap = opening_gap_in(centre, last.section_out, thing, wide_first=wide_first)
-        above = None if face.kind is FaceKind.ROOF else centre[1] - half_up - thing.hi[1]
+        gap = opening_gap_in(centre, last.section_out, thing, wide_first=first >= second)
+        above = None if face.kind is FaceKind.ROOF else centre[1] - second - thing.hi[1]
         yield Meeting(thing, gap, above)
 
 

@@ -14,13 +14,13 @@ from routeviz.model.scene import MakerLimits
 from routeviz.model.solids import Frame, Solid
 from routeviz.rules.cuts import Cut
 from routeviz.rules.profiles import Profile
-from routeviz.rules.ruling import member_code
+from routeviz.rules.ruling import Asked, member_code
 from routeviz.rules.sawn import hole_limit_in, joist_ruling, plate_ruling, rim_ruling, stud_ruling
 from routeviz.rules.special import beam_ruling, engineered_ruling, free_ruling, masonry_ruling
 
 __all__ = ["hole_limit_in", "member_code", "member_verdict"]
 
-_Judge = Callable[[Solid, Cut, Frame | None, MakerLimits], MemberRuling]
+_Judge = Callable[[Solid, Cut, Asked], MemberRuling]
 _JUDGES: dict[str, _Judge] = {
     "MBR-JOIST": joist_ruling, "MBR-STUD": stud_ruling, "MBR-PLATE": plate_ruling, "MBR-RIM": rim_ruling, "MBR-BEAM": beam_ruling,
     "MBR-ENGINEERED": engineered_ruling, "MBR-FREE": free_ruling, "MBR-MASONRY": masonry_ruling,
@@ -28,8 +28,9 @@ _JUDGES: dict[str, _Judge] = {
 
 
 def member_verdict(
-    solid: Solid, cut: Cut, profile: Profile, *, frame: Frame | None = None, maker: MakerLimits | None = None
-) -> MemberRuling | None:
+    solid: Solid, cut: Cut, profile: Profile, *, frame: Frame | None = None, maker: MakerLimits | None = None,
+    metric: bool = False,
+) -> MemberRuling | None:  # fmt: skip
     """Say what may be done to a member.
 
     Parameters
@@ -44,6 +45,8 @@ def member_verdict(
         Gives the neighbours, and with them the lengths of headers and sills.
     maker : MakerLimits
         The maker's chart for engineered members.
+    metric : bool
+        Whether its words give lengths in millimetres.
 
     Returns
     -------
@@ -53,7 +56,7 @@ def member_verdict(
     judge = _JUDGES.get(member_code(solid))
     if judge is None:
         return None
-    found = judge(solid, cut, frame, maker or MakerLimits())
+    found = judge(solid, cut, Asked(frame, maker or MakerLimits(), metric))
     if profile.get("member_cuts") is None and found.source.startswith("irc-"):
         note = "this place's own framing rule is not known here; the IRC's numbers are shown"
         return replace(found, detail=f"{found.detail}; {note}" if found.detail else note)

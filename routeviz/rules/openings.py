@@ -8,6 +8,7 @@ from routeviz import catalog
 from routeviz.model.finding import FramingPiece
 from routeviz.model.solids import Frame, Solid
 from routeviz.rules.cuts import UPRIGHT_KINDS, Cut, extent, overlap_in
+from routeviz.units import length_text
 
 __all__ = ["HeaderRule", "ceiling_opening", "header_rule", "neighbours_of", "plate_tie", "wall_opening"]
 
@@ -109,7 +110,7 @@ def _stud_size(solid: Solid, usual: str) -> str:
     return solid.member.nominal if solid.member and solid.member.nominal else usual
 
 
-def ceiling_opening(solid: Solid, frame: Frame | None) -> tuple[FramingPiece, ...]:
+def ceiling_opening(solid: Solid, frame: Frame | None, *, metric: bool = False) -> tuple[FramingPiece, ...]:
     """Give the pieces that frame an opening where one joist or rafter is cut: headers between its neighbours."""
     size = solid.member.nominal if solid.member and solid.member.nominal else "as the joists"
     span = _clear_span(solid, frame) if frame is not None else None
@@ -125,12 +126,17 @@ def ceiling_opening(solid: Solid, frame: Frame | None) -> tuple[FramingPiece, ..
         pieces.append(FramingPiece("joist hanger", "to fit the header", None, 4, "at the header's ends"))
     tail = catalog.table("members")["opening"]["tail_anchor_above_in"]["value"]
     if hi[run] - lo[run] > tail:
-        pieces.append(FramingPiece("framing anchor or 2x2 ledger", "to fit", None, 2, "at tail joists over 12 ft long"))
+        over = length_text(tail, metric=metric, long=True)
+        pieces.append(
+            FramingPiece("framing anchor or 2x2 ledger", "to fit", None, 2, f"at tail joists over {over} long")
+        )
     return tuple(pieces)
 
 
-def plate_tie(cut: Cut, count: int = 1) -> FramingPiece:
+def plate_tie(cut: Cut, count: int = 1, *, metric: bool = False) -> FramingPiece:
     """Give the strap over a cut top plate, long enough to pass the opening on both sides."""
     tie = catalog.table("members")["plate"]["tie"]
     note = f"{tie['nails_each_side']} nails 10d on each side of the opening"
-    return FramingPiece("plate tie", tie["size"], cut.along_in + 2 * tie["past_in"], count, note)
+    return FramingPiece(
+        "plate tie", tie["size_metric" if metric else "size"], cut.along_in + 2 * tie["past_in"], count, note
+    )

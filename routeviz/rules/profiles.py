@@ -9,7 +9,7 @@ from __future__ import annotations
 import difflib
 import functools
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from importlib import resources
 from typing import Any
 
@@ -35,7 +35,7 @@ class Limit:
     must: bool
     source: str
     said: str  # as the document states it: "750 mm"
-    note: str = ""
+    note: str = ""  # lengths in braces: "{24 in} to {30 in} is usual"
     source_words: str = ""  # for a maker's limit, which is in no catalogue
 
     @property
@@ -76,10 +76,6 @@ class Profile:
     def asked(self, key: str) -> str:
         """Say what to ask about an absent limit; "" when the place does not count it at all."""
         return self.ask.get(key, "")
-
-    def with_limit(self, limit: Limit) -> Profile:
-        """Give a profile with one limit replaced or added."""
-        return replace(self, limits={**self.limits, limit.key: limit})
 
 
 def _files() -> tuple[str, ...]:

@@ -1,7 +1,7 @@
 """The rule book: one file per rule in ``rules/book``, found by looking there.
 
-To add a rule: put a file ``xyzNN_what_it_objects_to.py`` in ``rules/book`` that defines ``RULE``; its examples are
-run by the tests as they stand.
+To add a rule: put a file named as its code, such as ``trm_cap.py`` for TRM-CAP, in ``rules/book`` that defines
+``RULE``; its examples are run by the tests as they stand.
 """
 
 from __future__ import annotations

@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import ObstacleKind, OpeningKind, RunDirection, Scene, WallSide
-from routeviz.model.solids import Box
+from routeviz.model.solids import Box, obstacle_box
 from routeviz.rules.cuts import overlap_in
 from routeviz.rules.outcome import EPSILON_IN
 
@@ -63,8 +63,7 @@ def _obstacles(scene: Scene) -> Iterator[_Thing]:
     for o in scene.obstacles:
         if o.kind not in _NO_BODY:
             words = o.id.replace("-", " ").replace("_", " ")
-            yield _Thing(o.id, f"the {words}", Box((o.left_in, -o.out_in - o.depth_in, o.bottom_in),
-                                                   (o.left_in + o.width_in, -o.out_in, o.bottom_in + o.height_in)))  # fmt: skip
+            yield _Thing(o.id, f"the {words}", obstacle_box(o))
 
 
 def _openings(scene: Scene) -> Iterator[_Thing]:

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass, field
+
 from routeviz import catalog
 from routeviz.model.finding import FramingPiece, MemberRuling, MemberVerdict
-from routeviz.model.scene import MemberKind
-from routeviz.model.solids import Crossing, Solid, SolidKind
+from routeviz.model.scene import MakerLimits, MemberKind
+from routeviz.model.solids import Crossing, Frame, Solid, SolidKind
 from routeviz.rules.outcome import EPSILON_IN
+from routeviz.units import length_text
 
-__all__ = ["fits", "member_code", "row", "ruling"]
+__all__ = ["Asked", "fits", "member_code", "row", "ruling"]
 
 _ENGINEERED = frozenset({MemberKind.I_JOIST, MemberKind.OPEN_WEB, MemberKind.TRUSS, MemberKind.ENGINEERED,
                          MemberKind.STEEL})  # fmt: skip
@@ -21,6 +24,19 @@ _CODES = {
     SolidKind.CABINET: "MBR-FREE", SolidKind.SOFFIT: "MBR-FREE", SolidKind.OBSTACLE: "MBR-FREE",
     SolidKind.MASONRY: "MBR-MASONRY", SolidKind.SLAB: "MBR-MASONRY",
 }  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What a ruling stands on besides member and cut: what is round it, the maker's chart, and how lengths are written."""
+
+    frame: Frame | None = None
+    maker: MakerLimits = field(default_factory=MakerLimits)
+    metric: bool = False
+
+    def length(self, inches: float, *, long: bool = False) -> str:
+        """Write a length in the scene's own units."""
+        return length_text(inches, metric=self.metric, long=long)
 
 
 def member_code(solid: Solid) -> str:

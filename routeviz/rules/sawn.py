@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 from routeviz.model.finding import FramingPiece, MemberRuling, MemberVerdict
-from routeviz.model.scene import MakerLimits
 from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.rules.cuts import Cut, extent, overlap_in
 from routeviz.rules.openings import ceiling_opening, plate_tie, wall_opening
 from routeviz.rules.outcome import EPSILON_IN
-from routeviz.rules.ruling import fits, row, ruling
-from routeviz.units import inch_text
+from routeviz.rules.ruling import Asked, fits, row, ruling
 
 __all__ = ["hole_limit_in", "joist_ruling", "plate_ruling", "rim_ruling", "stud_ruling"]
 
@@ -30,22 +28,23 @@ def hole_limit_in(depth_in: float) -> float:
     return min(depth_in * share, max(0.0, depth_in - 2 * edge))
 
 
-def joist_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+def joist_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     """Judge a cut in a sawn joist or rafter."""
     group = "rafter" if solid.kind is SolidKind.RAFTER else "sawn"
     source = row(group, "hole_share")[1]
-    around = ceiling_opening(solid, frame)
+    around = ceiling_opening(solid, asked.frame, metric=asked.metric)
     way_out = "Shift the duct into the bay beside it, or frame an opening with headers to its neighbours."
-    limit = hole_limit_in(cut.depth_in)
-    rule = f"a hole of at most a third of the depth, {inch_text(limit)}, with 2 in left at both edges"
+    limit, edge = hole_limit_in(cut.depth_in), row(group, "hole_edge_in")[0]
+    rule = (
+        f"a hole of at most a third of the depth, {asked.length(limit)}, with {asked.length(edge)} left at both edges"
+    )
     if cut.severs:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", limit, cut.size_in, source, framing=around,
                        detail="the duct would take its whole section", remedy=way_out)  # fmt: skip
     if cut.is_notch:
-        return _joist_notch(solid, cut, group, around, way_out)
-    edge = row(group, "hole_edge_in")[0]
+        return _joist_notch(solid, cut, asked, group, around, way_out)
     if cut.size_in <= limit + EPSILON_IN and cut.edge_in < edge - EPSILON_IN:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, "2 in of wood at both edges of a hole", "wood left at the edge",
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, f"{asked.length(edge)} of wood at both edges of a hole", "wood left at the edge",
                        edge, cut.edge_in, source, framing=around, remedy="Move the hole to the middle of the depth.")  # fmt: skip
     verdict = fits(limit, cut.size_in)
     bad = verdict is MemberVerdict.NOT_ALLOWED
@@ -53,7 +52,9 @@ def joist_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimit
                    remedy=way_out if bad else "")  # fmt: skip
 
 
-def _joist_notch(solid: Solid, cut: Cut, group: str, around: tuple[FramingPiece, ...], way_out: str) -> MemberRuling:
+def _joist_notch(
+    solid: Solid, cut: Cut, asked: Asked, group: str, around: tuple[FramingPiece, ...], way_out: str
+) -> MemberRuling:
     """Judge a notch: first its depth, then its place along the span, then its length."""
     share, source = row(group, "notch_share")
     at_end = cut.from_end_in is not None and cut.from_end_in <= cut.along_in / 2 + EPSILON_IN
@@ -61,7 +62,7 @@ def _joist_notch(solid: Solid, cut: Cut, group: str, around: tuple[FramingPiece,
     longest = cut.depth_in * row("sawn", "notch_length_share")[0]
     place = cut.end_share
     rule, measure, most, ours = (
-        f"a notch of at most {'a quarter' if at_end else 'a sixth'} of the depth, {inch_text(allowed)}", "notch", allowed,
+        f"a notch of at most {'a quarter' if at_end else 'a sixth'} of the depth, {asked.length(allowed)}", "notch", allowed,
         cut.notch_in,
     )  # fmt: skip
     if ours <= allowed + EPSILON_IN and not at_end:
@@ -76,7 +77,7 @@ def _joist_notch(solid: Solid, cut: Cut, group: str, around: tuple[FramingPiece,
                   remedy=way_out if bad else "")  # fmt: skip
 
 
-def stud_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+def stud_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     """Judge a cut in a stud."""
     member = solid.member
     loaded = member is None or member.bearing or member.exterior
@@ -86,8 +87,8 @@ def stud_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits
     edge = row("stud", "bore_edge_in")[0]
     limit = min(cut.depth_in * share, cut.depth_in - 2 * edge)
     kind = "doubled bearing stud" if loaded and doubled else "bearing or exterior stud" if loaded else "partition stud"
-    rule = f"a bore of at most {share * 100:.0f} of 100 parts of a {kind}'s depth, {inch_text(limit)}, 5/8 in from its edges"
-    around = wall_opening(solid, cut, frame)
+    rule = f"a bore of at most {share * 100:.0f} of 100 parts of a {kind}'s depth, {asked.length(limit)}, {asked.length(edge)} from its edges"
+    around = wall_opening(solid, cut, asked.frame)
     way_out = "Shift the hole between the studs, or frame an opening like a small window."
     if cut.severs:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "bore", limit, cut.size_in, source, framing=around,
@@ -97,10 +98,10 @@ def stud_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits
         allowed = cut.depth_in * notch_share
         verdict = fits(allowed, cut.notch_in)
         bad = verdict is MemberVerdict.NOT_ALLOWED
-        return ruling(solid, verdict, f"a notch of at most {inch_text(allowed)}", "notch", allowed, cut.notch_in,
+        return ruling(solid, verdict, f"a notch of at most {asked.length(allowed)}", "notch", allowed, cut.notch_in,
                        source, framing=around if bad else (), remedy=way_out if bad else "")  # fmt: skip
     if cut.size_in <= limit + EPSILON_IN and cut.edge_in < edge - EPSILON_IN:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, "5/8 in of wood at both edges of a bore",
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, f"{asked.length(edge)} of wood at both edges of a bore",
                        "wood left at the edge", edge, cut.edge_in, source, framing=around,
                        remedy="Move the bore to the middle of the stud.")  # fmt: skip
     verdict = fits(limit, cut.size_in)
@@ -109,7 +110,7 @@ def stud_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits
                    remedy=way_out if bad else "")  # fmt: skip
 
 
-def plate_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+def plate_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     """Judge a cut in a plate."""
     member = solid.member
     share, source = row("plate", "tie_above_share")
@@ -131,8 +132,8 @@ def plate_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimi
                        taken, "common-practice", detail="fix both ends of the plate to the floor")  # fmt: skip
     return ruling(
         solid, MemberVerdict.WITHIN, "a top plate cut by more than half its width needs a steel tie across the cut",
-        "cut of the width", cut.depth_in, min(taken, cut.depth_in), source, framing=(plate_tie(cut),),
-        detail=f"{inch_text(taken)} of {inch_text(cut.depth_in)} is cut, more than half: a tie is needed",
+        "cut of the width", cut.depth_in, min(taken, cut.depth_in), source, framing=(plate_tie(cut, metric=asked.metric),),
+        detail=f"{asked.length(taken)} of {asked.length(cut.depth_in)} is cut, more than half: a tie is needed",
         remedy="Nail a steel tie over the cut plate.",
     )  # fmt: skip
 
@@ -156,18 +157,18 @@ def _stands_on(solid: Solid, cut: Cut, frame: Frame | None) -> str:
     return ""
 
 
-def rim_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+def rim_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     """Judge a hole in a rim by the wood left above and below it; nothing may bear on the rim there."""
     edge, source = row("rim", "between_joists_edge_in")
     rule = "a rim that lies on its wall may be cut in one bay, between two joists and under no stud"
-    bears = _stands_on(solid, cut, frame)
+    bears = _stands_on(solid, cut, asked.frame)
     if bears:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "wood left at the edge", edge, cut.edge_in, source,
-                       framing=ceiling_opening(solid, frame), detail=f"{bears} bears on it there",
+                       framing=ceiling_opening(solid, asked.frame, metric=asked.metric), detail=f"{bears} bears on it there",
                        remedy="Move the hole between the joists and out from under the stud.")  # fmt: skip
     if cut.severs or cut.edge_in < edge - EPSILON_IN:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "wood left at the edge", edge, cut.edge_in,
-                       source, framing=ceiling_opening(solid, frame), detail="nothing of it is left above or below",
+                       source, framing=ceiling_opening(solid, asked.frame, metric=asked.metric), detail="nothing of it is left above or below",
                        remedy="Use a smaller or flatter duct at the rim, or move the hole to its middle.")  # fmt: skip
     return ruling(solid, MemberVerdict.WITHIN, rule, "wood left at the edge", edge, cut.edge_in, source,
                    detail="tolerated; inspectors differ", remedy="Ask the inspector before cutting the rim.")  # fmt: skip

@@ -1,10 +1,11 @@
-"""What rules ask of a run of parts: areas, words for sections, low points, first and last straights."""
+"""What rules ask of a run of parts: areas, sides and words of sections, low points, first and last straights."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Sequence
 
+from routeviz.geometry.convex import cross, dot, plus
 from routeviz.model.route import Part, PartKind
 from routeviz.model.scene import SectionShape, SectionSize
 from routeviz.model.solids import Vec3
@@ -13,6 +14,8 @@ from routeviz.units import length_text
 __all__ = [
     "area_in2",
     "equal_round_in",
+    "half_along",
+    "half_sizes",
     "low_points",
     "run_after_last_elbow",
     "run_before_first_elbow",
@@ -50,6 +53,38 @@ def equal_round_in(section: SectionSize) -> float:
     6.433
     """
     return math.sqrt(4 * area_in2(section) / math.pi)
+
+
+def half_along(part: Part, toward: Vec3, *, leaving: bool = False) -> float:
+    """Give how far a part's section reaches from its centre line along a unit direction [in].
+
+    The section is taken where the duct enters the part, or where it leaves it; an elbow turns the wide side with
+    the duct. The wide side of a flat section that nobody told lies level: along x, or along y of a run along x.
+
+    Examples
+    --------
+    >>> from routeviz.model.scene import SectionShape
+    >>> size, up, wide = SectionSize(SectionShape.RECT, 14.0, 3.25), (0.0, 0.0, 1.0), (1.0, 0.0, 0.0)
+    >>> riser = Part("a", PartKind.STRAIGHT, (0.0, 0.0, 0.0), (0.0, 0.0, 9.0), up, up, size, size, 9.0, wide=wide)
+    >>> half_along(riser, (1.0, 0.0, 0.0)), half_along(riser, (0.0, 1.0, 0.0)), half_along(riser, up)
+    (7.0, 1.625, 0.0)
+    """
+    direction, section = (part.turn_to, part.section_out) if leaving else (part.direction, part.section)
+    wide = part.wide or ((1.0, 0.0, 0.0) if abs(part.direction[0]) < 0.9 else (0.0, 1.0, 0.0))
+    if leaving:  # turned as the duct is; square to the run at the start, so that only its share along the turn changes
+        both = plus(part.direction, part.turn_to)
+        wide = plus(wide, both, -dot(wide, part.turn_to) / max(1e-9, 1.0 + dot(part.direction, part.turn_to)))
+    p, q = abs(dot(wide, toward)), abs(dot(cross(direction, wide), toward))
+    a, b = section.width_in / 2, section.height_in / 2
+    if section.shape is SectionShape.RECT:
+        return a * p + b * q
+    return b * math.hypot(p, q) + (a - b) * p
+
+
+def half_sizes(part: Part, *, leaving: bool = False) -> Vec3:
+    """Give how far a part's section reaches from its centre line along x, y and z [in], as `half_along` does."""
+    x, y, z = (half_along(part, axis, leaving=leaving) for axis in ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0)))
+    return (x, y, z)
 
 
 def section_words(section: SectionSize, metric: bool) -> str:

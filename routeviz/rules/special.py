@@ -3,31 +3,30 @@
 from __future__ import annotations
 
 from routeviz.model.finding import FramingPiece, MemberRuling, MemberVerdict
-from routeviz.model.scene import MakerLimits, MemberKind
-from routeviz.model.solids import Crossing, Frame, Solid, SolidKind
+from routeviz.model.scene import MemberKind
+from routeviz.model.solids import Crossing, Solid, SolidKind
 from routeviz.rules.cuts import Cut
 from routeviz.rules.outcome import EPSILON_IN
-from routeviz.rules.ruling import fits, row, ruling
+from routeviz.rules.ruling import Asked, fits, row, ruling
 from routeviz.rules.sawn import hole_limit_in
-from routeviz.units import inch_text
 
 __all__ = ["beam_ruling", "engineered_ruling", "free_ruling", "masonry_ruling"]
 
 
-def beam_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+def beam_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     """Judge a cut in a beam, ridge or header."""
     limit, source = row("beam", "hole_in")
     joist = hole_limit_in(cut.depth_in)
     return ruling(
         solid, fits(limit, cut.size_in) if not cut.severs else MemberVerdict.NOT_ALLOWED,
-        f"a beam or header takes a cable hole of {inch_text(limit)} at most; it carries what hangs on it", "hole", limit,
+        f"a beam or header takes a cable hole of {asked.length(limit)} at most; it carries what hangs on it", "hole", limit,
         cut.size_in, source,
-        detail=f"even the rule for a single joist would allow no more than {inch_text(joist)}",
+        detail=f"even the rule for a single joist would allow no more than {asked.length(joist)}",
         remedy="Leave it whole: go under it, or to a face that is not behind it. An engineer may decide otherwise.",
     )  # fmt: skip
 
 
-def engineered_ruling(solid: Solid, cut: Cut, _frame: Frame | None, maker: MakerLimits) -> MemberRuling:
+def engineered_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     """Judge a cut in an engineered member: only its maker or an engineer can allow it."""
     kind = solid.member.kind if solid.member else MemberKind.TRUSS
     source = "irc-r802-7-2" if solid.kind in (SolidKind.CHORD, SolidKind.WEB, SolidKind.RAFTER) else "irc-r502-8-2"
@@ -37,13 +36,9 @@ def engineered_ruling(solid: Solid, cut: Cut, _frame: Frame | None, maker: Maker
         MemberKind.OPEN_WEB: "an open-web joist is never cut; a duct may pass between its webs",
         MemberKind.STEEL: "steel framing is cut by its maker's or an engineer's detail only",
     }.get(kind, "engineered timber is cut by its maker's or an engineer's detail only")
+    maker = asked.maker
     chart = maker.member_hole_in if kind is MemberKind.I_JOIST and solid.kind is SolidKind.JOIST else None
-    if (
-        kind in (MemberKind.I_JOIST, MemberKind.ENGINEERED)
-        and chart is not None
-        and not cut.severs
-        and not cut.is_notch
-    ):
+    if chart is not None and not cut.severs and not cut.is_notch:
         return ruling(solid, fits(chart, cut.size_in), words, "hole", chart, cut.size_in, "maker",
                        words=maker.document or "maker's chart",
                        detail="the third-of-depth rule is for sawn timber and does not apply",
@@ -52,13 +47,13 @@ def engineered_ruling(solid: Solid, cut: Cut, _frame: Frame | None, maker: Maker
         return ruling(solid, MemberVerdict.NOT_ALLOWED, words, "hole", chart, cut.size_in, source,
                        detail="the duct would cut a flange", remedy="Shift the duct into the bay beside it.")  # fmt: skip
     carries = solid.kind in (SolidKind.BEAM, SolidKind.HEADER)
-    joist = inch_text(hole_limit_in(cut.depth_in))
+    joist = asked.length(hole_limit_in(cut.depth_in))
     note = f"even the rule for a sawn joist of its depth would allow no more than {joist}" if carries else ""
     return ruling(solid, MemberVerdict.DECIDED_ELSEWHERE, words, "hole", chart, cut.size_in, source, detail=note,
                    remedy="Shift the duct past it, or get the maker's or an engineer's written detail.")  # fmt: skip
 
 
-def free_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+def free_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     """Judge a cut in what carries nothing."""
     furring = solid.kind is SolidKind.FURRING or (solid.member is not None and solid.member.kind is MemberKind.FURRING)
     if furring:
@@ -82,7 +77,7 @@ def free_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimit
     return ruling(solid, MemberVerdict.ALLOWED, rule, "hole", None, cut.size_in, "common-practice", detail=detail)
 
 
-def masonry_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
+def masonry_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     """Judge a hole in masonry, log or concrete."""
     if solid.kind is SolidKind.SLAB:
         return ruling(solid, MemberVerdict.DECIDED_ELSEWHERE, "a concrete slab is cored only where an engineer says so",
@@ -97,7 +92,7 @@ def masonry_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLi
     return ruling(
         solid, MemberVerdict.WITHIN if wide <= limit + EPSILON_IN else MemberVerdict.DECIDED_ELSEWHERE,
         "no lintel up to about two bricks' width", "width of the hole", limit, wide, source,
-        framing=(FramingPiece("sleeve", f"{inch_text(sleeve)} larger than the duct", None, 1, "mortared in"),),
+        framing=(FramingPiece("sleeve", f"{asked.length(sleeve)} larger than the duct", None, 1, "mortared in"),),
         detail="the hole takes a sleeve; make good round it with cut brick and mortar",
         remedy="" if wide <= limit + EPSILON_IN else "Have a lintel sized, or use a narrower duct.",
     )  # fmt: skip

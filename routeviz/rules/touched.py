@@ -15,7 +15,7 @@ from routeviz.rules.members import member_code, member_verdict
 from routeviz.rules.outcome import EPSILON_IN, Named
 from routeviz.rules.profiles import Profile
 
-__all__ = ["blocker_rulings", "cut_members", "ruling_findings", "solid_of"]
+__all__ = ["blocker_rulings", "cut_members", "part_at", "ruling_findings", "solid_of"]
 
 
 def solid_of(frame: Frame, solid_id: str) -> Solid | None:
@@ -28,14 +28,18 @@ def solid_of(frame: Frame, solid_id: str) -> Solid | None:
 
 def _wide_axis(route: Route, crossing: Penetration) -> int | None:
     """Give the axis of the duct's wide side where it meets a solid."""
-    if route.section.is_round:
+    part = None if route.section.is_round else part_at(route, crossing)
+    if part is None or part.wide is None:
         return None
+    wide = main_axis(part.wide)
+    return wide if wide != main_axis(crossing.direction) else None
+
+
+def part_at(route: Route, crossing: Penetration) -> Part | None:
+    """Give the part that runs through a crossing, or None when none does."""
     axis = main_axis(crossing.direction)
-    for part in route.parts:
-        if part.wide is not None and main_axis(part.direction) == axis and _between(part, crossing.centre, axis):
-            wide = main_axis(part.wide)
-            return wide if wide != axis else None
-    return None
+    along = [p for p in route.parts if main_axis(p.direction) == axis and _between(p, crossing.centre, axis)]
+    return next((p for p in along if p.wide is not None), along[0] if along else None)
 
 
 def _between(part: Part, point: Vec3, axis: int) -> bool:
@@ -61,7 +65,7 @@ def cut_members(context: Context) -> Iterator[tuple[Solid, Cut]]:
         if solid is None or part is None or close.gap_in >= -EPSILON_IN or solid.id in seen or not member_code(solid):
             continue
         seen.add(solid.id)
-        yield solid, cut_of_part(solid, part, 0.0)
+        yield solid, cut_of_part(solid, part)
 
 
 def _state(rule: Named, ruling: MemberRuling, solid: Solid) -> State:
@@ -103,7 +107,9 @@ def ruling_findings(context: Context, rule: Named) -> Iterator[Finding]:
     for solid, cut in cut_members(context):
         if member_code(solid) != rule.code:
             continue
-        ruling = member_verdict(solid, cut, context.profile, frame=context.frame, maker=maker)
+        ruling = member_verdict(
+            solid, cut, context.profile, frame=context.frame, maker=maker, metric=context.scene.metric
+        )
         if ruling is not None:
             yield finding_of(rule, ruling, solid, cut.place)
 
@@ -127,7 +133,9 @@ def blocker_rulings(
             if solid is None or solid.id in found:
                 continue
             hole = hole_box(blocker.at, axis, section, scene.duct.clearance_in)
-            ruling = member_verdict(solid, cut_by(solid, hole, axis), profile, frame=frame, maker=scene.rules.maker)
+            ruling = member_verdict(
+                solid, cut_by(solid, hole, axis), profile, frame=frame, maker=scene.rules.maker, metric=scene.metric
+            )
             if ruling is not None:
                 found[solid.id] = ruling
     return tuple(found.values())

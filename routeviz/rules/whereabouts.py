@@ -13,16 +13,11 @@ from routeviz.model.scene import SpaceKind
 from routeviz.model.solids import Box, Frame, Passage, Vec3, Zone
 from routeviz.rules.context import Context
 
-__all__ = ["boxed_run", "cold_run", "lengths_by_space", "pieces", "space_kind", "zone_at"]
+__all__ = ["boxed_run", "cold_run", "lengths_by_space", "pieces", "space_kind"]
 
 _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
 _STEP_IN = 1.0  # parts are followed in pieces no longer than this
 COLD_KINDS = frozenset({SpaceKind.ATTIC, SpaceKind.GARAGE, SpaceKind.PORCH, SpaceKind.CRAWL})
-
-
-def zone_at(frame: Frame, point: Vec3) -> Zone | None:
-    """Give the zone that rules at a point: later zones overrule earlier ones."""
-    return _first_that_holds(_bounded(frame), point)
 
 
 def _bounded(frame: Frame) -> list[tuple[Box, Zone]]:
@@ -31,6 +26,7 @@ def _bounded(frame: Frame) -> list[tuple[Box, Zone]]:
 
 
 def _first_that_holds(zones: list[tuple[Box, Zone]], point: Vec3) -> Zone | None:
+    """Give the zone that rules at a point: later zones of a frame overrule earlier ones."""
     x, y, z = point
     for box, zone in zones:
         (x0, y0, z0), (x1, y1, z1) = box.lo, box.hi

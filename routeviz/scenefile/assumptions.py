@@ -40,7 +40,7 @@ class Taken:
     def __init__(self, document: Document, raw: dict[str, Any]) -> None:
         self._document = document
         self._raw = raw
-        self._metric = document.unit in ("mm", "cm", "m")
+        self.metric = document.unit in ("mm", "cm", "m")
         self._found: dict[str, Assumption] = {}
 
     def found(self) -> tuple[Assumption, ...]:
@@ -54,17 +54,17 @@ class Taken:
 
     def length(self, length_in: float) -> str:
         """Write a length in the scene's measures."""
-        return Length().show(length_in, metric=self._metric)
+        return Length().show(length_in, metric=self.metric)
 
     def section(self, section: SectionSize) -> str:
         """Write a duct section in the scene's measures."""
-        return Section().show(section, metric=self._metric)
+        return Section().show(section, metric=self.metric)
 
     def value_or(self, given: float | None, default: float, where: Path, reason: str) -> float:
         """Give a length, or the default and a note."""
         if given is not None:
             return given
-        self.note(where, mm_text(default) if self._metric else self.length(default), reason)
+        self.note(where, mm_text(default) if self.metric else self.length(default), reason)
         return default
 
     def defaults(self) -> None:
@@ -88,7 +88,7 @@ class Taken:
     def _default(self, info: FieldInfo, value: Any) -> str:
         """Show a default; in metric scenes in whole millimetres and degrees, whatever units it was fixed in."""
         reader = reader_of(info)
-        if self._metric and value is not None:
+        if self.metric and value is not None:
             if isinstance(reader, Length):
                 return mm_text(value)
             if isinstance(reader, Quantity) and reader.unit == "degF":
@@ -98,7 +98,7 @@ class Taken:
     def _show(self, info: FieldInfo, value: Any) -> str:
         reader = reader_of(info)
         if reader is not None and value is not None:
-            return reader.show(value, metric=self._metric).strip('"')
+            return reader.show(value, metric=self.metric).strip('"')
         if isinstance(value, tuple):
             return ", ".join(self._part(v) for v in value)
         return literal(value).strip('"')

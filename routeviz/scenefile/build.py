@@ -48,6 +48,7 @@ from routeviz.scenefile.assumptions import Taken
 from routeviz.scenefile.document import Document
 from routeviz.scenefile.equipment import HoodTable
 from routeviz.scenefile.house import LayerTable, LayoutTable, ObstacleTable, RoofTable, SpaceTable, WallTable
+from routeviz.units import length_text
 
 __all__ = ["build"]
 
@@ -122,7 +123,13 @@ def _layers_or(
     return default
 
 
-def _layout(table: LayoutTable, direction: RunDirection) -> MemberLayout:
+def _sides(width_in: float, depth_in: float, taken: Taken) -> str:
+    """Write real sides with the unit once: ``38 x 184 mm``, ``1 1/2 x 7 1/4 in``."""
+    first, second = (length_text(side, metric=taken.metric) for side in (width_in, depth_in))
+    return f"{first.rpartition(' ')[0]} x {second}"
+
+
+def _layout(table: LayoutTable, direction: RunDirection, taken: Taken) -> MemberLayout:
     """Give a layout; measured centres replace first and spacing, which then only describe them."""
     size = table.size
     width = table.width if table.width is not None else (size.width_in if size else 0.0)
@@ -131,7 +138,7 @@ def _layout(table: LayoutTable, direction: RunDirection) -> MemberLayout:
     gaps = [b - a for a, b in itertools.pairwise(at)]
     spacing = table.spacing if table.spacing is not None else min(gaps, default=16.0)
     first = at[0] if at else table.first
-    text = size.text if size else f"{width:g} x {depth:g} in"
+    text = size.text if size and size.nominal else _sides(width, depth, taken)
     return MemberLayout(
         table.kind, text, width, depth, spacing, 0.0 if first is None else first, table.direction or direction, at,
         table.doubled, table.missing,
@@ -144,21 +151,21 @@ def _walls(document: Document, taken: Taken) -> tuple[Wall, ...]:
         table: WallTable | None = getattr(document.walls, side.value)
         if table is None:
             taken.note(("walls", side.value), "a partition to another room", "not described, so no way out there")
-            walls.append(_partition(side))
+            walls.append(_partition(side, taken))
         else:
             walls.append(_wall(table, side, ("walls", side.value), taken))
     return tuple(walls)
 
 
-def _partition(side: WallSide) -> Wall:
+def _partition(side: WallSide, taken: Taken) -> Wall:
     studs = LayoutTable.model_validate({"size": "2x4", "spacing": "16 in", "first": "3/4 in"})
     return Wall(
-        side, "room", WallFrame.WOOD, _layout(studs, RunDirection.ALONG), 3.5, True, False, _BOARD, _BOARD
+        side, "room", WallFrame.WOOD, _layout(studs, RunDirection.ALONG, taken), 3.5, True, False, _BOARD, _BOARD
     )  # fmt: skip
 
 
 def _wall(table: WallTable, side: WallSide, where: tuple[str | int, ...], taken: Taken) -> Wall:
-    studs = _layout(table.studs, RunDirection.ALONG) if table.studs else None
+    studs = _layout(table.studs, RunDirection.ALONG, taken) if table.studs else None
     core = table.core if table.core is not None else (studs.depth_in if studs else 0.0)
     hollow = table.frame in (WallFrame.WOOD, WallFrame.STEEL)
     board = _BOARD if hollow else ()
@@ -187,7 +194,7 @@ def _ceiling(document: Document, taken: Taken) -> Ceiling:
     table = document.ceiling
     return Ceiling(
         layers=_layers_or(table.layers, () if table.slab else _BOARD, ("ceiling", "layers"), taken),
-        joists=_layout(table.joists, RunDirection.OUT) if table.joists else None,
+        joists=_layout(table.joists, RunDirection.OUT, taken) if table.joists else None,
         beams=tuple(
             Beam(b.name, b.kind, b.width, b.depth, b.direction, b.at, b.bottom, b.start, b.end) for b in table.beams
         ),
@@ -224,7 +231,7 @@ def _roof(table: RoofTable, document: Document, taken: Taken) -> Roof:
         ridge=ridge,
         ridge_at_in=ridge_at or 0.0,
         overhang_in=table.overhang,
-        framing=_layout(table.framing, square) if table.framing else None,
+        framing=_layout(table.framing, square, taken) if table.framing else None,
         layers=_layers_or(
             table.layers, (Layer("plywood deck", 0.5), Layer("shingles", 0.375)), ("roof", "layers"), taken
         ),

@@ -23,17 +23,18 @@ from routeviz.scenefile.fields import (
     read_length,
     unreadable,
 )  # fmt: skip
-from routeviz.units import parse_length
+from routeviz.units import comma_remedy, parse_length
 
 __all__ = ["MemberSize", "Section", "SizeText", "split_layer"]
 
 
 class SizeText(NamedTuple):
-    """A member's cross-section: what people call it, and its real width and depth [in]."""
+    """A member's cross-section: what people call it, its real width and depth [in], and whether that is a trade size."""
 
     text: str
     width_in: float
     depth_in: float
+    nominal: bool = False
 
 
 _BY = re.compile(r"\s*[x×]\s*", re.IGNORECASE)
@@ -70,13 +71,13 @@ class MemberSize(Reader):
         text = value.strip()
         nominal = re.fullmatch(r"(\d+)\s*[x×]\s*(\d+)", text, re.IGNORECASE)
         if nominal and nominal[1] in dressed and nominal[2] in dressed:
-            return SizeText(f"{nominal[1]}x{nominal[2]}", float(dressed[nominal[1]]), float(dressed[nominal[2]]))
+            return SizeText(f"{nominal[1]}x{nominal[2]}", float(dressed[nominal[1]]), float(dressed[nominal[2]]), True)
         if not _HAS_UNIT.search(text) and not file_is_metric(info):
             raise unreadable("not a known lumber size", remedy)
         try:
             width, depth = _two_lengths(text, file_unit(info))
         except LengthError:
-            raise unreadable("not a member size", remedy) from None
+            raise unreadable("not a member size", comma_remedy(text) or remedy) from None
         if not (0 < width <= 48 and 0 < depth <= 96):
             raise unreadable("not a sensible member size", remedy)
         return SizeText(text, width, depth)
@@ -124,7 +125,7 @@ class Section(Reader):
                 return SectionShape.ROUND, width, width
         except (LengthError, OverflowError):
             pass
-        raise unreadable("not a duct section", self._REMEDY)
+        raise unreadable("not a duct section", comma_remedy(text) or self._REMEDY)
 
     def _table(self, value: Mapping[str, Any], info: ValidationInfo) -> tuple[SectionShape, float, float]:
         unknown = set(value) - {"shape", "width", "height"}
@@ -176,4 +177,6 @@ def split_layer(text: str, unit: str) -> tuple[str, float]:
                 return material, parse_length(thickness, unit=unit)
             except (LengthError, OverflowError):
                 continue
-    raise LengthError(text, "not a layer", 'Write material and thickness, like "gypsum board 1/2 in"')
+    raise LengthError(
+        text, "not a layer", comma_remedy(text) or 'Write material and thickness, like "gypsum board 1/2 in"'
+    )

@@ -207,6 +207,8 @@ class Ground:
 
         With the directions and sides of a route fixed, the places of the collar that allow it are an interval along
         each axis, and its ends are among these.
+
+        Coordinates between `low` and `high` [ticks], rising, of shape (n,).
         """
         values = set(self.faces[axis].tolist())
         for leave in {e.axis for e in self.space.exits}:

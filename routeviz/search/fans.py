@@ -44,12 +44,12 @@ class Fan:
 
     @property
     def advance(self) -> Ints:
-        """Give the lengths along the run from the first stub's start to the second stub's end."""
+        """Give each offset's length along the run [ticks], first stub's start to second stub's end, of the shape of `distance`."""
         return self.forward + 2 * self.stub
 
     @property
     def extra(self) -> Ints:
-        """Give how much longer than their advance the offsets are along their centre lines."""
+        """Give how much longer than its advance each offset's centre line is [ticks], of the shape of `distance`."""
         return np.rint(np.hypot(self.forward, self.distance)).astype(np.int64) - self.forward
 
     def offset(self, number: int) -> Offset:
@@ -175,7 +175,10 @@ class Fits:
     high: Ints
 
     def least(self, lowest: Ints, highest: Ints) -> Ints:
-        """Give the least place from `lowest` on, `FAR` where it lies above `highest`."""
+        """Give each offset's least place from `lowest` on [ticks along the run], `FAR` where it lies above `highest`.
+
+        All three are of shape (shifts,).
+        """
         at = lowest
         while True:
             hit = (self.low < at) & (self.high > at) & (at <= highest)
@@ -184,7 +187,10 @@ class Fits:
             at = np.maximum(at, np.where(hit, self.high, -FAR).max(axis=0))
 
     def most(self, lowest: Ints, highest: Ints) -> Ints:
-        """Give the greatest place up to `highest`, -`FAR` where it lies below `lowest`."""
+        """Give each offset's greatest place up to `highest` [ticks along the run], -`FAR` where it lies below `lowest`.
+
+        All three are of shape (shifts,).
+        """
         at = highest
         while True:
             hit = (self.low < at) & (self.high > at) & (at >= lowest)

@@ -45,7 +45,7 @@ class Slice:
         return a, b, c
 
     def leave(self, layers: Layers, entry: int) -> Costs:
-        """Give the least cost of a last run from every point of the slice (flat)."""
+        """Give the least cost [ticks of length, prices added] of a last run from every point of the slice, flat in C order of `shape`."""
         table, terms, out = layers.grid.table, layers.grid.terms, layers.ways_out(self.out)
         sign, every = table.states[self.state].sign, np.arange(len(self.field), dtype=np.int32)
         return cost_to_leave(out, self.rail, self.shape, every, sign, table.lag(entry, END), terms)
@@ -64,7 +64,10 @@ class Slice:
         return layers.first_runs[key]
 
     def run(self, layers: Layers, value: Costs, entry: int, kind: int) -> Costs:
-        """Give the least cost of a run from every event of the slice to a point with `value` (flat)."""
+        """Give the least cost of a run from every event of the slice to a point with `value`.
+
+        Both are flat in C order of `shape`, in ticks of length with prices added.
+        """
         table = layers.grid.table
         return self.track.scan(value, table.states[self.state].sign, [table.lag(entry, kind)])[0]
 

@@ -30,7 +30,8 @@ def arrivals(
 ) -> Costs | None:
     """Give the least cost after an elbow of `kind` out of a run in `state`; None when there is no such turn.
 
-    `below` is the layer with one elbow fewer; `events` are the events that matter, all unless given.
+    `below` is the layer with one elbow fewer; `events` are the events that matter, all unless given. Costs are of shape
+    (events,), in ticks of length with prices added.
     """
     terms = grid.terms
     turns = [

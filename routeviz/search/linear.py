@@ -26,7 +26,7 @@ def least_cost(
     Returns
     -------
     numpy array or None
-        An optimal x; None when the programme has no solution or no finite one.
+        An optimal x, of the shape and order of `cost`; None when the programme has no solution or no finite one.
 
     Examples
     --------

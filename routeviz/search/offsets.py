@@ -85,7 +85,10 @@ class Column:
         return found
 
     def extents(self, offset: Offset, first: int, second: int, grow: int) -> tuple[Ints, Ints, np.ndarray]:
-        """Give low and high along the run of what lies beside it between two shifts, and whether it is near at all."""
+        """Give low and high along the run [ticks] of what lies beside it between two shifts, and whether it is near at all.
+
+        All three are of shape (regions,); low and high mean nothing where a region is not near.
+        """
         across = next(t for t in range(3) if t not in (offset.axis, self.state.axis))
         lo, hi = [0, 0, 0], [0, 0, 0]
         ends = sorted((self.start[offset.axis] + offset.sign * first, self.start[offset.axis] + offset.sign * second))

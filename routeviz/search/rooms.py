@@ -138,7 +138,7 @@ def _near(x: Ints, lo: Ints, hi: Ints) -> tuple[Ints, Ints]:
 
 
 def room_constants(room: Room, regions: tuple[Region, ...]) -> Iterator[tuple[int, Ints]]:
-    """Give (axis, coordinates) of elbows that touch a region."""
+    """Give (axis, coordinates) of elbows that touch a region: corners of shape (n,) [ticks], rising."""
     low, high = _bounds(regions)
     counts = _Counts(room.free)
     for axis in range(3):
@@ -156,7 +156,10 @@ def room_constants(room: Room, regions: tuple[Region, ...]) -> Iterator[tuple[in
 def run_constants(
     room: Room, regions: tuple[Region, ...], axis: int, half: Sequence[int]
 ) -> Iterator[tuple[int, Ints]]:  # fmt: skip
-    """Give (axis, coordinates) of runs along `axis`, ending in an elbow of this room, that touch a region sideways."""
+    """Give (axis, coordinates) of runs along `axis`, ending in an elbow of this room, that touch a region sideways.
+
+    Coordinates are those of centre lines, of shape (n,) [ticks]; `half` is half a run's section along each axis [ticks].
+    """
     low, high = _bounds(regions)
     sides = [t for t in range(3) if t != axis]
     counts = _Counts(np.any(room.free, axis=axis))
@@ -176,7 +179,10 @@ def run_constants(
 
 
 def alive_part(found: Sequence[Room], axis: int, values: Ints) -> Ints:
-    """Keep the coordinates that an elbow's corner can have: between two neighbouring coordinates with room."""
+    """Keep the coordinates that an elbow's corner can have: between two neighbouring coordinates with room.
+
+    Takes `values` of shape (n,) along `axis` [ticks] and gives those that are kept, in their order.
+    """
     keep = np.zeros(len(values), bool)
     others = tuple(t for t in range(3) if t != axis)
     for room in found:

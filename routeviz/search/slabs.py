@@ -57,7 +57,7 @@ class Slabs:
     def scan(self, value: Costs, sign: int, lags: Sequence[int]) -> list[Costs]:
         """Give the least cost of a run to an event at least `lag` ahead plus that event's value.
 
-        See `Lines.scan`.
+        Arrays of shape (events,), in ticks of length with prices added; see `Lines.scan`.
         """
         none = self.terms.none
         self.work.fill(none)
@@ -113,7 +113,10 @@ def _pieces(count: int) -> Iterator[slice]:
 
 
 def split(flat: Small, shape: tuple[int, int, int], axis: int) -> tuple[Small, Small]:
-    """Give the line (a flat index over the two other axes) and the index along the axis of flat grid indices."""
+    """Give the line (a flat index over the two other axes) and the index along the axis of flat grid indices.
+
+    `flat` counts through a grid of `shape` in C order; both results are of its shape.
+    """
     _, ny, nz = shape
     if axis == 2:
         line = flat // np.int32(nz)

@@ -82,7 +82,7 @@ class _Tracer:
         return x, y, z
 
     def after(self, here: _Cursor, kind: int, names: Small) -> Costs | None:
-        """Give the least cost after an elbow of `kind` at events of the cursor's own grid."""
+        """Give the least cost after an elbow of `kind` at events of the cursor's own grid, of the shape of `names`."""
         if here.slice is None:
             return arrivals(self.grid, self.layers.cost[here.elbows - 1], here.state, kind, names)
         if here.slice is self.launch.first:

@@ -120,6 +120,7 @@ def _span(region: Region, half: Sequence[int], v: Ints, side: int) -> tuple[Ints
     ring = np.vstack([corners, corners[:1]])
 
     def chain(pick: str) -> tuple[np.ndarray, np.ndarray]:
+        """Give the outline's lower or upper corners: flat coordinates and heights of shape (n,) [ticks]."""
         heights = []
         for flat in flats:
             crossing = [c[1] for c in corners[order] if c[0] == flat]
@@ -130,6 +131,7 @@ def _span(region: Region, half: Sequence[int], v: Ints, side: int) -> tuple[Ints
         return flats, np.array(heights)
 
     def extreme(pick: str) -> Ints:
+        """Give the lowest or highest height over each square's width [ticks], of the shape of `v`."""
         at, heights = chain(pick)
         peak = at[int(np.argmin(heights) if pick == "low" else np.argmax(heights))]
         where = np.clip(peak, lo, hi)

@@ -7,8 +7,8 @@ from itertools import pairwise
 
 from routeviz.geometry import clip
 from routeviz.model.route import Part, PartKind, Route
-from routeviz.model.scene import Obstacle, ObstacleKind, Scene
-from routeviz.model.solids import Box
+from routeviz.model.scene import ObstacleKind, Scene
+from routeviz.model.solids import Box, obstacle_box
 from routeviz.model.takeoff import CabinetSpace
 
 __all__ = ["cabinet_space"]
@@ -26,18 +26,13 @@ def cabinet_space(route: Route, scene: Scene) -> tuple[CabinetSpace, ...]:
     for thing in scene.obstacles:
         if thing.kind is not ObstacleKind.CABINET or not thing.hides_duct:
             continue
-        box = _box(thing)
+        box = obstacle_box(thing)
         lost = math.fsum(_girth_in2(part, scene) * _inside_in(part, box) for part in route.parts if part.kind in _LAID)
         if lost > 0:
             whole = thing.width_in * thing.depth_in * thing.height_in
             label = thing.id.replace("-", " ").replace("_", " ")
             found.append(CabinetSpace(thing.id, label, min(lost, whole), whole))
     return tuple(found)
-
-
-def _box(thing: Obstacle) -> Box:
-    lo = (thing.left_in, -thing.out_in - thing.depth_in, thing.bottom_in)
-    return Box(lo, (lo[0] + thing.width_in, lo[1] + thing.depth_in, lo[2] + thing.height_in))
 
 
 def _girth_in2(part: Part, scene: Scene) -> float:

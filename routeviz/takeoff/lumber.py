@@ -153,7 +153,7 @@ def _ties(route: Route, scene: Scene, frame: Frame, ruled: set[str]) -> list[Buy
         length = along + 2 * float(rule["past_in"])
         found.append(
             BuyLine(
-                f"galvanized tie, {rule['thick']}",
+                f"galvanized tie, {rule['thick_metric' if scene.metric else 'thick']}",
                 length_text(length, metric=scene.metric),
                 1,
                 "each",

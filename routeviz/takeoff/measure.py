@@ -9,7 +9,16 @@ from routeviz.model.finding import Finding, State
 from routeviz.model.members import together
 from routeviz.model.route import Near, Route
 from routeviz.model.scene import Scene
-from routeviz.model.solids import Frame, Solid, SolidKind, tolerance_in
+from routeviz.model.solids import (
+    JOIST_KINDS,
+    OPENING_KINDS,
+    RAFTER_KINDS,
+    STUD_KINDS,
+    Frame,
+    Solid,
+    SolidKind,
+    tolerance_in,
+)
 from routeviz.model.takeoff import MeasureFirst
 from routeviz.units import length_text
 
@@ -27,10 +36,6 @@ _BY_TAPE = (
     "FIT-ROOM",
     "TRM-",
 )  # findings about what a tape reads
-_JOISTS = (SolidKind.JOIST, SolidKind.RIM, SolidKind.BLOCKING, SolidKind.BEAM)
-_RAFTERS = (SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD, SolidKind.WEB)
-_STUDS = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.PLATE, SolidKind.SILL, SolidKind.HEADER)
-_OPENINGS = (SolidKind.GLAZING, SolidKind.DOOR)
 _THINGS = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.SERVICE, SolidKind.OBSTACLE)
 
 
@@ -58,7 +63,7 @@ def _nearest(route: Route, frame: Frame) -> list[Near]:
             continue
         if near.solid not in least or near.gap_in < least[near.solid].gap_in:
             least[near.solid] = near
-    wanted = (*_JOISTS, *_RAFTERS, *_STUDS, *_OPENINGS, *_THINGS)
+    wanted = (*JOIST_KINDS, *RAFTER_KINDS, *STUD_KINDS, *OPENING_KINDS, *_THINGS)
     return [n for n in least.values() if frame.solid(n.solid).kind in wanted]
 
 
@@ -94,7 +99,7 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
     lo, hi = box.lo, box.hi
     edge = lo[axis] if sign > 0 else hi[axis]
     slack = near.gap_in - max(scene.duct.clearance_in, solid.clearance_in)
-    value, limit, reference = _as_measured(axis, sign, edge, slack, scene)
+    value, limit, reference = _as_measured(axis, sign, edge, slack)
     if limit < 0 < value:
         return None  # it would have to stand on the other side of its own wall
     counted_back = axis == 1 and edge <= 0  # out from the wall: against the axis
@@ -110,9 +115,8 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
     )
 
 
-def _as_measured(axis: int, sign: int, edge: float, slack: float, scene: Scene) -> tuple[float, float, str]:
+def _as_measured(axis: int, sign: int, edge: float, slack: float) -> tuple[float, float, str]:
     """Give the edge, the place where it would meet the duct's clearance, and the words for the reference edge."""
-    del scene
     limit = edge - sign * slack
     if axis == 0:
         return edge, limit, "from the left wall"

@@ -127,6 +127,7 @@ def _elbow(part: Part, wide: Array) -> Metal:
     turns = [0.0, *(half * (2 * k - 1) for k in range(1, pieces)), angle]
 
     def rings(grow: float) -> list[Array]:
+        """Give the rings of points [in], each of shape (n, 3), with the section wider by `grow` [in] on each side."""
         found = []
         for turn in turns:
             # joints lie outside the arc so that each gore touches it; a mitre is longer across the bend
@@ -165,7 +166,7 @@ def band(at: Vec3, direction: Vec3, wide: Array, section: SectionSize, width_in:
 
 
 def wide_sides(parts: Sequence[Part]) -> list[Array]:
-    """Give for each part a unit vector across it at its start, carried round the elbows without twist."""
+    """Give for each part a unit vector across it at its start, of shape (3,), carried round the elbows without twist."""
     found: list[Array] = []
     carried: Array | None = None
     for part in parts:

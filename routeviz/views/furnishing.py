@@ -29,7 +29,6 @@ __all__ = ["cook_pieces", "furnishing_pieces", "hood_bottom", "hood_pieces"]
 
 _GAP = 0.12  # joint between cabinet fronts
 _MODULE = 24.0
-_TALL_IN = 60.0
 
 
 def hood_bottom(plan: Plan) -> float:

@@ -13,7 +13,7 @@ from shapely.geometry.base import BaseGeometry
 from routeviz.geometry import bounds
 from routeviz.model.plan import Plan
 from routeviz.model.scene import SpaceKind, WallSide
-from routeviz.model.solids import Box, FaceKind, Prism, Solid, SolidKind
+from routeviz.model.solids import RAFTER_KINDS, Box, FaceKind, Prism, Solid, SolidKind
 from routeviz.views.parts import Layer, MemberNumber, Piece, Polyline
 from routeviz.views.shapes import Slab, box, rough_outline, slab_of
 
@@ -131,7 +131,7 @@ def cut_away(plan: Plan, *, reach: tuple[float, float] | None = None) -> CutAway
 def _layer(solid: Solid) -> Layer:
     if solid.space not in ("kitchen", "attic", "outdoors"):
         return Layer.BEYOND
-    if solid.kind in (SolidKind.RAFTER, SolidKind.RIDGE, SolidKind.CHORD, SolidKind.WEB):
+    if solid.kind in RAFTER_KINDS:
         return Layer.FRAMING
     if solid.kind in (SolidKind.DECK, SolidKind.COVERING, SolidKind.EAVE):
         return Layer.ROOF

@@ -14,7 +14,7 @@ import shapely
 import trimesh
 from shapely.geometry.base import BaseGeometry
 
-from routeviz.model.solids import Box, Cylinder, Prism, Shape
+from routeviz.model.solids import Cylinder, Prism, Shape
 
 __all__ = ["Slab", "barred", "box", "frustum", "loft", "merge", "rough_outline", "slab_of", "tube"]
 
@@ -109,11 +109,6 @@ def box(x0: float, x1: float, y0: float, y1: float, z0: float, z1: float) -> Mes
     return trimesh.creation.box(bounds=[[x0, y0, z0], [x1, y1, z1]])
 
 
-def bounds_box(shape: Box) -> Mesh:
-    """Give a model box as a mesh."""
-    return trimesh.creation.box(bounds=[shape.lo, shape.hi])
-
-
 def frustum(low: tuple[float, float, float, float, float], high: tuple[float, float, float, float, float]) -> Mesh:
     """Give the hull of two level rectangles, each ``(x0, x1, y0, y1, z)``."""
     points = [(x, y, r[4]) for r in (low, high) for x in r[0:2] for y in r[2:4]]
@@ -141,6 +136,7 @@ def loft(outer: Sequence[Array], inner: Sequence[Array] | None = None) -> Mesh:
     after = (index + 1) % n
 
     def skin(first: int, rows: int, *, inward: bool) -> list[npt.NDArray[np.int64]]:
+        """Give the triangles between rows of points as indices of points, each array of shape (n, 3), from point `first` on."""
         faces = []
         for row in range(rows - 1):
             a, b = first + row * n + index, first + row * n + after

@@ -17,7 +17,7 @@ from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import ExitFace, FaceKind, KeepOut, Vec3
 from routeviz.views.blocked import wanted_pieces
-from routeviz.views.caps import cap_pieces, cap_top
+from routeviz.views.caps import cap_pieces
 from routeviz.views.ducts import band, metal, wide_sides
 from routeviz.views.furnishing import cook_pieces, furnishing_pieces, hood_pieces
 from routeviz.views.house import CutAway, cut_away, house_pieces, member_numbers
@@ -218,9 +218,3 @@ def _unique(pieces: list[Piece]) -> Iterator[Piece]:
         count = seen.get(piece.name, 0) + 1
         seen[piece.name] = count
         yield piece if count == 1 else replace(piece, name=f"{piece.name}-again-{count}")
-
-
-def top_of(plan: Plan) -> float:
-    """Give the height of the highest thing worth seeing [in]."""
-    best = plan.best
-    return cap_top(plan, best.route) if best is not None else plan.scene.kitchen.ceiling_in + 24

@@ -13,10 +13,12 @@ The page reads it as JSON of this form (`as_json`)::
     lines    distinct centre lines, each {p: points, b: bends, s: section, w: wide axes, f: face id}; a point is
              [x relative to the hood's centre, y, z] [in]; the first point is the hood's outlet and its z is relative
              to the hood's underside
-    rules    distinct findings without their numbers: {code, title, must, relation, unit, source, remedy}
+    rules    distinct findings without their numbers: {code, title, must, relation, unit, source, detail, remedy,
+             where, waived}, where being the ids of what it is about
     whys     distinct reasons: {wanted, blockers: [[id, label, overlap, x, y, z, kind]], shift, other, middle, sure}
              with shifts relative to the hood's place
     verdicts the four verdict words, in the order of their numbers in the cells
+    follows  whether the cooktop moves with the hood
     cells    one list per height, each with one cell per place:
              [verdict, words, line, length, elbows, boxed, air, why, [[rule, state, measured, limit, margin, x, y, z]],
              reason]

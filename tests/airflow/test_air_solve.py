@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import numpy as np
 import pytest
 from airflow.ducts import BACK, CURVE, RIGHT, STACK, UP, Duct, label, round_duct, scene_with
+from hypothesis import assume, given
+from hypothesis import strategies as st
 
 from routeviz.airflow import air_need, flow_cfm, makeup_air, solve, solve_many
 from routeviz.airflow.curves import root
@@ -54,8 +57,6 @@ def test_losses_sum_to_what_the_fan_gives() -> None:
         spent = sum(loss.loss_inwg for loss in result.losses)
         assert spent == pytest.approx(result.full.static_inwg + result.collar_inwg, rel=1e-7)
         assert sum(bar.share for bar in result.bars) == pytest.approx(1.0)
-        assert result.costliest is not None
-        assert result.costliest.loss_inwg == max(bar.loss_inwg for bar in result.bars)
 
 
 def test_operating_point_lies_on_both_curves() -> None:
@@ -146,7 +147,6 @@ def test_no_fan_data_is_named(fan: Fan) -> None:
     assert result.full.status is AirStatus.NO_FAN
     assert result.full.flow_cfm == 0.0
     assert result.losses == ()
-    assert result.costliest is None
     assert result.system_curve[-1][1] > 0.0
     assert flow_cfm(plain(), scene_with(fan)) == 0.0
 
@@ -179,6 +179,40 @@ def test_two_ratings_fix_the_parabola() -> None:
     odd = fan_model(Fan(400.0, 0.25, ((330.0, 0.1),)))
     assert odd is not None
     assert any("contradict" in note for note in odd.notes)
+
+
+def test_two_curve_points_and_the_label_make_a_curve_of_three() -> None:
+    model = fan_model(Fan(400.0, 0.1, ((0.0, 0.9), (420.0, 0.0))))
+    assert model is not None
+    assert isinstance(model.usual, Points)
+    assert [model.usual(q) for q in (0.0, 400.0, 420.0)] == pytest.approx([0.9, 0.1, 0.0])
+    assert (model.assumption, model.notes) == ("", ())
+    assert model.usual == model.low == model.high
+    steep = np.array([model.usual(q) for q in np.linspace(0.0, 420.0, 421)])
+    assert (np.diff(steep) < 0).all()
+
+
+@pytest.mark.parametrize(
+    "fan", [Fan(300.0, 0.95, ((0.0, 0.9), (420.0, 0.0))), Fan(420.0, 0.1, ((0.0, 0.9), (420.0, 0.0)))]
+)
+def test_a_label_that_contradicts_the_curve_is_told_and_the_curve_used(fan: Fan) -> None:
+    # more pressure at 300 cfm than at none; or two pressures at 420 cfm
+    model = fan_model(fan)
+    assert model is not None
+    assert model.usual == Parabola(0.9, 420.0)
+    assert model.notes == ("the fan's curve and its label contradict each other; the curve was used",)
+
+
+@given(
+    st.lists(st.tuples(st.integers(0, 900), st.integers(0, 200)), min_size=3, max_size=3, unique_by=(lambda p: p[0], lambda p: p[1]))
+)  # fmt: skip
+def test_only_pressure_that_rises_with_flow_is_a_contradiction(points: list[tuple[int, int]]) -> None:
+    (a, b, (flow, pressure)) = [(float(q), p / 100) for q, p in points]
+    assume(flow > 0)  # a label of nothing says nothing
+    model = fan_model(Fan(flow, pressure, tuple(sorted((a, b)))))
+    falls = [p for _, p in sorted((a, b, (flow, pressure)))]
+    assert model is not None
+    assert any("contradict" in note for note in model.notes) == (falls != sorted(falls, reverse=True))
 
 
 def test_known_curve_needs_no_assumption_and_is_checked_against_its_label() -> None:
@@ -354,7 +388,7 @@ def test_need_sets_the_flow_beside_practice_and_print() -> None:
     assert flows["width"].up_to_cfm == 250.0
     assert flows["heat"].at_least_cfm == 380.0  # 38 000 Btu/h over 100
     assert not flows["heat"].met
-    assert flows["heat"].margin_cfm == pytest.approx(-80.0)
+    assert flows["heat"].delivered_cfm - flows["heat"].at_least_cfm == pytest.approx(-80.0)
     assert flows["width"].met
     capture = {c.id: c for c in need.capture}
     assert capture["front-flow"].met  # Singer et al. 2012: 200 cfm

@@ -54,6 +54,7 @@ def test_planning_as_json_loads_no_3d() -> None:
         "from routeviz.cli import main; assert main(['plan', 'scenes/juniper_straight_up.toml', '--json', '-']) == 0"
     )
     loaded = loaded_after(code)
+    assert "routeviz.pipeline.order" in loaded
     assert not {m for m in loaded if m.split(".")[0] in ("vtk", "vtkmodules", "pyvista", "matplotlib")}
 
 
@@ -85,5 +86,6 @@ def test_top_level_is_the_agreed_one() -> None:
 
 def test_lower_bounds_are_stated() -> None:
     project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    assert len(project["dependencies"]) > 10
     for name in project["dependencies"]:
         assert any(sign in name for sign in (">=", "==")), f"{name} has no lower bound"

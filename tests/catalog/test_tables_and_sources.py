@@ -22,6 +22,7 @@ def test_table_loads_and_its_sources_exist(name: str) -> None:
 
 
 def test_every_source_is_complete() -> None:
+    assert len(catalog.sources()) > 50
     for source in catalog.sources().values():
         assert source.document
         assert source.seen in Seen

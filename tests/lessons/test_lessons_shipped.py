@@ -44,6 +44,8 @@ def test_every_word_is_filled_in_and_every_question_has_one_right_answer(name):
 def test_a_step_before_the_faults_are_found_tells_none_of_them(name):
     _, _, lesson, _ = told(name)
     last = max((n for n, s in enumerate(lesson.steps) if s.candidates), default=-1)
+    if name == "find-the-five-faults":
+        assert last >= 0
     assert all(step.covered for step in lesson.steps[: last + 1])
 
 

@@ -50,7 +50,21 @@ def test_a_route_or_a_named_reason(plan: Plan) -> None:
     assert plan.answer
 
 
+def test_there_are_routes_to_look_at() -> None:
+    """The tests below look at what there is: homes that work, and homes that are blocked by a finding or by the house."""
+    plans = [planned(path) for path in SCENES]
+    assert {plan.verdict for plan in plans} == {Verdict.WORKS, Verdict.TIGHT, Verdict.BLOCKED}
+    found = [planned(path) for path in SCENES if path not in AS_BUILT and planned(path).options]
+    assert len(found) >= 10
+    routes = [option.route for plan in found for option in plan.options]
+    assert all(route.parts for route in routes)
+    assert any(part.kind is PartKind.STRAIGHT for route in routes if route.section.is_round for part in route.parts)
+    assert any(route.straights_between_in for route in routes)
+    assert all(any(s.crossing is Crossing.NEVER for s in plan.frame.solids) for plan in found)
+
+
 def test_parts_join_and_lengths_add_up(plan: Plan) -> None:
+    assert bool(plan.options) is not (plan.verdict in (Verdict.BLOCKED, Verdict.NO_PLACE) and bool(plan.paths.why_not))
     for option in plan.options:
         at = option.route.parts[0].start
         for part in option.route.parts:
@@ -101,6 +115,8 @@ def test_verdict_follows_from_findings(plan: Plan) -> None:
     if plan.verdict in (Verdict.WORKS, Verdict.TIGHT):
         assert plan.options
         assert not broken_must
+    else:
+        assert broken_must or not plan.options
     if plan.verdict is Verdict.WORKS:
         assert not any(f.state in (State.BROKEN, State.CLOSE) and not f.waived for f in plan.all_findings)
 

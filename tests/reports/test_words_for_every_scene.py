@@ -44,6 +44,7 @@ def numbered(text: str) -> list[int]:
 @pytest.mark.parametrize("width", [80, 60])
 def test_text_fits_the_terminal(home: Path, width: int) -> None:
     text = reports.plan_text(planned(home), width=width)
+    assert len(text.splitlines()) > 20
     assert [line for line in text.splitlines() if len(line) > width] == []
     assert not any(line != line.rstrip() for line in text.splitlines()), "no spaces at a line's end"
 
@@ -64,6 +65,12 @@ def test_findings_run_worst_first_and_are_numbered(home: Path) -> None:
     counts = [int(n) for n in re.findall(r"\d+", text.splitlines()[0])]
     wanted = (State.BROKEN, State.CLOSE, State.FINE, State.NOT_CHECKED)
     assert counts == [sum(f.state is state for f in findings) for state in wanted]
+
+
+def test_the_homes_have_findings_of_each_kind_and_both_ways_to_count() -> None:
+    plans = [planned(home) for home in HOMES]
+    assert {f.state for plan in plans for f in plan.all_findings} >= {State.BROKEN, State.CLOSE, State.FINE}
+    assert {plan.scene.metric for plan in plans} == {True, False}
 
 
 def test_every_open_finding_names_code_and_source(home: Path) -> None:

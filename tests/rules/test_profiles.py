@@ -33,6 +33,7 @@ def test_the_profiles_that_a_scene_may_choose() -> None:
 @pytest.mark.parametrize("name", [*rules.profiles(), "common"])
 def test_every_limit_of_every_profile_has_a_source(name: str) -> None:
     rows = catalog.table(f"profiles/{name}").get("limits", {})
+    assert bool(rows) is (name != "unknown")  # which asks instead of guessing
     for key, row in rows.items():
         if row.get("absent"):
             continue
@@ -57,6 +58,7 @@ def test_a_limit_without_a_source_is_refused(monkeypatch: pytest.MonkeyPatch, go
 
 @pytest.mark.parametrize("name", rules.profiles())
 def test_every_source_says_document_and_how_it_was_seen(name: str) -> None:
+    assert len(rules.profile(name).limits) > 20
     for limit in rules.profile(name).limits.values():
         source = catalog.source(limit.source)
         assert source.document

@@ -72,7 +72,9 @@ def _both(rule: rules.Rule) -> tuple[Finding, ...]:
 
 @pytest.mark.parametrize("rule", EVERY, ids=lambda r: r.code)
 def test_a_finding_carries_its_numbers_and_its_source(rule: rules.Rule) -> None:
-    for finding in _both(rule):
+    findings = _both(rule)
+    assert findings
+    for finding in findings:
         assert finding.code == rule.code
         assert finding.source_text
         if finding.relation == "at least" and finding.margin is not None:

@@ -7,13 +7,13 @@ from dataclasses import replace
 
 import pytest
 import samples
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from shapely import Point, box
 
 from routeviz import rules
 from routeviz.model.finding import MemberVerdict, State
-from routeviz.model.scene import CooktopKind, SectionShape, SectionSize
+from routeviz.model.scene import CooktopKind, Scene, SectionShape, SectionSize
 from routeviz.model.solids import Box, Crossing, Frame, KeepOut, Solid, SolidKind
 from routeviz.rules.bench import flat, kitchen, look, member, round_duct
 from routeviz.rules.cuts import cut_by, hole_box
@@ -123,7 +123,31 @@ def test_a_higher_hood_never_breaks_the_least_height(a: float, b: float, kind: C
     assert margin(low) <= margin(high) + 1e-9
 
 
+def covered(ceiling: float, least: float, more: float, body: float, kind: CooktopKind, name: str) -> Scene:
+    """A kitchen whose hood has a cover of these lengths."""
+    plain = samples.scene()
+    cover = replace(plain.hood.cover, min_in=least, max_in=least + more)  # type: ignore[type-var]
+    return replace(
+        plain, kitchen=replace(plain.kitchen, ceiling_in=ceiling), cooktop=replace(plain.cooktop, kind=kind),
+        hood=replace(plain.hood, body_in=body, cover=cover), rules=replace(plain.rules, profile=name),
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("ceiling", "least", "more", "body", "empty"),
+    # counter 36, hood 11: the cover needs 96 - 36 - 11 - 34 to 96 - 36 - 11 - 14 in over the top: 15 to 35 in
+    [(96.0, 14.0, 20.0, 11.0, False), (84.0, 30.0, 10.0, 11.0, True), (96.0, 4.0, 1.0, 5.0, True)],
+)  # fmt: skip
+def test_some_hoods_have_a_window_and_some_have_none(
+    ceiling: float, least: float, more: float, body: float, empty: bool
+) -> None:
+    scene = covered(ceiling, least, more, body, CooktopKind.ELECTRIC, "irc-2021")
+    assert rules.mounting_window(scene, rules.profile("irc-2021")).empty is empty
+
+
 @settings(max_examples=150, deadline=None)
+@example(96.0, 14.0, 20.0, 11.0, CooktopKind.ELECTRIC, "irc-2021")
+@example(84.0, 30.0, 10.0, 11.0, CooktopKind.ELECTRIC, "irc-2021")
 @given(
     st.floats(84, 150), st.floats(4, 30), st.floats(1, 30), st.floats(5, 20), st.sampled_from(list(CooktopKind)),
     st.sampled_from(rules.profiles()),
@@ -131,13 +155,7 @@ def test_a_higher_hood_never_breaks_the_least_height(a: float, b: float, kind: C
 def test_the_suggested_height_breaks_no_must_that_can_be_kept(
     ceiling: float, least: float, more: float, body: float, kind: CooktopKind, name: str
 ) -> None:
-    plain = samples.scene()
-    cover = replace(plain.hood.cover, min_in=least, max_in=least + more)  # type: ignore[type-var]
-    scene = replace(
-        plain, kitchen=replace(plain.kitchen, ceiling_in=ceiling), cooktop=replace(plain.cooktop, kind=kind),
-        hood=replace(plain.hood, body_in=body, cover=cover), rules=replace(plain.rules, profile=name),
-    )  # fmt: skip
-    profile = rules.profile(name)
+    scene, profile = covered(ceiling, least, more, body, kind, name), rules.profile(name)
     window = rules.mounting_window(scene, profile)
     hung = replace(scene, hood=replace(scene.hood, mount_in=window.suggested_in))
     broken = [

@@ -118,6 +118,14 @@ CASES: dict[str, tuple[list[tuple[str, str]], str, str]] = {
     "layer without thickness": ([("[ceiling]", "[ceiling]"), ("layers", 'layers = ["gypsum board"]')],
         "ceiling.layers.1", "not a layer"),
     "weight in inches": ([("weight", 'weight = "58 in"')], "hood.weight", "cannot be read as lb"),
+    "weight with a decimal comma": ([("weight", 'weight = "22,5 kg"')], "hood.weight", "a comma that parts no thousands"),
+    "length with a decimal comma": ([("lot_line", 'lot_line = "1,5 m"')], "walls.hood.lot_line", "a comma inside a number"),
+    "pitch with a decimal comma": ([("pitch", 'pitch = "22,5 deg"')], "roof.pitch", "not a roof pitch"),
+    "member with a decimal comma": ([("[ceiling.joists]", "[ceiling.joists]"), ("size", 'size = "38,5x184 mm"')],
+        "ceiling.joists.size", "not a member size"),
+    "duct with a decimal comma": ([("sections", 'sections = ["3,25 x 10 in"]')], "duct.sections.1", "not a duct section"),
+    "layer with a decimal comma": ([("[ceiling]", "[ceiling]"), ("layers", 'layers = ["gypsum board 12,5 mm"]')],
+        "ceiling.layers.1", "not a layer"),
     "negative size": ([("name = \"left-uppers\"", 'name = "left-uppers"'), ("width", 'width = "-32 in"')],
         "obstacles.left-uppers.width", "must be at least 1/16 in"),
     "negative gap": ([("lot_line", 'lot_line = "-3 ft"')], "walls.hood.lot_line", "must not be negative"),
@@ -158,6 +166,14 @@ def test_found_in_added_tables(case: str) -> None:
     found = [m for m in mistakes(spoil([], more)) if m.field == field]
     assert found, [str(m) for m in mistakes(spoil([], more))]
     assert words in found[0].problem
+
+
+@pytest.mark.parametrize("case", [name for name in CASES if "comma" in name])
+def test_a_comma_is_answered_with_the_number_to_write(case: str) -> None:
+    changes, field, _ = CASES[case]
+    (found,) = mistakes(spoil(changes))
+    assert found.field == field
+    assert re.match(r"Write \d+\.\d+ with a point$", found.remedy), found.remedy
 
 
 def test_one_mistake_gives_one_message() -> None:

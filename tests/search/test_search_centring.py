@@ -38,8 +38,9 @@ def test_a_run_between_two_beams_lies_midway() -> None:
 
 def test_nothing_is_gained_where_all_is_wide() -> None:
     space = carve(house(), plan(), samples.ROUND_8)
-    looker = Looker(space)
-    for found in looker.costs(Terms(), 1):
+    ways = list(Looker(space).costs(Terms(), 1))
+    assert ways
+    for found in ways:
         route = found.route()
         assert route is not None
         assert centred(found.solution.grid.space, found.solution.grid.table, route).length == route.length

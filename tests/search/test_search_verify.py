@@ -21,6 +21,7 @@ from routeviz.search import find
 from routeviz.search.verify import verify
 
 SCENES = sorted((Path(__file__).parents[2] / "scenes").glob("*.toml"))
+BLOCKED = ("joist_dead_centre", "stud_dead_centre")  # by the house itself; distances of caps are left out here
 
 
 def routes(scene: Scene) -> tuple[Frame, list[Centreline]]:
@@ -35,6 +36,7 @@ def test_routes_of_the_example_homes_hold(file: Path) -> None:
     if scene.hood.mount_in is None:
         scene = replace(scene, hood=replace(scene.hood, mount_in=30.0))
     framed, lines = routes(scene)
+    assert bool(lines) is (file.stem not in BLOCKED)
     assert [fault for line in lines for fault in verify(line, framed, scene)] == []
 
 

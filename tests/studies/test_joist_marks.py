@@ -123,7 +123,7 @@ def test_any_marks_give_bays_and_joists_that_fill_the_wall(marks: list[float]) -
         if all(abs(mark - t) >= 2 for t in taken):
             taken.append(mark)
     found = studies.joist_preview(scene("juniper_straight_up"), tuple(sorted(taken)))
-    filled = sum(b.clear_in for b in found.bays) + sum(j.high_in - j.low_in for j in found.joists)
+    filled = sum(b.high_in - b.low_in for b in found.bays) + sum(j.high_in - j.low_in for j in found.joists)
     assert filled == pytest.approx(144.0, abs=1 / 8)
     for a, b in itertools.pairwise(found.joists):
         assert a.high_in <= b.low_in + 1e-9

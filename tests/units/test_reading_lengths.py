@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import doctest
+from collections.abc import Callable
 from fractions import Fraction
 
 import pint
@@ -108,6 +109,48 @@ def test_quantities(text: str, unit: str, value: float | None, tolerance: float)
             parse_quantity(text, unit=unit)
     else:
         assert parse_quantity(text, unit=unit) == pytest.approx(value, abs=tolerance or 1e-12)
+
+
+@pytest.mark.parametrize(
+    ("text", "unit", "write"),
+    [
+        ("22,5 kg", "lb", "22.5"), ("10,5 kW", "btu/h", "10.5"), ("188,7 l/s", "cfm", "188.7"), ("0,25 in wg", "in wg", "0.25"),
+        ("62,5 Pa", "in wg", "62.5"), ("20,5 degC", "degF", "20.5"), ("22,50 kg", "lb", "22.50"), ("0,250 in wg", "in wg", "0.250"),
+        ("40,0000 btu/h", "btu/h", "40.0000"), ("12,34,567 cfm", "cfm", "1234567"), ("1,25", "in wg", "1.25"),
+    ],
+)  # fmt: skip
+def test_a_decimal_comma_is_never_taken_for_thousands(text: str, unit: str, write: str) -> None:
+    with pytest.raises(LengthError, match="comma") as caught:
+        parse_quantity(text, unit=unit)
+    assert caught.value.remedy.startswith(f"Write {write} with")
+
+
+@pytest.mark.parametrize(
+    ("text", "unit", "value"),
+    [("40,000 btu/h", "btu/h", 40000.0), ("1,200 cfm", "cfm", 1200.0), ("1,234,567.5", "btu/h", 1234567.5)],
+)
+def test_a_comma_may_part_thousands(text: str, unit: str, value: float) -> None:
+    assert parse_quantity(text, unit=unit) == value
+
+
+@pytest.mark.parametrize(
+    ("read", "text", "write"),
+    [
+        (parse_length, "1,5 m", "1.5"), (parse_length, "12,5", "12.5"), (parse_length, "8 ft 1,5 in", "1.5"),
+        (parse_pitch, "6,5/12", "6.5"), (parse_pitch, "22,5 deg", "22.5"), (parse_angle, "22,5 deg", "22.5"),
+    ],
+)  # fmt: skip
+def test_lengths_and_angles_take_no_comma_and_say_what_to_write(
+    read: Callable[[str], float], text: str, write: str
+) -> None:
+    with pytest.raises(LengthError) as caught:
+        read(text)
+    assert caught.value.remedy == f"Write {write} with a point"
+
+
+def test_bare_feet_with_a_comma_are_not_feet_and_inches() -> None:
+    with pytest.raises(LengthError, match="comma"):
+        parse_length("1,5 in", unit="ft")  # not 1 ft 5 in
 
 
 def test_quick_factors_agree_with_pint() -> None:

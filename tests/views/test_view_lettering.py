@@ -56,6 +56,7 @@ def test_crowded_anchors_share_the_room_round_their_middle():
 def test_leaders_of_a_column_are_uncrossed():
     tags = [Tag(0, 200, 50, (700.0, 520.0)), Tag(1, 200, 50, (330.0, 525.0)), Tag(2, 200, 50, (560.0, 515.0))]
     placed = place(tags)
+    assert len(placed) == 3
     assert not any(crossing(a, b) for a, b in combinations(placed, 2))
 
 

@@ -11,6 +11,7 @@ from routeviz.model.scene import SectionSize
 from routeviz.rules.bench import kitchen, look, straight_up
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import at_least, in_thousandths, not_checked
+from routeviz.rules.profiles import Limit
 from routeviz.rules.registry import Rule, Scope
 
 
@@ -20,6 +21,10 @@ def _key(section: SectionSize) -> str:
     if section.width_in < rows["narrow_below_in"]:
         return "sheet_narrow"
     return "sheet_middle" if section.width_in <= rows["middle_to_in"] else "sheet_wide"
+
+
+def _thick(context: Context, limit: Limit) -> str:
+    return context.quantity(limit.number * 1000, "thousandths of an inch") if context.scene.metric else limit.said
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
@@ -35,13 +40,15 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             context,
             key,
             limit=in_thousandths(limit),
-            remedy=f"Buy duct of {limit.note} ({limit.said}) or thicker.",
+            remedy=f"Buy duct of {limit.note} ({_thick(context, limit)}) or thicker.",
         )
     else:
-        yield at_least(rule, in_thousandths(limit), sheet * 1000, remedy=f"Use {limit.note} ({limit.said}) or thicker.")
+        yield at_least(
+            rule, in_thousandths(limit), sheet * 1000, remedy=f"Use {limit.note} ({_thick(context, limit)}) or thicker."
+        )
 
 
-def _thick(sheet_in: float) -> Context:
+def _laid(sheet_in: float) -> Context:
     plain = kitchen()
     return look(replace(plain, duct=replace(plain.duct, sheet_in=sheet_in)), route=straight_up())
 
@@ -58,7 +65,7 @@ RULE = Rule(
     blind="Thinner sheet that a pressure class would allow.",
     judge=judge,
     passing_words="8 in duct of 0.016 in sheet.",
-    passing=lambda: _thick(0.016),
+    passing=lambda: _laid(0.016),
     failing_words="8 in duct of 0.010 in sheet.",
-    failing=lambda: _thick(0.010),
+    failing=lambda: _laid(0.010),
 )

@@ -2,15 +2,25 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import replace
 
+from routeviz.geometry.convex import dot, plus
 from routeviz.model.finding import Finding
-from routeviz.model.route import PartKind
+from routeviz.model.route import Part, PartKind
+from routeviz.model.solids import Vec3
 from routeviz.rules.bench import duct, look
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import judge_number
 from routeviz.rules.registry import Rule, Scope
+from routeviz.rules.sections import half_along
+
+
+def _inward(part: Part) -> Vec3:
+    """Give the unit direction from an elbow's start to the middle of its arc."""
+    square = plus(part.turn_to, part.direction, -dot(part.turn_to, part.direction))
+    return plus((0.0, 0.0, 0.0), square, 1 / math.sqrt(dot(square, square)))
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
@@ -18,9 +28,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     found = []
     for part in context.the_route().parts:
         if part.kind is PartKind.ELBOW and part.radius_in > 0:
-            side = part.section.width_in
-            if part.wide is not None and abs(sum(w * t for w, t in zip(part.wide, part.turn_to, strict=True))) < 0.5:
-                side = part.section.height_in
+            side = 2 * half_along(part, _inward(part))
             found.append((part.radius_in / side, part))
     if found:
         ratio, part = min(found, key=lambda f: f[0])

@@ -14,25 +14,26 @@ from routeviz.rules.bench import duct, kitchen, look, straight_up
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import arithmetic, at_least, at_most
 from routeviz.rules.registry import Rule, Scope
+from routeviz.rules.sections import half_sizes
 from routeviz.rules.whereabouts import pieces
 
 _LAID = (PartKind.STRAIGHT, PartKind.FLEX, PartKind.ELBOW, PartKind.TRANSITION)
 
 
-def _points(context: Context) -> Iterator[tuple[Vec3, float]]:
-    """Give points of the duct between body and ceiling that stand free in the room, each with half its width there."""
+def _points(context: Context) -> Iterator[tuple[Vec3, float, float]]:
+    """Give points of the duct between body and ceiling that stand free in the room, each with its half sizes along x and y."""
     bottom = context.scene.hood_bottom_in or 0.0
     low, high = bottom + context.scene.hood.body_in, ceiling_over_hood_in(context.scene)
     width = context.scene.kitchen.width_in
     for part in context.the_route().parts:
         if part.kind not in _LAID:
             continue
-        section = part.section if part.section.width_in >= part.section_out.width_in else part.section_out
-        reach = section.width_in / 2 if section.is_round else section.height_in / 2
+        entering, leaving = half_sizes(part), half_sizes(part, leaving=True)
+        aside, out = max(entering[0], leaving[0]), max(entering[1], leaving[1])
         for point in (part.start, *(middle for middle, _ in pieces(part)), part.end):
             in_room = 0 <= point[0] <= width and point[1] < 0 and low - 1e-6 <= point[2] < high - 1e-6
             if in_room and not _hidden(context.scene, point):
-                yield point, reach
+                yield point, aside, out
 
 
 def _hidden(scene: Scene, point: Vec3) -> bool:
@@ -54,7 +55,10 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     if cover is None or scene.hood_bottom_in is None:
         return
     half, x = cover.width_in / 2, scene.hood.centre_in
-    found = [(min(half - abs(point[0] - x) - r, cover.depth_in + point[1] - r), point) for point, r in _points(context)]
+    found = [
+        (min(half - abs(point[0] - x) - aside, cover.depth_in + point[1] - out), point)
+        for point, aside, out in _points(context)
+    ]
     if not found:
         return
     least, place = min(found)

@@ -7,24 +7,13 @@ from dataclasses import replace
 
 from routeviz.model.finding import Finding, State
 from routeviz.model.route import Near
-from routeviz.model.solids import Crossing, Solid, SolidKind
+from routeviz.model.solids import Crossing, Solid, SolidKind, tolerance_in
 from routeviz.rules.bench import joist, look, near, straight_up
 from routeviz.rules.context import Context
 from routeviz.rules.members import member_code
 from routeviz.rules.outcome import EPSILON_IN, arithmetic, at_least
 from routeviz.rules.registry import Rule, Scope
 from routeviz.rules.touched import solid_of
-
-_GROUPS = {
-    SolidKind.JOIST: "joists_in", SolidKind.BEAM: "joists_in", SolidKind.STUD: "studs_in", SolidKind.JACK: "studs_in",
-    SolidKind.RAFTER: "rafters_in", SolidKind.CHORD: "rafters_in", SolidKind.WEB: "rafters_in",
-    SolidKind.GLAZING: "openings_in", SolidKind.DOOR: "openings_in", SolidKind.HEADER: "openings_in",
-}  # fmt: skip
-
-
-def _tolerance(context: Context, solid: Solid) -> float:
-    """Give how far off this solid's measured place may be [in]."""
-    return float(getattr(context.scene.tolerances, _GROUPS.get(solid.kind, "other_in")))
 
 
 def _blocks(solid: Solid) -> bool:
@@ -44,13 +33,13 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
                 yield at_least(rule, limit, close.gap_in, where=(solid.id,), place=close.at, remedy="Shift the duct past it.",
                                title=f"Duct clear of {solid.label}")  # fmt: skip
         elif solid.id not in crossed:
-            fine.append((close.gap_in - _tolerance(context, solid), close, solid))
+            fine.append((close.gap_in - tolerance_in(solid.kind, context.scene.tolerances), close, solid))
     if fine:
         yield _nearest(context, rule, *min(fine, key=lambda f: f[0])[1:])
 
 
 def _nearest(context: Context, rule: Rule, close: Near, solid: Solid) -> Finding:
-    tolerance = _tolerance(context, solid)
+    tolerance = tolerance_in(solid.kind, context.scene.tolerances)
     found = at_least(rule, arithmetic("clear", 0.0), max(0.0, close.gap_in), where=(solid.id,), place=close.at,
                      title=f"Duct clear of {solid.label}")  # fmt: skip
     if close.gap_in < tolerance - EPSILON_IN:

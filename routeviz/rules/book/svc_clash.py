@@ -6,14 +6,28 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz.model.finding import Finding
+from routeviz.model.route import Penetration
 from routeviz.model.solids import Box, Crossing, Solid, SolidKind
 from routeviz.rules.bench import OUT, look, meets, near, straight_out
 from routeviz.rules.context import Context
+from routeviz.rules.cuts import extent, main_axis
 from routeviz.rules.outcome import arithmetic, at_least
 from routeviz.rules.registry import Rule, Scope
-from routeviz.rules.touched import solid_of
+from routeviz.rules.sections import half_sizes
+from routeviz.rules.touched import part_at, solid_of
 
 _TELL_IN = 3.0  # services nearer than this are told even when they are clear
+
+
+def _reach(context: Context, crossing: Penetration) -> float:
+    """Give the half side of the duct [in] along which a service that it meets has the least way out of it."""
+    solid, part = solid_of(context.frame, crossing.solid), part_at(context.the_route(), crossing)
+    if solid is None or part is None:
+        return min(crossing.size_in) / 2
+    (lo, hi), middle, half = extent(solid.shape), crossing.centre, half_sizes(part)
+    across = [a for a in range(3) if a != main_axis(crossing.direction)]
+    way = min(across, key=lambda a: half[a] + min(middle[a] - lo[a], hi[a] - middle[a]))
+    return half[way]
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
@@ -21,7 +35,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     route, told = context.the_route(), set()
     gaps = {n.solid: (n.gap_in, n.at) for n in route.near}
     for crossing in route.penetrations:
-        gaps.setdefault(crossing.solid, (-min(crossing.size_in) / 2, crossing.centre))
+        gaps.setdefault(crossing.solid, (-_reach(context, crossing), crossing.centre))
     for name, (gap, place) in gaps.items():
         solid = solid_of(context.frame, name)
         if solid is None or solid.kind is not SolidKind.SERVICE or name in told:

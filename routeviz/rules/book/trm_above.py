@@ -9,7 +9,7 @@ from routeviz.model.scene import OutdoorKind
 from routeviz.model.solids import FaceKind
 from routeviz.rules.bench import hood_wall_face, keep_out, look, straight_out
 from routeviz.rules.context import Context
-from routeviz.rules.distances import face_of, meetings
+from routeviz.rules.distances import aside_in, face_of, meetings
 from routeviz.rules.outcome import at_least, settled
 from routeviz.rules.registry import Rule, Scope
 
@@ -22,12 +22,11 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         return
     code = context.limit("opening_operable")
     axes = [a for a in range(3) if a != face.axis]
-    across, up = route.termination.point[axes[0]], route.termination.point[axes[1]]
-    half = route.parts[-1].section_out.width_in / 2
+    up = route.termination.point[axes[1]]
     for met in meetings(context):
         if met.thing.kind != OutdoorKind.OPERABLE_WINDOW or met.thing.lo[1] < up:
             continue
-        aside = max(met.thing.lo[0] - across - half, across - half - met.thing.hi[0], 0.0)
+        aside = max(aside_in(route, met.thing, axes[0]), 0.0)
         if aside >= limit.number or (code is not None and met.gap_in < code.number):
             continue
         found = at_least(rule, limit, aside, where=("cap", met.thing.id), place=route.termination.point,

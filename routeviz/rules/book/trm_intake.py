@@ -10,6 +10,7 @@ from routeviz.rules.bench import hood_wall_face, keep_out, look, straight_out
 from routeviz.rules.context import Context
 from routeviz.rules.distances import either, meetings, unasked
 from routeviz.rules.registry import Rule, Scope
+from routeviz.units import length_text
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
@@ -21,7 +22,12 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         if limit is None:
             yield from unasked(context, rule, met, "intake_mechanical")
             continue
-        yield either(context, rule, met, limit, higher, remedy="Move the cap away from the intake, or 3 ft above it.")
+        over = (
+            ""
+            if higher is None
+            else f", or {length_text(higher.number, metric=context.scene.metric, long=True)} above it"
+        )
+        yield either(context, rule, met, limit, higher, remedy=f"Move the cap away from the intake{over}.")
 
 
 def _beside(gap_in: float) -> Context:

@@ -6,25 +6,26 @@ from collections.abc import Iterator
 
 from routeviz.model.finding import Finding
 from routeviz.model.scene import OutdoorKind
+from routeviz.model.solids import FaceKind
 from routeviz.rules.bench import hood_wall_face, keep_out, look, straight_out
 from routeviz.rules.context import Context
-from routeviz.rules.distances import meetings
+from routeviz.rules.distances import aside_in, face_of, meetings
 from routeviz.rules.outcome import at_least
 from routeviz.rules.registry import Rule, Scope
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     """See whether the cap stands over the walkway; the sideways room counts."""
-    limit = context.limit("walkway")
-    if limit is None:
+    route, limit = context.the_route(), context.limit("walkway")
+    face = face_of(context.frame, route.termination)
+    if limit is None or face is None:
         return
-    point = context.the_route().termination.point
+    axes = [a for a in range(3) if a != face.axis]
+    sideways = axes if face.kind is FaceKind.ROOF else axes[:1]  # a roof has two level sides
     for met in meetings(context):
         if met.thing.kind == OutdoorKind.WALKWAY:
-            half = context.the_route().parts[-1].section_out.width_in / 2
-            across = 0 if met.thing.lo[0] <= met.thing.hi[0] else 1
-            side = max(met.thing.lo[across] - point[across] - half, point[across] - half - met.thing.hi[across])
-            yield at_least(rule, limit, side, where=("cap", met.thing.id), place=point,
+            side = max(aside_in(route, met.thing, axis, i) for i, axis in enumerate(sideways))
+            yield at_least(rule, limit, side, where=("cap", met.thing.id), place=route.termination.point,
                            title=f"Cap clear of the {met.thing.label}", remedy="Move the cap to one side of the walkway.")  # fmt: skip
 
 
