@@ -18,7 +18,7 @@ from routeviz.framing import frame
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.scene import Above, AboveKind, Cover, Layer, Roof, RoofForm, RunDirection, Scene, WallSide
 from routeviz.model.solids import Box, Frame, Prism
-from routeviz.takeoff.building import cover_gap_in
+from routeviz.takeoff.cover import cover_gap_in
 
 SCENES = Path(__file__).parents[2] / "scenes"
 MANY = settings(max_examples=150, deadline=None, suppress_health_check=list(HealthCheck))

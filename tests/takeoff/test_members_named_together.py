@@ -70,7 +70,7 @@ def test_room_to_spare_names_a_row_once() -> None:
         Allowance(f"stud-{n}", f"stud {n}", 0, sign, 2.0, 0.5, "run") for n, sign in ((4, 1), (5, -1), (6, -1), (7, -1))
     )
     lines = room_text(replace(handmade.up_route(), allowances=near), metric=False, width=200)
-    assert lines[1].endswith("by: stud 4, 2 in to the right · studs 5 to 7, 2 in to the left")
+    assert lines[1].endswith("spare: stud 4, 2 in to the right · studs 5 to 7, 2 in to the left")
 
 
 def test_a_bay_is_named_by_the_first_run_in_it() -> None:
