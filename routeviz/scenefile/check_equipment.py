@@ -5,6 +5,7 @@ from __future__ import annotations
 import itertools
 
 from routeviz.scenefile.check_notes import Notes
+from routeviz.scenefile.check_turns import check_turns
 from routeviz.scenefile.document import Document, FittingTable
 from routeviz.scenefile.equipment import HoodTable
 from routeviz.scenefile.fields import is_blank
@@ -30,6 +31,7 @@ def check_equipment(document: Document, notes: Notes) -> None:
         for n, fitting in enumerate(document.as_built.fittings):
             _check_fitting(fitting, ("as_built", "fittings", n), notes)
         _check_route(document.as_built.fittings, notes)
+        check_turns(document, notes)
 
 
 def _check_inside(
