@@ -19,6 +19,7 @@ __all__ = [
     "LENGTH_EXAMPLES",
     "MM_PER_IN",
     "TICKS_PER_IN",
+    "braced",
     "elbows_text",
     "feet_text",
     "flow_text",
@@ -34,6 +35,7 @@ __all__ = [
     "quantity_text",
     "spare_text",
     "ticks",
+    "told",
 ]
 
 MM_PER_IN = 25.4  # exact, NIST SP 811 appendix B
@@ -330,14 +332,43 @@ def length_text(length_in: float, *, metric: bool = False, long: bool = False) -
     return feet_text(length_in) if long else inch_text(length_in)
 
 
+_MEASURE = re.compile(r"\{([^{}]+)\}")
+
+
+def braced(length_in: float) -> str:
+    """Write a length [in] into a text that `told` later puts in the reader's units."""
+    return f"{{{length_in!r} in}}"
+
+
+def told(text: str, *, metric: bool = False) -> str:
+    """Put the measures that stand in braces in a text in the reader's units; those in ft or m as long ones.
+
+    Examples
+    --------
+    >>> told("{24 in} to {30 in} is usual; {400 cfm} proves nothing")
+    '24 in to 30 in is usual; 400 cfm proves nothing'
+    >>> told("{24 in} to {30 in} is usual; {400 cfm} proves nothing", metric=True)
+    '610 mm to 762 mm is usual; 189 l/s proves nothing'
+    """
+
+    def said(found: re.Match[str]) -> str:
+        words = found[1]
+        if words.endswith(("cfm", "l/s", "m3/h")):
+            return flow_text(parse_quantity(words, unit="cfm"), metric=metric)
+        number, _, unit = words.rpartition(" ")
+        return length_text(float(number) * float(_IN_PER[unit]), metric=metric, long=unit in ("ft", "m"))
+
+    return _MEASURE.sub(said, text)
+
+
 _COUNTED = ("no elbow", "one elbow", "two elbows", "three elbows", "four elbows", "five elbows", "six elbows")
 _METRIC = {  # factor, unit and decimals; ft, lb exact, water at 4 degC after NIST SP 811 appendix B
     "ft/min": (0.00508, "m/s", 1), "fpm": (0.00508, "m/s", 1), "in wg": (249.08891, "Pa", 0), "ft": (0.3048, "m", 1),
-    "lb": (0.45359237, "kg", 0), "in3": (0.016387064, "l", 0),
+    "lb": (0.45359237, "kg", 0), "btu/h": (1 / 3412.141633, "kW", 1), "in per ft": (1000 / 12, "mm per m", 0), "thousandths of an inch": (0.0254, "mm", 2), "in3": (0.016387064, "l", 0),
 }  # fmt: skip
 _IMPERIAL = {
     "ft/min": (1.0, "ft/min", 0), "fpm": (1.0, "ft/min", 0), "in wg": (1.0, "in wg", 2), "ft": (1.0, "ft", 0),
-    "lb": (1.0, "lb", 0), "in3": (1 / 1728, "cu ft", 1),
+    "lb": (1.0, "lb", 0), "btu/h": (1.0, "Btu/h", 0), "in3": (1 / 1728, "cu ft", 1),
 }  # fmt: skip
 
 
@@ -377,7 +408,7 @@ def spare_text(value: float, unit: str, *, metric: bool = False) -> str:
     >>> spare_text(1.5, "in"), spare_text(3, "elbows")
     ('1 1/2 in', '3')
     """
-    return quantity_text(value, unit if unit in _PHYSICAL else "", metric=metric)
+    return quantity_text(value, unit if unit in _PHYSICAL or (metric and unit in _METRIC) else "", metric=metric)
 
 
 def limit_text(limit: float, relation: str, unit: str, *, measured: bool, metric: bool = False) -> str:
@@ -388,6 +419,8 @@ def limit_text(limit: float, relation: str, unit: str, *, measured: bool, metric
     >>> limit_text(3, "at most", "elbows", measured=True), limit_text(13, "", "thousandths of an inch", measured=False)
     ('at most 3', 'asks for 13 thousandths of an inch')
     """
+    if measured and not relation:  # it is answered for in another way
+        return ""
     if measured:
         return f"{relation} {spare_text(limit, unit, metric=metric)}".strip()
     return f"{relation or 'asks for'} {quantity_text(limit, unit, metric=metric)}"

@@ -118,7 +118,8 @@ def findings_text(findings: Sequence[Finding], *, metric: bool, width: int = 80)
         if finding.state in (State.BROKEN, State.CLOSE):
             number += 1
             flag = f"{number} "
-        facts = ", ".join(x for x in (measured, limit, f"spare {spare}" if spare else "") if x)
+        settled = finding.detail if finding.state is State.FINE and measured and not finding.relation else ""
+        facts = ", ".join(x for x in (measured, limit, f"spare {spare}" if spare else "", settled) if x)
         title = f"{MARKS[finding.state]} {flag}{finding.title}"
         lines.append(wrap(f"{title}: {facts}" if facts else title, width, "  "))
         if finding.state is not State.FINE:
@@ -155,18 +156,8 @@ def _air_text(air: AirResult, width: int, metric: bool) -> str:
         lines.append(
             f"  {loss.label[:30]:<30} {quantity_text(loss.loss_inwg, 'in wg', metric=metric):>10} {bar}".rstrip()
         )
-    allowed = "no entry in the code's table" if air.code_allowed_ft is None else (
-        "no limit by the code's table" if air.code_allowed_ft == float("inf")
-        else f"the code's table allows {quantity_text(air.code_allowed_ft, 'ft', metric=metric)}"
-    )  # fmt: skip
-    lines.append(
-        wrap(
-            f"Equivalent length {quantity_text(air.equivalent_ft, 'ft', metric=metric)} computed; "
-            f"{quantity_text(air.code_equivalent_ft, 'ft', metric=metric)} by the code's count, {allowed}.",
-            width,
-            "  ",
-        )
-    )
+    computed = f"Equivalent length {quantity_text(air.equivalent_ft, 'ft', metric=metric)} computed"
+    lines.append(wrap(f"{computed}{_by_code(air, metric)}.", width, "  "))
     lines += [
         wrap(
             f"{a.label}: {quantity_text(a.flow_cfm, 'cfm', metric=metric)} ({gain_text(a.gain_cfm, 'cfm', metric=metric)})",
@@ -179,6 +170,20 @@ def _air_text(air: AirResult, width: int, metric: bool) -> str:
         lines.append(wrap(air.assumption, width, "  "))
     lines += [wrap(n, width, "  ") for n in air.notes]
     return "\n".join(lines)
+
+
+def _by_code(air: AirResult, metric: bool) -> str:
+    """Say what the code's own count and table give; nothing where the place has no such table."""
+    if not air.code_asks:
+        return ""
+    count = f"; {quantity_text(air.code_equivalent_ft, 'ft', metric=metric)} by the code's count, "
+    if air.code_allowed_ft is None:
+        return f"{count}no entry in the code's table"
+    if air.code_allowed_ft == float("inf"):
+        return f"{count}no limit by the code's table"
+    if air.code_allowed_ft == 0:
+        return f"{count}the code's table does not allow this duct"
+    return f"{count}the code's table allows {quantity_text(air.code_allowed_ft, 'ft', metric=metric)}"
 
 
 def _asked_text(option: Option, width: int, metric: bool) -> list[str]:

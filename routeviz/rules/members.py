@@ -17,6 +17,7 @@ from routeviz.rules.profiles import Profile
 from routeviz.rules.ruling import member_code
 from routeviz.rules.sawn import hole_limit_in, joist_ruling, plate_ruling, rim_ruling, stud_ruling
 from routeviz.rules.special import beam_ruling, engineered_ruling, free_ruling, masonry_ruling
+from routeviz.units import told
 
 __all__ = ["hole_limit_in", "member_code", "member_verdict"]
 
@@ -28,8 +29,9 @@ _JUDGES: dict[str, _Judge] = {
 
 
 def member_verdict(
-    solid: Solid, cut: Cut, profile: Profile, *, frame: Frame | None = None, maker: MakerLimits | None = None
-) -> MemberRuling | None:
+    solid: Solid, cut: Cut, profile: Profile, *, frame: Frame | None = None, maker: MakerLimits | None = None,
+    metric: bool = False,
+) -> MemberRuling | None:  # fmt: skip
     """Say what may be done to a member.
 
     Parameters
@@ -44,6 +46,8 @@ def member_verdict(
         Gives the neighbours, and with them the lengths of headers and sills.
     maker : MakerLimits
         The maker's chart for engineered members.
+    metric : bool
+        Whether its words tell lengths in millimetres.
 
     Returns
     -------
@@ -53,8 +57,18 @@ def member_verdict(
     judge = _JUDGES.get(member_code(solid))
     if judge is None:
         return None
-    found = judge(solid, cut, frame, maker or MakerLimits())
+    found = _in_units(judge(solid, cut, frame, maker or MakerLimits()), metric)
     if profile.get("member_cuts") is None and found.source.startswith("irc-"):
         note = "this place's own framing rule is not known here; the IRC's numbers are shown"
         return replace(found, detail=f"{found.detail}; {note}" if found.detail else note)
     return found
+
+
+def _in_units(found: MemberRuling, metric: bool) -> MemberRuling:
+    """Put the lengths in a ruling's words into the reader's units."""
+    rule, detail, remedy = (told(text, metric=metric) for text in (found.rule, found.detail, found.remedy))
+    framing = tuple(
+        replace(piece, size=told(piece.size, metric=metric), note=told(piece.note, metric=metric))
+        for piece in found.framing
+    )
+    return replace(found, rule=rule, detail=detail, remedy=remedy, framing=framing)

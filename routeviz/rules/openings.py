@@ -125,7 +125,9 @@ def ceiling_opening(solid: Solid, frame: Frame | None) -> tuple[FramingPiece, ..
         pieces.append(FramingPiece("joist hanger", "to fit the header", None, 4, "at the header's ends"))
     tail = catalog.table("members")["opening"]["tail_anchor_above_in"]["value"]
     if hi[run] - lo[run] > tail:
-        pieces.append(FramingPiece("framing anchor or 2x2 ledger", "to fit", None, 2, "at tail joists over 12 ft long"))
+        pieces.append(
+            FramingPiece("framing anchor or 2x2 ledger", "to fit", None, 2, "at tail joists over {12 ft} long")
+        )
     return tuple(pieces)
 
 

@@ -9,7 +9,7 @@ from routeviz.rules.cuts import Cut, extent, overlap_in
 from routeviz.rules.openings import ceiling_opening, plate_tie, wall_opening
 from routeviz.rules.outcome import EPSILON_IN
 from routeviz.rules.ruling import fits, row, ruling
-from routeviz.units import inch_text
+from routeviz.units import braced
 
 __all__ = ["hole_limit_in", "joist_ruling", "plate_ruling", "rim_ruling", "stud_ruling"]
 
@@ -37,15 +37,15 @@ def joist_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimit
     around = ceiling_opening(solid, frame)
     way_out = "Shift the duct into the bay beside it, or frame an opening with headers to its neighbours."
     limit = hole_limit_in(cut.depth_in)
-    rule = f"a hole of at most a third of the depth, {inch_text(limit)}, with 2 in left at both edges"
+    edge = row(group, "hole_edge_in")[0]
+    rule = f"a hole of at most a third of the depth, {braced(limit)}, with {braced(edge)} left at both edges"
     if cut.severs:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", limit, cut.size_in, source, framing=around,
                        detail="the duct would take its whole section", remedy=way_out)  # fmt: skip
     if cut.is_notch:
         return _joist_notch(solid, cut, group, around, way_out)
-    edge = row(group, "hole_edge_in")[0]
     if cut.size_in <= limit + EPSILON_IN and cut.edge_in < edge - EPSILON_IN:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, "2 in of wood at both edges of a hole", "wood left at the edge",
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, f"{braced(edge)} of wood at both edges of a hole", "wood left at the edge",
                        edge, cut.edge_in, source, framing=around, remedy="Move the hole to the middle of the depth.")  # fmt: skip
     verdict = fits(limit, cut.size_in)
     bad = verdict is MemberVerdict.NOT_ALLOWED
@@ -61,7 +61,7 @@ def _joist_notch(solid: Solid, cut: Cut, group: str, around: tuple[FramingPiece,
     longest = cut.depth_in * row("sawn", "notch_length_share")[0]
     place = cut.end_share
     rule, measure, most, ours = (
-        f"a notch of at most {'a quarter' if at_end else 'a sixth'} of the depth, {inch_text(allowed)}", "notch", allowed,
+        f"a notch of at most {'a quarter' if at_end else 'a sixth'} of the depth, {braced(allowed)}", "notch", allowed,
         cut.notch_in,
     )  # fmt: skip
     if ours <= allowed + EPSILON_IN and not at_end:
@@ -86,7 +86,7 @@ def stud_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits
     edge = row("stud", "bore_edge_in")[0]
     limit = min(cut.depth_in * share, cut.depth_in - 2 * edge)
     kind = "doubled bearing stud" if loaded and doubled else "bearing or exterior stud" if loaded else "partition stud"
-    rule = f"a bore of at most {share * 100:.0f} of 100 parts of a {kind}'s depth, {inch_text(limit)}, 5/8 in from its edges"
+    rule = f"a bore of at most {share * 100:.0f} of 100 parts of a {kind}'s depth, {braced(limit)}, {braced(edge)} from its edges"
     around = wall_opening(solid, cut, frame)
     way_out = "Shift the hole between the studs, or frame an opening like a small window."
     if cut.severs:
@@ -97,10 +97,10 @@ def stud_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits
         allowed = cut.depth_in * notch_share
         verdict = fits(allowed, cut.notch_in)
         bad = verdict is MemberVerdict.NOT_ALLOWED
-        return ruling(solid, verdict, f"a notch of at most {inch_text(allowed)}", "notch", allowed, cut.notch_in,
+        return ruling(solid, verdict, f"a notch of at most {braced(allowed)}", "notch", allowed, cut.notch_in,
                        source, framing=around if bad else (), remedy=way_out if bad else "")  # fmt: skip
     if cut.size_in <= limit + EPSILON_IN and cut.edge_in < edge - EPSILON_IN:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, "5/8 in of wood at both edges of a bore",
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, f"{braced(edge)} of wood at both edges of a bore",
                        "wood left at the edge", edge, cut.edge_in, source, framing=around,
                        remedy="Move the bore to the middle of the stud.")  # fmt: skip
     verdict = fits(limit, cut.size_in)
@@ -132,7 +132,7 @@ def plate_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimi
     return ruling(
         solid, MemberVerdict.WITHIN, "a top plate cut by more than half its width needs a steel tie across the cut",
         "cut of the width", cut.depth_in, min(taken, cut.depth_in), source, framing=(plate_tie(cut),),
-        detail=f"{inch_text(taken)} of {inch_text(cut.depth_in)} is cut, more than half: a tie is needed",
+        detail=f"{braced(taken)} of {braced(cut.depth_in)} is cut, more than half: a tie is needed",
         remedy="Nail a steel tie over the cut plate.",
     )  # fmt: skip
 
@@ -157,17 +157,29 @@ def _stands_on(solid: Solid, cut: Cut, frame: Frame | None) -> str:
 
 
 def rim_ruling(solid: Solid, cut: Cut, frame: Frame | None, _maker: MakerLimits) -> MemberRuling:
-    """Judge a hole in a rim by the wood left above and below it; nothing may bear on the rim there."""
+    """Judge a hole in a rim by the wood left above and below it; nothing may bear on the rim there.
+
+    No rule says how much wood must stay: a hole that breaks through an edge is measured against the rim's depth.
+    """
     edge, source = row("rim", "between_joists_edge_in")
     rule = "a rim that lies on its wall may be cut in one bay, between two joists and under no stud"
     bears = _stands_on(solid, cut, frame)
     if bears:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "wood left at the edge", edge, cut.edge_in, source,
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", None, cut.size_in, source,
                        framing=ceiling_opening(solid, frame), detail=f"{bears} bears on it there",
                        remedy="Move the hole between the joists and out from under the stud.")  # fmt: skip
     if cut.severs or cut.edge_in < edge - EPSILON_IN:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "wood left at the edge", edge, cut.edge_in,
-                       source, framing=ceiling_opening(solid, frame), detail="nothing of it is left above or below",
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", cut.depth_in, cut.size_in,
+                       source, framing=ceiling_opening(solid, frame), detail=f"{_wood_left(cut)}: it is cut through",
                        remedy="Use a smaller or flatter duct at the rim, or move the hole to its middle.")  # fmt: skip
-    return ruling(solid, MemberVerdict.WITHIN, rule, "wood left at the edge", edge, cut.edge_in, source,
-                   detail="tolerated; inspectors differ", remedy="Ask the inspector before cutting the rim.")  # fmt: skip
+    return ruling(solid, MemberVerdict.WITHIN, rule, "wood left at the edge", None, cut.edge_in, source,
+                   detail=f"{_wood_left(cut)}; tolerated; inspectors differ",
+                   remedy="Ask the inspector before cutting the rim.")  # fmt: skip
+
+
+def _wood_left(cut: Cut) -> str:
+    """Say how much wood a hole leaves below and above it."""
+    low, high = (max(0.0, side) for side in cut.left_in or (cut.edge_in, cut.edge_in))
+    if abs(low - high) < EPSILON_IN:
+        return f"{braced(low)} of wood left above and below the hole"
+    return f"{braced(low)} of wood left below the hole, {braced(high)} above it"

@@ -9,7 +9,7 @@ from routeviz.rules.cuts import Cut
 from routeviz.rules.outcome import EPSILON_IN
 from routeviz.rules.ruling import fits, row, ruling
 from routeviz.rules.sawn import hole_limit_in
-from routeviz.units import inch_text
+from routeviz.units import braced
 
 __all__ = ["beam_ruling", "engineered_ruling", "free_ruling", "masonry_ruling"]
 
@@ -20,9 +20,9 @@ def beam_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimit
     joist = hole_limit_in(cut.depth_in)
     return ruling(
         solid, fits(limit, cut.size_in) if not cut.severs else MemberVerdict.NOT_ALLOWED,
-        f"a beam or header takes a cable hole of {inch_text(limit)} at most; it carries what hangs on it", "hole", limit,
+        f"a beam or header takes a cable hole of {braced(limit)} at most; it carries what hangs on it", "hole", limit,
         cut.size_in, source,
-        detail=f"even the rule for a single joist would allow no more than {inch_text(joist)}",
+        detail=f"even the rule for a single joist would allow no more than {braced(joist)}",
         remedy="Leave it whole: go under it, or to a face that is not behind it. An engineer may decide otherwise.",
     )  # fmt: skip
 
@@ -52,7 +52,7 @@ def engineered_ruling(solid: Solid, cut: Cut, _frame: Frame | None, maker: Maker
         return ruling(solid, MemberVerdict.NOT_ALLOWED, words, "hole", chart, cut.size_in, source,
                        detail="the duct would cut a flange", remedy="Shift the duct into the bay beside it.")  # fmt: skip
     carries = solid.kind in (SolidKind.BEAM, SolidKind.HEADER)
-    joist = inch_text(hole_limit_in(cut.depth_in))
+    joist = braced(hole_limit_in(cut.depth_in))
     note = f"even the rule for a sawn joist of its depth would allow no more than {joist}" if carries else ""
     return ruling(solid, MemberVerdict.DECIDED_ELSEWHERE, words, "hole", chart, cut.size_in, source, detail=note,
                    remedy="Shift the duct past it, or get the maker's or an engineer's written detail.")  # fmt: skip
@@ -97,7 +97,7 @@ def masonry_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLi
     return ruling(
         solid, MemberVerdict.WITHIN if wide <= limit + EPSILON_IN else MemberVerdict.DECIDED_ELSEWHERE,
         "no lintel up to about two bricks' width", "width of the hole", limit, wide, source,
-        framing=(FramingPiece("sleeve", f"{inch_text(sleeve)} larger than the duct", None, 1, "mortared in"),),
+        framing=(FramingPiece("sleeve", f"{braced(sleeve)} larger than the duct", None, 1, "mortared in"),),
         detail="the hole takes a sleeve; make good round it with cut brick and mortar",
         remedy="" if wide <= limit + EPSILON_IN else "Have a lintel sized, or use a narrower duct.",
     )  # fmt: skip

@@ -6,12 +6,14 @@ import math
 from collections.abc import Iterator
 from dataclasses import replace
 
+from routeviz import catalog
 from routeviz.model.finding import Finding
 from routeviz.rules.bench import air, look, straight_up
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import at_most
 from routeviz.rules.profiles import maker_limit
 from routeviz.rules.registry import Rule, Scope
+from routeviz.units import quantity_text
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
@@ -19,15 +21,16 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     blow, table, most = context.air, context.limit("duct_length"), context.scene.rules.maker.max_equivalent_ft
     if blow is None:
         return
+    each = quantity_text(catalog.table("ducts")["code_length"]["elbow_ft"], "ft", metric=context.scene.metric)
     if most is not None:
         yield at_most(rule, maker_limit(context.scene, "max_equivalent", most, "ft"), blow.code_equivalent_ft,
-                      title=f"{rule.title} by the maker", detail="straight duct plus 15 ft for each elbow; use the maker's own figures for his fittings if he gives them",
+                      title=f"{rule.title} by the maker", detail=f"straight duct plus {each} for each elbow; use the maker's own figures for his fittings if he gives them",
                       remedy="Shorten the run, take out an elbow, or use a wider duct.")  # fmt: skip
     allowed = blow.code_allowed_ft
     if table is not None and allowed is not None and not math.isinf(allowed):
         number = replace(table, value=allowed, unit="ft", said=f"{allowed:g} ft")
         yield at_most(rule, number, blow.code_equivalent_ft, must=False,
-                      detail="by the code's table, 15 ft for each elbow; a calculated or measured flow may stand in for it",
+                      detail=f"by the code's table, {each} for each elbow; a calculated or measured flow may stand in for it",
                       remedy="Use a wider duct, or show the calculated flow.")  # fmt: skip
 
 

@@ -35,10 +35,15 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             context,
             key,
             limit=in_thousandths(limit),
-            remedy=f"Buy duct of {limit.note} ({limit.said}) or thicker.",
+            remedy=f"Buy duct of {limit.note} ({context.sheet(limit.number)}) or thicker.",
         )
     else:
-        yield at_least(rule, in_thousandths(limit), sheet * 1000, remedy=f"Use {limit.note} ({limit.said}) or thicker.")
+        yield at_least(
+            rule,
+            in_thousandths(limit),
+            sheet * 1000,
+            remedy=f"Use {limit.note} ({context.sheet(limit.number)}) or thicker.",
+        )
 
 
 def _thick(sheet_in: float) -> Context:

@@ -25,9 +25,10 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     if run <= _LEVEL_IN:
         return
     limit = context.limit("slope")
+    fall = "20 mm per metre" if context.scene.metric else "1/4 in per foot"
     yield not_checked(rule, context, "slope", limit=limit, where=tuple(p.id for p in level), place=level[0].start,
                       detail=f"{context.length(run)} of level duct; fittings have play enough for a slight fall",
-                      remedy="Let it fall a little towards the cap, about 1/4 in per foot.")  # fmt: skip
+                      remedy=f"Let it fall a little towards the cap, about {fall}.")  # fmt: skip
 
 
 def _cold(level_in: float) -> Context:

@@ -35,7 +35,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         else:
             yield yes_or_no(rule, limit, False, where=(crossing.solid,), place=crossing.centre, title=title, detail=detail,
                             remedy=f"Go another way, or furr out a shaft beside the wall, {context.length(_shaft_in(context))} "
-                            "deep for the duct, its gaps and 5/8 in board, and have it approved.")  # fmt: skip
+                            f"deep for the duct, its gaps and {context.length(_BOARD_IN)} board, and have it approved.")  # fmt: skip
 
 
 def _shaft_in(context: Context) -> float:

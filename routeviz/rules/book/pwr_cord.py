@@ -18,7 +18,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     power, limit = context.scene.hood.electrical, context.limit("cord_length")
     if power is None or not power.cord or limit is None:
         return
-    yield not_checked(rule, context, "cord_length", limit=limit, detail=f"at most {limit.said}; {limit.note}" if limit.note else f"at most {limit.said}",
+    yield not_checked(rule, context, "cord_length", limit=limit, detail=f"at most {context.length(limit.number)}{f'; {limit.note}' if limit.note else ''}",
                       remedy="Put a grounded receptacle inside the cover or a cabinet, within reach and where the cord is protected.")  # fmt: skip
 
 

@@ -21,7 +21,8 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         if limit is None:
             yield from unasked(context, rule, met, "intake_mechanical")
             continue
-        yield either(context, rule, met, limit, higher, remedy="Move the cap away from the intake, or 3 ft above it.")
+        above = f", or {context.length(higher.number)} above it" if higher is not None else ""
+        yield either(context, rule, met, limit, higher, remedy=f"Move the cap away from the intake{above}.")
 
 
 def _beside(gap_in: float) -> Context:
