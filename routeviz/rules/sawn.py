@@ -118,7 +118,8 @@ def plate_ruling(solid: Solid, cut: Cut, _frame: Frame | None, _maker: MakerLimi
     if cut.severs and not cut.left_in:
         taken = cut.depth_in
     loaded = member is None or member.bearing or member.exterior
-    top = "bottom" not in solid.id and "bottom" not in solid.label and solid.kind is SolidKind.PLATE
+    bottom = solid.id.rpartition("plate-")[2].startswith("bottom") or "bottom plate" in solid.label
+    top = not bottom and solid.kind is SolidKind.PLATE
     if cut.lengthwise:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, "a plate is crossed, never cut along its length", "cut of the width",
                        limit, taken, source, remedy="Run the duct beside the plate, or cross it square.")  # fmt: skip

@@ -113,6 +113,6 @@ def rated_wall(scene: Scene, solid: Solid) -> str:
         return words if wall is not None and wall.fire_rated else ""
     for space in scene.spaces:
         for wall in space.walls:
-            if wall.fire_rated and solid.id.startswith(f"{space.id}-{wall.side.value}-"):
+            if wall.fire_rated and solid.space == space.id and solid.id.startswith(f"{space.id}-{wall.side.value}-"):
                 return f"{wall.side.value} wall of the {space.id.replace('-', ' ')}"
     return ""
