@@ -8,12 +8,13 @@ from dataclasses import replace
 import pytest
 
 from routeviz import rules
-from routeviz.model.finding import Finding
+from routeviz.model.finding import Finding, State
 from routeviz.reports import findings_text
 from routeviz.rules import Context, Profile
 from routeviz.rules.outcome import not_checked
 from routeviz.rules.registry import rule as rule_of
 from routeviz.units import told
+from routeviz.views.words import finding_short
 
 EVERY = rules.all_rules()
 LENGTHS = {"in", "ft"}
@@ -107,3 +108,12 @@ def test_what_is_settled_is_said_and_not_compared() -> None:
     shown = " ".join(findings_text(rule.judged(context), metric=False).split())
     assert "✓ Old hole: 9 1/2 in, not used: close it, insulate it and seal it on the outside" in shown
     assert "0 in" not in shown
+
+
+@pytest.mark.parametrize("code", ["AIR-FLUE", "AIR-TIGHT"])
+def test_a_flag_shows_no_flow_over_a_limit_of_nothing(code: str) -> None:
+    rule = rule_of(code)
+    (found,) = rule.judged(rule.failing())
+    assert found.state is State.BROKEN
+    assert finding_short(found, metric=False) == ""
+    assert "0 cfm," not in findings_text((found,), metric=False)
