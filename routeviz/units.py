@@ -36,9 +36,9 @@ __all__ = [
     "parse_quantity",
     "quantity_text",
     "spare_text",
-    "spelled",
     "split_text",
     "ticks",
+    "told",
 ]
 
 MM_PER_IN = 25.4  # exact, NIST SP 811 appendix B
@@ -373,15 +373,39 @@ def length_text(length_in: float, *, metric: bool = False, long: bool = False) -
     return feet_text(length_in) if long else inch_text(length_in)
 
 
+_MEASURE = re.compile(r"\{([^{}]+)\}")
+
+
+def told(text: str, *, metric: bool = False) -> str:
+    """Put the measures that stand in braces in a text in the reader's units; those in ft or m as long ones.
+
+    Examples
+    --------
+    >>> told("{24 in} to {30 in} is usual; {400 cfm} proves nothing")
+    '24 in to 30 in is usual; 400 cfm proves nothing'
+    >>> told("{24 in} to {30 in} is usual; {400 cfm} proves nothing", metric=True)
+    '610 mm to 762 mm is usual; 189 l/s proves nothing'
+    """
+
+    def said(found: re.Match[str]) -> str:
+        words = found[1]
+        if words.endswith(("cfm", "l/s", "m3/h")):
+            return flow_text(parse_quantity(words, unit="cfm"), metric=metric)
+        number, _, unit = words.rpartition(" ")
+        return length_text(float(number) * float(_IN_PER[unit]), metric=metric, long=unit in ("ft", "m"))
+
+    return _MEASURE.sub(said, text)
+
+
 _COUNTED = ("no elbow", "one elbow", "two elbows", "three elbows", "four elbows", "five elbows", "six elbows")
 _METRIC = {  # factor, unit and decimals; ft, lb exact, water at 4 degC after NIST SP 811 appendix B
     "ft/min": (0.00508, "m/s", 1), "fpm": (0.00508, "m/s", 1), "in wg": (249.08891, "Pa", 0), "ft": (0.3048, "m", 1),
     "lb": (0.45359237, "kg", 0), "in3": (0.016387064, "l", 0), "thousandths of an inch": (0.0254, "mm", 2),
-    "in per ft": (1000 / 12, "mm per m", 0),
+    "in per ft": (1000 / 12, "mm per m", 0), "btu/h": (1 / 3412.141633, "kW", 1),
 }  # fmt: skip
 _IMPERIAL = {
     "ft/min": (1.0, "ft/min", 0), "fpm": (1.0, "ft/min", 0), "in wg": (1.0, "in wg", 2), "ft": (1.0, "ft", 0),
-    "lb": (1.0, "lb", 0), "in3": (1 / 1728, "cu ft", 1),
+    "lb": (1.0, "lb", 0), "btu/h": (1.0, "Btu/h", 0), "in3": (1 / 1728, "cu ft", 1),
 }  # fmt: skip
 
 
@@ -447,7 +471,7 @@ def spare_text(value: float, unit: str, *, metric: bool = False) -> str:
     >>> spare_text(1.5, "in"), spare_text(3, "elbows")
     ('1 1/2 in', '3')
     """
-    return quantity_text(value, unit if unit in _PHYSICAL else "", metric=metric)
+    return quantity_text(value, unit if unit in _PHYSICAL or (metric and unit in _METRIC) else "", metric=metric)
 
 
 def limit_text(limit: float, relation: str, unit: str, *, measured: bool, metric: bool = False) -> str:
@@ -458,23 +482,11 @@ def limit_text(limit: float, relation: str, unit: str, *, measured: bool, metric
     >>> limit_text(3, "at most", "elbows", measured=True), limit_text(13, "", "thousandths of an inch", measured=False)
     ('at most 3', 'asks for 13 thousandths of an inch')
     """
+    if measured and not relation:  # it is answered for in another way
+        return ""
     if measured:
         return f"{relation} {spare_text(limit, unit, metric=metric)}".strip()
     return f"{relation or 'asks for'} {quantity_text(limit, unit, metric=metric)}"
-
-
-_BRACED = re.compile(r"\{([^{}]+)\}")
-
-
-def spelled(text: str, *, metric: bool = False) -> str:
-    """Write the lengths that stand in braces in a text in the units of the scene.
-
-    Examples
-    --------
-    >>> spelled("{24 in} to {30 in} is usual"), spelled("{24 in} to {30 in} is usual", metric=True)
-    ('24 in to 30 in is usual', '610 mm to 762 mm is usual')
-    """
-    return _BRACED.sub(lambda found: length_text(parse_length(found[1]), metric=metric), text)
 
 
 def gain_text(value: float, unit: str, *, metric: bool = False) -> str:

@@ -45,8 +45,9 @@ def opening_in2(flow_cfm: float, pressure_pa: float) -> float:
 
 
 def makeup_air(
-    scene: Scene, threshold_cfm: float, delivered_cfm: float, *, source: str, pressure_pa: float | None = None
-) -> MakeupAir:
+    scene: Scene, threshold_cfm: float, delivered_cfm: float, *, source: str, pressure_pa: float | None = None,
+    only_with_flue: bool = False,
+) -> MakeupAir:  # fmt: skip
     """Judge the need for makeup air and size it.
 
     A code's threshold is strict (at exactly 400 cfm nothing is asked) and looks at what the hood is capable of:
@@ -65,6 +66,8 @@ def makeup_air(
         Id of the threshold's source.
     pressure_pa : float
         By how much the house may be under the outdoors [Pa]; 3 Pa when left out.
+    only_with_flue : bool
+        Whether the threshold holds only in a house that is said to have an open-flue appliance.
 
     References
     ----------
@@ -74,7 +77,7 @@ def makeup_air(
     allowed = rows["makeup_opening"]["pressure_pa"] if pressure_pa is None else pressure_pa
     fan, flue = scene.hood.fan, scene.rules.open_flue_appliance
     capacity = max(fan.rated_cfm, 0.0)
-    needed = capacity > threshold_cfm
+    needed = capacity > threshold_cfm and (flue is True or not only_with_flue)
     area = opening_in2(delivered_cfm, allowed)
     return MakeupAir(
         threshold_cfm=threshold_cfm,

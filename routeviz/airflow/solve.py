@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from functools import lru_cache
 
 from routeviz.airflow import advice as advising
@@ -28,7 +29,7 @@ _ENDS = (PartKind.COLLAR, PartKind.CAP, PartKind.OPEN_END)
 _FASTER = 1.01  # a narrower part is worth a note when its air is this much faster than in the main duct
 
 
-def solve(route: Route, scene: Scene) -> AirResult:
+def solve(route: Route, scene: Scene, *, code_table: bool = True) -> AirResult:
     """Say what the hood's fan moves through a route.
 
     The duct's losses (friction by Colebrook, fittings by coefficient) meet the fan's curve in the site's air, at
@@ -41,6 +42,8 @@ def solve(route: Route, scene: Scene) -> AirResult:
         As found or as built, parts in order from the hood.
     scene : Scene
         Its hood, duct, cap and site are used.
+    code_table : bool
+        Whether the place's rules hold the code's length table; where they do not, nothing is said of it.
 
     Returns
     -------
@@ -53,7 +56,12 @@ def solve(route: Route, scene: Scene) -> AirResult:
     air-colebrook, air-elbows, air-fan-laws, air-code-length
     """
     ids = tuple(part.id for part in route.parts)
-    return _solved(elements_of(route, scene), ids, route.section, setting_of(scene))
+    setting = setting_of(scene)
+    found = _solved(elements_of(route, scene), ids, route.section, setting)
+    if code_table:
+        return found
+    spoken = _code_note(setting.metric)
+    return replace(found, code_asks=False, notes=tuple(note for note in found.notes if note != spoken))
 
 
 def solve_many(routes: Iterable[Route], scene: Scene) -> tuple[AirResult, ...]:
@@ -188,10 +196,14 @@ def _notes(
     if full.status is AirStatus.NO_MEETING:
         notes.append("the fan's curve ends before it meets the duct; the flow is that of its end")
     if code.allowed_ft is not None and model.assumption:
-        at = pressure_text(table("ducts")["code_length"]["rated_at_inwg"], metric=metric)
-        notes.append(f"the flow at {at} for the code's length table was taken from the assumed fan curve")
+        notes.append(_code_note(metric))
     notes += dict.fromkeys(p.note for p in pieces if "not known" in p.note or "outside" in p.note)
     return tuple(notes)
+
+
+def _code_note(metric: bool) -> str:
+    at = pressure_text(table("ducts")["code_length"]["rated_at_inwg"], metric=metric)
+    return f"the flow at {at} for the code's length table was taken from the assumed fan curve"
 
 
 def _fan_points(model: FanModel, setting: Setting) -> tuple[tuple[float, float], ...]:

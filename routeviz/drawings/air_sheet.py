@@ -84,6 +84,8 @@ def _loss_table(flow: Flow, air: AirResult, scene: Scene) -> None:
 def _lengths(air: AirResult, scene: Scene) -> str:
     allowed = air.code_allowed_ft
     ours, code = (quantity(n, "ft", scene) for n in (air.equivalent_ft, air.code_equivalent_ft))
+    if not air.code_asks:
+        return f"Equivalent length {ours} from the losses."
     if allowed is None:
         says = "the code's table has no entry for it"
     elif math.isinf(allowed):

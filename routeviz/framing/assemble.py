@@ -9,6 +9,7 @@ from dataclasses import replace
 from routeviz.framing.ceiling import beam_solids, ceiling_solids
 from routeviz.framing.faces import exit_faces
 from routeviz.framing.furniture import furniture_solids
+from routeviz.framing.naming import told_apart
 from routeviz.framing.place import CHORD_IN, House, Place, house
 from routeviz.framing.roof import eave_soffit_z, roof_solids
 from routeviz.framing.roofshape import RoofShape, is_cathedral, roof_shape
@@ -131,7 +132,7 @@ def frame(scene: Scene, keep_away: Mapping[str, float] | None = None) -> Frame:
     solids += furniture_solids(built)
     bounds = _bounds(built, shape, eave, others)
     return Frame(
-        tuple(solids), zones(built, shape, heights, solids, others, bounds, eave),
+        told_apart(solids), zones(built, shape, heights, solids, others, bounds, eave),
         exit_faces(built, shape, heights, tops, others, bases, wanted), bounds,
     )  # fmt: skip
 
@@ -144,10 +145,10 @@ def moved(framed: Frame, scene: Scene) -> Frame:
     built = house(scene)
     shape = roof_shape(built, _eave_line(built))
     furniture = furniture_solids(built)
-    solids = itertools.takewhile(lambda s: s.id != furniture[0].id, framed.solids)
+    solids = itertools.takewhile(lambda s: s.id != furniture[0].id, framed.solids)  # none but the floor is called so
     kept = next(n for n, zone in enumerate(framed.zones) if zone.id == "kitchen")
     return replace(
         framed,
-        solids=(*solids, *furniture),
+        solids=told_apart((*solids, *furniture)),
         zones=(*framed.zones[: kept + 1], *furniture_zones(built, shape)),
     )

@@ -113,7 +113,7 @@ def _stud_bays(place: Place, solids: list[Solid]) -> list[Zone]:
         (s.shape.lo, s.shape.hi, s.member.number)
         for s in solids
         if s.kind is SolidKind.STUD
-        and s.id.startswith(f"{place.prefix}-stud-")
+        and (s.origin, s.space) == (f"walls.{place.prefix}.studs", place.space)
         and isinstance(s.shape, Box)
         and s.member
     ]
@@ -186,7 +186,9 @@ def furniture_zones(house: House, shape: RoofShape | None) -> list[Zone]:
         hides = thing.hides_duct or thing.kind is ObstacleKind.CHASE
         if hides and thing.kind not in (ObstacleKind.HOLE, ObstacleKind.DUCT):
             words = thing.id.replace("-", " ")
-            found.append(Zone(f"in-{thing.id}", f"inside the {words}", Passage.HIDDEN, obstacle_box(thing), bay=words))
+            found.append(
+                Zone(f"in-the-{thing.id}", f"inside the {words}", Passage.HIDDEN, obstacle_box(thing), bay=words)
+            )
     cover = cover_box(house)
     if cover is not None:
         if shape is not None and is_cathedral(house) and cover.hi[2] > ceiling_over_hood_in(house.scene) - 0.01:

@@ -94,12 +94,8 @@ def collar(
         reach_z = (low, high)
     if rear:
         return Start((ticks(x), 0, ticks(z)), 1, 1, wide_axes=(0,), reach_x=free, reach_z=reach_z, step_z=step)
-    slack = (0, 0, 0, 0)
-    if hood.cover is not None:
-        side = hood.cover.width_in / 2 - half_in
-        room = (side + outlet.across_in, side - outlet.across_in, hood.cover.depth_in - outlet.out_in - half_in,
-                outlet.out_in - half_in)  # fmt: skip
-        slack = (max(0, down(room[0])), max(0, down(room[1])), max(0, down(room[2])), max(0, down(room[3])))
+    left, right, out, back = hood.cover_slack_in(half_in)
+    slack = (down(left), down(right), down(out), down(back))
     return Start(
         (ticks(x), ticks(-outlet.out_in), ticks(z)), 2, 1, hood.cover is not None, ticks(cover_top_in),
         slack, (0,) if outlet.section.width_in > outlet.section.height_in else (0, 1), free, reach_z, step,

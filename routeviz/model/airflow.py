@@ -96,6 +96,7 @@ class AirResult:
     equivalent_run_ft: float = 0.0  # as `equivalent_ft` without collar and cap, to set beside the code's
     code_flow_cfm: float = 0.0  # the flow that the code's length table is entered with
     code_diameter_in: float = 0.0  # the diameter that it is entered with
+    code_asks: bool = True  # whether the place's rules hold that table at all
 
     @property
     def full(self) -> OperatingPoint:

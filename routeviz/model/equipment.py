@@ -131,6 +131,15 @@ class Hood:
     fasteners: tuple[Fastener, ...] = ()
     electrical: Electrical | None = None
 
+    def cover_slack_in(self, half_in: float) -> tuple[float, float, float, float]:
+        """Give how far a riser of this half size may shift inside the cover [in]: left, right, out, back; never below 0."""
+        if self.cover is None:
+            return 0.0, 0.0, 0.0, 0.0
+        side, outlet = self.cover.width_in / 2 - half_in, self.outlet
+        room = (side + outlet.across_in, side - outlet.across_in, self.cover.depth_in - outlet.out_in - half_in,
+                outlet.out_in - half_in)  # fmt: skip
+        return max(0.0, room[0]), max(0.0, room[1]), max(0.0, room[2]), max(0.0, room[3])
+
 
 @dataclass(frozen=True, slots=True)
 class DuctChoice:

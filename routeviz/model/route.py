@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from enum import StrEnum
+from itertools import pairwise
 
 from routeviz.model.path import Centreline
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import FaceKind, Vec3
 
-__all__ = ["Allowance", "Near", "Part", "PartKind", "Penetration", "Route", "Termination"]
+__all__ = ["Allowance", "Near", "Part", "PartKind", "Penetration", "Route", "Termination", "offsets_in"]
 
 
 class PartKind(StrEnum):
@@ -82,6 +84,7 @@ class Termination:
     point: Vec3
     direction: Vec3
     label: str
+    stated: str = ""  # what a list of fittings says of its end, where the measures say otherwise
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,3 +135,24 @@ class Route:
     as_built: bool = False
     words: str = ""  # the way and the exit in words
     allowances: tuple[Allowance, ...] = ()  # of what is near, the least room first
+
+
+_SAME_WAY = 1e-6  # directions that differ by less are one
+
+
+def offsets_in(parts: tuple[Part, ...]) -> tuple[tuple[Part, Part], ...]:
+    """Give the pairs of elbows that make an offset: equal turns under 90 degrees, the second taking back the first.
+
+    Nothing but straight duct of one section lies between the two. An offset counts as one fitting.
+    """
+    found: list[tuple[Part, Part]] = []
+    bends = [i for i, part in enumerate(parts) if part.kind is PartKind.ELBOW]
+    taken = -1  # the last elbow that belongs to an offset already
+    for i, j in pairwise(bends):
+        a, b = parts[i], parts[j]
+        alike = a.angle_deg < 90.0 and math.isclose(a.angle_deg, b.angle_deg, abs_tol=1e-6)
+        plain = all(p.kind is PartKind.STRAIGHT for p in parts[i + 1 : j])
+        if i > taken and alike and plain and math.dist(b.turn_to, a.direction) < _SAME_WAY:
+            found.append((a, b))
+            taken = j
+    return tuple(found)

@@ -160,7 +160,7 @@ def _routes(scene: Scene, frame: Frame, paths: Paths, alternatives: int) -> tupl
 def _option(
     scene: Scene, frame: Frame, profile: Profile, route: Route, of_scene: tuple[Finding, ...], *, counted: bool
 ) -> Option:
-    air = airflow.solve(route, scene)
+    air = airflow.solve(route, scene, code_table=profile.get("duct_length") is not None)
     if counted:
         route = replace(route, allowances=routing.allowances(route, frame, scene))
     findings = rules.check_route(scene, frame, profile, route, air)
@@ -177,9 +177,11 @@ def _asked(scene: Scene, profile: Profile, flow_cfm: float) -> tuple[AirNeed, Ma
     need = airflow.air_need(
         scene, flow_cfm, code_cfm=least.number if least else None, code_source=least.source if least else ""
     )
+    narrowed = profile.get("makeup_only_with_flue")
     makeup = airflow.makeup_air(
-        scene, threshold.number if threshold else math.inf, flow_cfm, source=threshold.source if threshold else ""
-    )
+        scene, threshold.number if threshold else math.inf, flow_cfm, source=threshold.source if threshold else "",
+        only_with_flue=narrowed is not None and narrowed.value is True,
+    )  # fmt: skip
     return need, makeup
 
 

@@ -33,18 +33,8 @@ def air_text(air: AirResult, width: int, metric: bool) -> str:
         lines.append(f"  {loss.label[:30]:<30} {loss_text(loss.loss_inwg, metric=metric):>11} {bar}".rstrip())
     if together := air.together(metric=metric):
         lines.append(wrap(together, width, "  "))
-    allowed = "no entry in the code's table" if air.code_allowed_ft is None else (
-        "no limit by the code's table" if air.code_allowed_ft == float("inf")
-        else f"the code's table allows {quantity_text(air.code_allowed_ft, 'ft', metric=metric)}"
-    )  # fmt: skip
-    lines.append(
-        wrap(
-            f"Equivalent length {quantity_text(air.equivalent_ft, 'ft', metric=metric)} computed; "
-            f"{quantity_text(air.code_equivalent_ft, 'ft', metric=metric)} by the code's count, {allowed}.",
-            width,
-            "  ",
-        )
-    )
+    computed = f"Equivalent length {quantity_text(air.equivalent_ft, 'ft', metric=metric)} computed"
+    lines.append(wrap(f"{computed}{_by_code(air, metric)}.", width, "  "))
     lines += [
         wrap(
             f"{a.label}: {quantity_text(a.flow_cfm, 'cfm', metric=metric)} ({gain_text(a.gain_cfm, 'cfm', metric=metric)})",
@@ -57,3 +47,17 @@ def air_text(air: AirResult, width: int, metric: bool) -> str:
         lines.append(wrap(air.assumption, width, "  "))
     lines += [wrap(n, width, "  ") for n in air.notes]
     return "\n".join(lines)
+
+
+def _by_code(air: AirResult, metric: bool) -> str:
+    """Say what the code's own count and table give; nothing where the place has no such table."""
+    if not air.code_asks:
+        return ""
+    count = f"; {quantity_text(air.code_equivalent_ft, 'ft', metric=metric)} by the code's count, "
+    if air.code_allowed_ft is None:
+        return f"{count}no entry in the code's table"
+    if air.code_allowed_ft == float("inf"):
+        return f"{count}no limit by the code's table"
+    if air.code_allowed_ft == 0:
+        return f"{count}the code's table does not allow this duct"
+    return f"{count}the code's table allows {quantity_text(air.code_allowed_ft, 'ft', metric=metric)}"

@@ -120,7 +120,8 @@ def findings_text(findings: Sequence[Finding], *, metric: bool, width: int = 80)
         if finding.state in (State.BROKEN, State.CLOSE):
             number += 1
             flag = f"{number} "
-        facts = ", ".join(x for x in (measured, limit, f"spare {spare}" if spare else "") if x)
+        settled = finding.detail if finding.state is State.FINE and measured and not finding.relation else ""
+        facts = ", ".join(x for x in (measured, limit, f"spare {spare}" if spare else "", settled) if x)
         title = f"{MARKS[finding.state]} {flag}{finding.title}"
         lines.append(wrap(f"{title}: {facts}" if facts else title, width, "  "))
         if finding.state is not State.FINE:

@@ -6,25 +6,18 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from routeviz.geometry import contains
-from routeviz.model.route import Part, PartKind, Route, Termination
+from routeviz.model.route import Part, PartKind, Route, offsets_in
 from routeviz.model.scene import AsBuiltFitting, Scene, SectionSize
-from routeviz.model.solids import ExitFace, Frame, Vec3
+from routeviz.model.solids import Frame, Vec3
+from routeviz.model.turning import LEAVES, WAYS, turned
+from routeviz.routing.boxing import boxed_length_in
+from routeviz.routing.ending import ending
 from routeviz.routing.realise import take_off_in
 from routeviz.routing.touch import near, penetrations
-from routeviz.routing.vectors import add, along, cross, dot, scale, unit
+from routeviz.routing.vectors import add, along, cross, dot, scale, sub, unit
 from routeviz.routing.words import as_built_words
 
 __all__ = ["realise_as_built"]
-
-_TURNS: dict[str, Vec3] = {
-    "up": (0.0, 0.0, 1.0),
-    "down": (0.0, 0.0, -1.0),
-    "left": (-1.0, 0.0, 0.0),
-    "right": (1.0, 0.0, 0.0),
-    "back": (0.0, 1.0, 0.0),
-    "front": (0.0, -1.0, 0.0),
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +51,7 @@ def realise_as_built(scene: Scene, frame: Frame) -> Route:
         for part in _lay(fitting, at, scene, number):
             parts.append(part)
             at = _At(part.end, part.turn_to, part.section_out, _wide_after(part))
-    termination = _termination(scene, frame, at)
+    termination = ending(scene, frame, at.point, at.direction)
     if not parts or parts[-1].kind not in (PartKind.CAP, PartKind.OPEN_END):
         parts.append(_end(PartKind.OPEN_END, at, "open-end", "nothing said of its end"))
     elbows = [p for p in parts if p.kind is PartKind.ELBOW]
@@ -69,13 +62,13 @@ def realise_as_built(scene: Scene, frame: Frame) -> Route:
         section=parts[0].section_out,
         length_in=sum(p.length_in for p in parts),
         elbows=sum(p.angle_deg for p in elbows) / 90,
-        straights_between_in=_between(parts),
-        boxed_in=0.0,
+        straights_between_in=_between(tuple(parts)),
+        boxed_in=boxed_length_in(tuple(parts), frame, scene),
         penetrations=penetrations(tuple(parts), frame, scene.duct.clearance_in),
         termination=termination,
         near=near(tuple(parts), frame),
         as_built=True,
-        words=as_built_words(tuple(parts), termination),
+        words=as_built_words(tuple(parts), termination, frame),
     )
 
 
@@ -87,7 +80,7 @@ def _start(scene: Scene) -> _At:
     x = hood.centre_in + outlet.across_in
     rear = outlet.place == "rear"
     point = (x, 0.0, bottom + outlet.up_in) if rear else (x, -outlet.out_in, bottom + hood.body_in + outlet.collar_in)
-    direction = _TURNS["back" if rear else "up"]
+    direction = WAYS[LEAVES[outlet.place]]
     return _At(point, direction, outlet.section, _wide(direction, outlet.section))
 
 
@@ -124,9 +117,9 @@ def _lay(fitting: AsBuiltFitting, at: _At, scene: Scene, number: int) -> Iterato
         yield Part(f"{kind}-{number}", part, at.point, to, at.direction, at.direction, at.section, at.section,
                    fitting.length_in, wide=at.wide, material="flexible duct" if kind == "flex" else material)  # fmt: skip
     elif kind == "elbow":
-        yield _elbow(at, _TURNS[fitting.turn], fitting.angle_deg, scene, f"elbow-{number}", material)
+        yield _elbow(at, WAYS[fitting.turn], fitting.angle_deg, scene, f"elbow-{number}", material)
     elif kind == "offset":
-        first = _elbow(at, _TURNS[fitting.turn], fitting.angle_deg, scene, f"elbow-{number}a", material)
+        first = _elbow(at, WAYS[fitting.turn], fitting.angle_deg, scene, f"elbow-{number}a", material)
         yield first
         length = _offset_straight(fitting, first)
         to = along(first.end, first.turn_to, length)
@@ -150,23 +143,15 @@ def _lay(fitting: AsBuiltFitting, at: _At, scene: Scene, number: int) -> Iterato
 
 def _elbow(at: _At, toward: Vec3, angle_deg: float, scene: Scene, name: str, material: str) -> Part:
     """Turn by `angle_deg` in the plane of the present direction and `toward`."""
-    side = dot(at.direction, toward)
-    across = tuple(t - side * d for t, d in zip(toward, at.direction, strict=True))
-    if math.hypot(*across) < 1e-9:
-        across = (0.0, -at.direction[2], at.direction[1]) if abs(at.direction[0]) < 0.9 else (0.0, 1.0, 0.0)
-    across_unit = unit((across[0], across[1], across[2]))
-    turn = math.radians(angle_deg)
-    after = unit(
-        tuple(d * math.cos(turn) + a * math.sin(turn) for d, a in zip(at.direction, across_unit, strict=True))  # type: ignore[arg-type]
-    )
-    after = unit((round(after[0], 12), round(after[1], 12), round(after[2], 12)))
-    on_edge = at.wide is None or abs(dot(at.wide, across_unit)) > 0.5  # the wide side lies in the plane of the turn
+    after = turned(at.direction, toward, angle_deg)
+    across = sub(after, scale(at.direction, dot(after, at.direction)))
+    on_edge = at.wide is None or abs(dot(at.wide, unit(across))) > 0.5  # the wide side lies in the plane of the turn
     side = at.section.width_in if on_edge else at.section.height_in
     radius = scene.duct.elbow_radius_in or scene.duct.elbow_ratio * side
     cut = take_off_in(radius, min(angle_deg, 179.0))
     corner = along(at.point, at.direction, cut)
     return Part(name, PartKind.ELBOW, at.point, along(corner, after, cut), at.direction, after, at.section, at.section,
-                radius * turn, angle_deg=angle_deg, radius_in=radius, corner=corner, wide=at.wide, material=material,
+                radius * math.radians(angle_deg), angle_deg=angle_deg, radius_in=radius, corner=corner, wide=at.wide, material=material,
                 note=scene.duct.elbow_construction)  # fmt: skip
 
 
@@ -176,45 +161,16 @@ def _offset_straight(fitting: AsBuiltFitting, first: Part) -> float:
     return max(0.0, (fitting.length_in - 2 * first.radius_in * (1 - math.cos(t))) / math.sin(t))
 
 
-def _between(parts: list[Part]) -> tuple[float, ...]:
+def _between(parts: tuple[Part, ...]) -> tuple[float, ...]:
+    """Give the straight duct between neighbouring elbows; the two elbows of one offset count as one fitting."""
+    second = {b.id for _, b in offsets_in(parts)}
     found: list[float] = []
     run: float | None = None
     for part in parts:
         if part.kind is PartKind.ELBOW:
-            same_offset = part.id.endswith("b") and part.id[:-1] in (p.id[:-1] for p in parts if p.id.endswith("a"))
-            if run is not None and not same_offset:
+            if run is not None and part.id not in second:
                 found.append(run)
             run = 0.0
         elif run is not None:
             run += part.length_in if part.kind is PartKind.STRAIGHT else 0.0
     return tuple(found)
-
-
-def _termination(scene: Scene, frame: Frame, at: _At) -> Termination:
-    stated = scene.as_built.fittings[-1].ends_in if scene.as_built and scene.as_built.fittings else ""
-    face = next((f for f in frame.faces if _beyond(f, at)), None)
-    if face is not None and stated in ("", "outdoors"):
-        return Termination(face.id, face.kind, face.space, at.point, at.direction, face.label)
-    space = stated or _space_at(frame, at.point)
-    return Termination(
-        "", None, space, at.point, at.direction, f"inside the {space}" if space else "nobody knows where"
-    )
-
-
-def _beyond(face: ExitFace, at: _At, reach_in: float = 1.0) -> bool:
-    """Whether the end lies at or beyond the face, within its edges, and points outwards."""
-    point = at.point
-    plane = face.plane[0] + face.plane[1] * point[0] + face.plane[2] * point[1] if face.axis == 2 else face.at_in
-    past = (point[face.axis] - plane) * face.sign
-    others = [a for a in range(3) if a != face.axis]
-    inside = all(lo <= point[a] <= hi for a, lo, hi in zip(others, face.lo, face.hi, strict=True))
-    outward = scale((0.0, 0.0, 1.0) if face.axis == 2 else ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0))[face.axis], face.sign)
-    return inside and -reach_in <= past <= 36.0 and dot(outward, at.direction) > 0.5
-
-
-def _space_at(frame: Frame, point: Vec3) -> str:
-    """Name the space that a point lies in; a point in no zone lies outdoors."""
-    for zone in reversed(frame.zones):
-        if contains(zone.shape, point):
-            return zone.space if zone.space != "kitchen" or not zone.bay else zone.bay
-    return "outdoors"

@@ -10,7 +10,7 @@ from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
 from routeviz.rules.profiles import Limit, Profile, maker_limit
-from routeviz.units import flow_text, length_text, quantity_text, spelled
+from routeviz.units import flow_text, length_text, quantity_text, told
 
 __all__ = ["Context"]
 
@@ -41,13 +41,13 @@ class Context:
     air: AirResult | None = None
 
     def limit(self, key: str) -> Limit | None:
-        """Give a limit: the maker's when the scene has one, else the profile's, else None."""
+        """Give a limit: the maker's when the scene has one, else the profile's with its note in the scene's units, else None."""
         name = _MAKER_FIELD.get(key)
         value = getattr(self.scene.rules.maker, name) if name else None
         if value is not None:
             return maker_limit(self.scene, key, value)
         found = self.profile.get(key)
-        return replace(found, note=spelled(found.note, metric=self.scene.metric)) if found and found.note else found
+        return None if found is None else replace(found, note=told(found.note, metric=self.scene.metric))
 
     def the_route(self) -> Route:
         """Give the route.
@@ -68,6 +68,10 @@ class Context:
     def quantity(self, value: float, unit: str) -> str:
         """Write any other measured value in the scene's own unit."""
         return quantity_text(value, unit, metric=self.scene.metric)
+
+    def sheet(self, inches: float) -> str:
+        """Write the thickness of sheet metal, too thin for fractions, in the scene's own units."""
+        return f"{inches * 25.4:.2f} mm" if self.scene.metric else f"{inches:g} in"
 
     def flow(self, flow_cfm: float) -> str:
         """Write an air flow in the scene's own unit."""

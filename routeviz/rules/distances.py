@@ -120,7 +120,7 @@ def distance_findings(
         if met.thing.kind not in kinds:
             continue
         yield from judge_number(
-            rule, context, key, met.gap_in, where=("cap", met.thing.id), place=context.the_route().termination.point,
+            rule, context, key, met.gap_in, "in", where=("cap", met.thing.id), place=context.the_route().termination.point,
             title=f"Cap to the {met.thing.label}", remedy=_short(context, key, met.gap_in, remedy), must=must,
         )  # fmt: skip
 
@@ -147,5 +147,5 @@ def either(
 def unasked(context: Context, rule: Named, met: Meeting, key: str) -> Iterator[Finding]:
     """Say that the place's distance is not known, if there is something to ask."""
     if context.profile.asked(key):
-        yield not_checked(rule, context, key, measured=met.gap_in, where=("cap", met.thing.id),
+        yield not_checked(rule, context, key, measured=met.gap_in, unit="in", where=("cap", met.thing.id),
                           place=context.the_route().termination.point, title=f"Cap to the {met.thing.label}")  # fmt: skip

@@ -11,7 +11,7 @@ from routeviz.model.finding import Finding, State
 from routeviz.model.source import Source
 from routeviz.rules.profiles import profile, profiles
 from routeviz.rules.registry import FAMILIES, Rule, all_rules, rule
-from routeviz.units import limit_text, quantity_text, spare_text, spelled
+from routeviz.units import limit_text, quantity_text, spare_text, told
 
 __all__ = ["Explanation", "LimitRow", "codes", "explain"]
 
@@ -80,7 +80,7 @@ def _rows(one: Rule) -> Iterator[LimitRow]:
             last = same
             everywhere = limit.source == "common-practice"
             yield LimitRow(key, "where nothing else is said" if everywhere else name, words, limit.must,
-                           source.text, source.seen.value, spelled(limit.note))  # fmt: skip
+                           source.text, source.seen.value, told(limit.note, metric=profile(name).metric))  # fmt: skip
 
 
 def _number(value: float | None) -> str:

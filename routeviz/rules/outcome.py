@@ -138,17 +138,25 @@ def yes_or_no(
 
 def not_checked(
     rule: Named, context: Context, key: str, *, limit: Limit | None = None, measured: float | None = None,
-    where: Sequence[str] = (), place: Vec3 | None = None, detail: str = "", remedy: str = "", title: str = "",
-    must: bool = True, ruling: MemberRuling | None = None,
+    unit: str = "", where: Sequence[str] = (), place: Vec3 | None = None, detail: str = "", remedy: str = "",
+    title: str = "", must: bool = True, ruling: MemberRuling | None = None,
 ) -> Finding:  # fmt: skip
     """Give the finding on something that could not be checked, with what to ask or to do.
 
-    Without a limit (this place's profile does not know one) the remedy is what the profile says to ask.
+    Without a limit (this place's profile does not know one) the remedy is what the profile says to ask, and a measured
+    value needs its `unit`.
+
+    Raises
+    ------
+    ValueError
+        If something is measured and nobody says in which unit.
     """
+    if measured is not None and not unit:
+        raise ValueError(f"{rule.code}: a measured value needs its unit")
     number = limit.number if limit is not None and isinstance(limit.value, int | float) and limit.unit else None
     return Finding(
         rule.code, title or rule.title, State.NOT_CHECKED, limit.must if limit else must, measured, "", number, None,
-        limit.unit if limit else ("in" if measured is not None else ""),
+        limit.unit if limit and limit.unit else unit,
         limit.source if limit else "none", limit.source_text if limit else f"{context.profile.title}: no limit known",
         tuple(where), place, detail or (limit.note if limit else ""), remedy or context.profile.asked(key),
         ruling=ruling,
@@ -156,10 +164,14 @@ def not_checked(
 
 
 def judge_number(
-    rule: Named, context: Context, key: str, measured: float, *, least: bool = True, where: Sequence[str] = (),
-    place: Vec3 | None = None, detail: str = "", remedy: str = "", title: str = "", must: bool | None = None,
+    rule: Named, context: Context, key: str, measured: float, unit: str, *, least: bool = True,
+    where: Sequence[str] = (), place: Vec3 | None = None, detail: str = "", remedy: str = "", title: str = "",
+    must: bool | None = None,
 ) -> Iterator[Finding]:  # fmt: skip
-    """Judge a number by the limit `key`; where the place has none, say what to ask, or nothing if nothing is asked."""
+    """Judge a number by the limit `key`; where the place has none, say what to ask, or nothing if nothing is asked.
+
+    `unit` is that of `measured`, and of the limit where there is one.
+    """
     limit = context.limit(key)
     if limit is not None:
         judged = at_least if least else at_most
@@ -167,7 +179,9 @@ def judge_number(
             rule, limit, measured, where=where, place=place, detail=detail, remedy=remedy, title=title, must=must
         )
     elif context.profile.asked(key):
-        yield not_checked(rule, context, key, measured=measured, where=where, place=place, detail=detail, title=title)
+        yield not_checked(
+            rule, context, key, measured=measured, unit=unit, where=where, place=place, detail=detail, title=title
+        )
 
 
 def arithmetic(key: str, value: float, unit: str = "in", *, must: bool = True, words: str = "") -> Limit:

@@ -119,7 +119,8 @@ def plate_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     if cut.severs and not cut.left_in:
         taken = cut.depth_in
     loaded = member is None or member.bearing or member.exterior
-    top = "bottom" not in solid.id and "bottom" not in solid.label and solid.kind is SolidKind.PLATE
+    bottom = solid.id.rpartition("plate-")[2].startswith("bottom") or "bottom plate" in solid.label
+    top = not bottom and solid.kind is SolidKind.PLATE
     if cut.lengthwise:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, "a plate is crossed, never cut along its length", "cut of the width",
                        limit, taken, source, remedy="Run the duct beside the plate, or cross it square.")  # fmt: skip
@@ -158,17 +159,28 @@ def _stands_on(solid: Solid, cut: Cut, frame: Frame | None) -> str:
 
 
 def rim_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
-    """Judge a hole in a rim by the wood left above and below it; nothing may bear on the rim there."""
+    """Judge a hole in a rim by the wood left above and below it; nothing may bear on the rim there.
+
+    No rule says how much wood must stay: a hole that breaks through an edge is measured against the rim's depth.
+    """
     edge, source = row("rim", "between_joists_edge_in")
     rule = "a rim that lies on its wall may be cut in one bay, between two joists and under no stud"
-    bears = _stands_on(solid, cut, asked.frame)
+    bears, left = _stands_on(solid, cut, asked.frame), _wood_left(cut, asked)
     if bears:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "wood left at the edge", edge, cut.edge_in, source,
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", None, cut.size_in, source,
                        framing=ceiling_opening(solid, asked.frame, metric=asked.metric), detail=f"{bears} bears on it there",
                        remedy="Move the hole between the joists and out from under the stud.")  # fmt: skip
     if cut.severs or cut.edge_in < edge - EPSILON_IN:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "wood left at the edge", edge, cut.edge_in,
-                       source, framing=ceiling_opening(solid, asked.frame, metric=asked.metric), detail="nothing of it is left above or below",
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", cut.depth_in, cut.size_in, source,
+                       framing=ceiling_opening(solid, asked.frame, metric=asked.metric), detail=f"{left}: it is cut through",
                        remedy="Use a smaller or flatter duct at the rim, or move the hole to its middle.")  # fmt: skip
-    return ruling(solid, MemberVerdict.WITHIN, rule, "wood left at the edge", edge, cut.edge_in, source,
-                   detail="tolerated; inspectors differ", remedy="Ask the inspector before cutting the rim.")  # fmt: skip
+    return ruling(solid, MemberVerdict.WITHIN, rule, "wood left at the edge", None, cut.edge_in, source,
+                   detail=f"{left}; tolerated; inspectors differ", remedy="Ask the inspector before cutting the rim.")  # fmt: skip
+
+
+def _wood_left(cut: Cut, asked: Asked) -> str:
+    """Say how much wood a hole leaves below and above it."""
+    low, high = (max(0.0, side) for side in cut.left_in or (cut.edge_in, cut.edge_in))
+    if abs(low - high) < EPSILON_IN:
+        return f"{asked.length(low)} of wood left above and below the hole"
+    return f"{asked.length(low)} of wood left below the hole, {asked.length(high)} above it"

@@ -73,8 +73,10 @@ def _state(rule: Named, ruling: MemberRuling, solid: Solid) -> State:
         return State.BROKEN
     if ruling.verdict is MemberVerdict.DECIDED_ELSEWHERE:
         return State.BROKEN if solid.crossing is Crossing.NEVER else State.NOT_CHECKED
-    if ruling.verdict is MemberVerdict.WITHIN and ruling.allowed_in is not None and ruling.ours_in is not None:
-        spare = ruling.allowed_in - ruling.ours_in
+    if ruling.verdict is MemberVerdict.WITHIN:
+        spare = 0.0  # where the rule is no number
+        if ruling.allowed_in is not None and ruling.ours_in is not None:
+            spare = ruling.allowed_in - ruling.ours_in
         if ruling.measure.startswith("wood left"):
             spare = -spare
         return State.CLOSE if spare < close_amount(rule.code, "in") - EPSILON_IN else State.FINE
@@ -85,6 +87,7 @@ def finding_of(rule: Named, ruling: MemberRuling, solid: Solid, place: Vec3 | No
     """Give a ruling as a finding: the rule's number, ours, the spare and the way out."""
     edge = ruling.measure.startswith("wood left")
     known = ruling.allowed_in is not None and ruling.ours_in is not None
+    ours = None if rule.code == "MBR-RIM" and not known else ruling.ours_in  # no number to set it against
     margin = None
     if ruling.allowed_in is not None and ruling.ours_in is not None:
         margin = ruling.ours_in - ruling.allowed_in if edge else ruling.allowed_in - ruling.ours_in
@@ -95,8 +98,8 @@ def finding_of(rule: Named, ruling: MemberRuling, solid: Solid, place: Vec3 | No
     if (state is State.BROKEN and margin is not None and margin >= 0) or state is State.NOT_CHECKED:
         margin, known = None, False
     return Finding(
-        rule.code, f"Cut in {solid.label}", state, must, ruling.ours_in, ("at least" if edge else "at most") if known else "",
-        ruling.allowed_in, margin, "in" if ruling.ours_in is not None else "", ruling.source, ruling.source_text,
+        rule.code, f"Cut in {solid.label}", state, must, ours, ("at least" if edge else "at most") if known else "",
+        ruling.allowed_in, margin, "in" if ours is not None else "", ruling.source, ruling.source_text,
         (solid.id,), place, "; ".join(w for w in words if w), ruling.remedy, ruling=ruling,
     )  # fmt: skip
 

@@ -84,16 +84,14 @@ def lengths_by_space(context: Context) -> dict[str, float]:
 
 
 def boxed_run(context: Context) -> tuple[float, Vec3 | None]:
-    """Give the run in the open room [in] and where it begins; of a route as built it is followed through the zones."""
+    """Give the run in the open room [in] and where it begins: where the centre line is in the room, else at the hood."""
     route = context.the_route()
+    if route.boxed_in <= 0 or not route.parts:
+        return route.boxed_in, None
     if not route.as_built:
-        return route.boxed_in, route.parts[0].start if route.boxed_in > 0 and route.parts else None
-    total, first = 0.0, None
-    for middle, length, zone in _followed(context):
-        if zone is not None and zone.passage is Passage.BOXING:
-            total += length
-            first = first or middle
-    return total, first
+        return route.boxed_in, route.parts[0].start
+    seen = (middle for middle, _, zone in _followed(context) if zone is not None and zone.passage is Passage.BOXING)
+    return route.boxed_in, next(seen, route.parts[0].start)
 
 
 def cold_run(context: Context) -> float:

@@ -6,6 +6,7 @@ import itertools
 
 from routeviz.scenefile.check_house import follows_rafters
 from routeviz.scenefile.check_notes import Notes
+from routeviz.scenefile.check_turns import check_turns
 from routeviz.scenefile.document import Document, FittingTable
 from routeviz.scenefile.equipment import HoodTable
 from routeviz.scenefile.fields import is_blank
@@ -28,6 +29,7 @@ def check_equipment(document: Document, notes: Notes) -> None:
         for n, fitting in enumerate(document.as_built.fittings):
             _check_fitting(fitting, ("as_built", "fittings", n), notes)
         _check_route(document.as_built.fittings, notes)
+        check_turns(document, notes)
 
 
 def _check_inside(
@@ -141,13 +143,23 @@ def _check_fan(hood: HoodTable, notes: Notes) -> None:
         notes.add((*path, "rated"), "must be more than nothing", "Write the flow on the label")
     if len(fan.curve) == 1:
         notes.add((*path, "curve"), "one point is no curve", "Give at least two pairs of flow and pressure")
-    for n, (a, b) in enumerate(itertools.pairwise(fan.curve), start=1):
-        if b[0] <= a[0]:
-            notes.add((*path, "curve", n), "flow does not rise", "List the pairs from the smallest flow to the largest")
+    _check_curve(fan.curve, (*path, "curve"), notes)
     if not fan.speeds:
         notes.add((*path, "speeds"), "no speed is listed", "Write speeds = [1.0], or leave it out")
     elif fan.speeds[0] < 1:
         notes.add((*path, "speeds", 0), "the first speed is full speed", "Begin the list with 1.0")
+
+
+def _check_curve(curve: tuple[tuple[float, float], ...], path: Path, notes: Notes) -> None:
+    """Check that flow grows from pair to pair, and that pressure falls with it once it has begun to fall."""
+    falling = False
+    for n, (a, b) in enumerate(itertools.pairwise(curve), start=1):
+        if b[0] <= a[0]:
+            notes.add((*path, n), "flow does not rise", "List the pairs from the smallest flow to the largest")
+        elif b[1] > a[1] and falling:
+            problem = "the pressure rises again, and past its peak a fan's pressure falls as the flow grows"
+            notes.add((*path, n), problem, "Read this point and the one before it off the maker's curve again")
+        falling = falling or b[1] < a[1]
 
 
 def _check_fixings(hood: HoodTable, notes: Notes) -> None:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Iterator
 from difflib import get_close_matches
 from typing import Any
 
 from routeviz.model.roofline import on_rafters
-from routeviz.model.scene import AboveKind, OpeningKind, RoofForm, RunDirection, WallFrame, WallSide
+from routeviz.model.scene import AboveKind, OpeningKind, RoofForm, RunDirection, SpaceKind, WallFrame, WallSide
 from routeviz.scenefile.check_members import check_layout
 from routeviz.scenefile.check_notes import Notes
 from routeviz.scenefile.document import Document
@@ -21,6 +22,7 @@ __all__ = ["check_house", "follows_rafters"]
 _OUTDOORS, _ROOM = "outdoors", "room"
 _RESERVED = (_OUTDOORS, _ROOM, "kitchen")
 _LEAST_WALL_IN = 12.0  # room for plates and board
+_OVERHEAD = (SpaceKind.ATTIC, SpaceKind.STOREY)  # words by which the house calls its own spaces
 _ACROSS = (WallSide.HOOD, WallSide.FRONT)
 _HOLLOW = (WallFrame.WOOD, WallFrame.STEEL)
 
@@ -85,15 +87,27 @@ def _named(document: Document) -> Iterator[tuple[str, Path]]:
 
 
 def _check_names(document: Document, notes: Notes) -> None:
-    seen: set[str] = set()
+    seen: dict[str, str] = {}
     for name, path in _named(document):
         if is_blank(name):
             continue
-        if name in seen:
-            notes.add(path, "this name is used twice", f'Give each thing its own name, like "{name[:36]}-2"')
-        seen.add(name)
-        if name.lower() in _RESERVED:
+        read = _as_read(name)
+        if read in seen:
+            twice = "this name is used twice" if name == seen[read] else f'this name reads the same as "{seen[read]}"'
+            notes.add(path, twice, f'Give each thing its own name, like "{name[:36]}-2"')
+        seen.setdefault(read, name)
+        if read in _RESERVED:
             notes.add(path, "this word has a meaning of its own", "Choose another name")
+    for number, space in enumerate(document.spaces):
+        word = "" if is_blank(space.name) else _as_read(space.name)
+        if word in _OVERHEAD and space.kind != word:
+            problem = f"the {word} is what lies over the kitchen"
+            notes.add(("spaces", number, "name"), problem, f'Choose another name, or write kind = "{word}"')
+
+
+def _as_read(name: str) -> str:
+    """Give a name as people tell it from others: without capitals, and hyphens as good as spaces."""
+    return " ".join(re.sub(r"[^\w]|_", " ", name.casefold()).split())
 
 
 def _check_beyond(beyond: str, path: Path, known: list[str], notes: Notes) -> None:

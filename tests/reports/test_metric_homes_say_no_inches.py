@@ -16,7 +16,7 @@ from routeviz.model.plan import Plan
 from routeviz.model.solids import SolidKind
 from routeviz.rules.bench import joist, member
 from routeviz.scenefile import loads
-from routeviz.units import spelled
+from routeviz.units import told
 
 FOOT_OR_INCH = re.compile(r"\d[ -](?:in|inch|inches|ft|feet|foot)\b|\d\s?[\"”″]|thousandths of an inch|\bin wg\b")
 NO_LENGTH = (  # what the pattern meets and is no length
@@ -140,4 +140,4 @@ def test_no_note_of_a_profile_has_a_length_outside_braces() -> None:
     assert any("{" in note for note in notes)
     for note in notes:
         assert odd(re.sub(r"\{.*?\}", "", note)) == []
-        assert odd(spelled(note, metric=True)) == []
+        assert odd(told(note, metric=True)) == []

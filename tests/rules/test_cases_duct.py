@@ -230,7 +230,13 @@ def test_the_old_hole_is_used_enlarged_or_closed() -> None:
     assert "Enlarge" in shifted.remedy
     narrow = rear_hole(74.0, 6.0)
     assert (narrow.state, narrow.must) == (State.BROKEN, False)
+    assert (shifted.measured, shifted.relation, shifted.limit) == (pytest.approx(6.0), "at most", 1.0)  # not its size
+    assert (narrow.measured, narrow.relation, narrow.limit) == (pytest.approx(6.0), "at least", pytest.approx(8.5))
+    assert "Enlarge it to 8 1/2 in" in narrow.remedy  # the limit and the way out are one number
+    wide = rear_hole(72.0, 12.5)  # 2 in off, and wide enough to hold the new hole: 8 1/2 + 2 x 2
+    assert (wide.state, wide.limit) == (State.FINE, pytest.approx(8.5))
     away = rear_hole(40.0, 6.0)
+    assert (away.measured, away.relation, away.limit) == (6.0, "", None)
     assert away.state is State.FINE
     assert "close it" in away.detail
 

@@ -319,7 +319,7 @@ def test_the_threshold_is_no_proof_of_safety(cfm: float) -> None:
 
 
 def test_more_than_400_cfm_asks_for_a_damper_that_follows_the_fan() -> None:
-    findings = fan(600.0)
+    findings = fan(600.0, open_flue_appliance=True)
     needed = bench.one_of(findings, "AIR-MAKEUP")
     assert (needed.state, needed.must) == (State.BROKEN, True)
     assert "600 cfm" in needed.remedy
@@ -327,6 +327,29 @@ def test_more_than_400_cfm_asks_for_a_damper_that_follows_the_fan() -> None:
     planned = bench.one_of(fan(600.0, makeup_air=True), "AIR-MAKEUP")
     assert planned.state is State.FINE
     assert "follows the fan" in planned.detail
+
+
+def test_makeup_air_that_hangs_on_a_flue_nobody_spoke_of_is_asked() -> None:
+    """The 2021 edition asks for it only with a naturally drafted appliance: unknown is neither broken nor fine."""
+    found = bench.one_of(fan(600.0), "AIR-MAKEUP")
+    assert (found.state, found.must) == (State.NOT_CHECKED, True)
+    assert (found.measured, found.limit, found.margin) == (None, None, None)
+    assert "600 cfm is more than 400 cfm" in found.detail
+    assert "pull its flue gas back" in found.detail
+    assert found.remedy.startswith("Look for a water heater, furnace, stove or fireplace")
+    assert "provide about 600 cfm of makeup air" in found.remedy
+    assert bench.one_of(fan(600.0, open_flue_appliance=True), "AIR-MAKEUP").state is State.BROKEN
+    assert bench.one_of(fan(400.0), "AIR-MAKEUP").state is State.FINE
+
+
+def test_where_makeup_air_is_wanted_at_any_flow_no_limit_of_nothing_is_told() -> None:
+    for code, choice in (("AIR-FLUE", {"open_flue_appliance": True}), ("AIR-TIGHT", {"tight_house": True})):
+        found = bench.one_of(fan(200.0, **choice), code)
+        assert (found.state, found.measured, found.limit, found.margin) == (State.BROKEN, None, None, None)
+        assert "makeup air needed for 200 cfm: none stated" in found.detail
+        planned = bench.one_of(fan(200.0, makeup_air=True, **choice), code)
+        assert planned.state is (State.CLOSE if code == "AIR-FLUE" else State.FINE)
+        assert "planned" in planned.detail
 
 
 def test_nothing_said_of_flues_is_asked() -> None:

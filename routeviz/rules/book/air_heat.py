@@ -11,6 +11,7 @@ from routeviz.rules.bench import kitchen, look
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import at_least
 from routeviz.rules.registry import Rule, Scope
+from routeviz.units import parse_quantity, quantity_text
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
@@ -21,8 +22,17 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         return
     wanted = heat * limit.number
     own = replace(limit, value=wanted, unit="cfm", said=context.flow(wanted))
-    yield at_least(rule, own, context.scene.hood.fan.rated_cfm, detail=f"{heat:g} Btu/h in all; the trade takes a hundredth of that in cfm",
+    yield at_least(rule, own, context.scene.hood.fan.rated_cfm, detail=_sum(context, heat, limit.number),
                    remedy=f"Take a hood of {context.flow(wanted)} or more.")  # fmt: skip
+
+
+def _sum(context: Context, heat_btu_h: float, share: float) -> str:
+    """Say how the wanted flow comes about, in the scene's units."""
+    metric = context.scene.metric
+    each = parse_quantity("1 kW", unit="btu/h") if metric else 1000.0
+    name = "kW" if metric else "1000 Btu/h"
+    power = quantity_text(heat_btu_h, "btu/h", metric=metric)
+    return f"{power} in all; the trade takes {context.flow(share * each)} for each {name}"
 
 
 def _heat(btu_h: float) -> Context:
@@ -35,7 +45,7 @@ RULE = Rule(
     code="AIR-HEAT",
     title="Fan for the heat",
     scope=Scope.SCENE,
-    checks="The fan's labelled flow against the cooktop's total heat divided by 100.",
+    checks="The fan's labelled flow against the cooktop's total heat: 1 cfm for each 100 Btu/h.",
     why="More fire makes more rising air; what the fan does not take spills round the canopy.",
     limits=("flow_per_heat",),
     sources=(),

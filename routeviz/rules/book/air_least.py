@@ -16,7 +16,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     """Compare the flow that this duct really lets through with the least for a kitchen."""
     if context.air is None or context.air.full.status is AirStatus.NO_FAN:
         return
-    yield from judge_number(rule, context, "least_flow", context.air.full.flow_cfm, detail=context.air.assumption,
+    yield from judge_number(rule, context, "least_flow", context.air.full.flow_cfm, "cfm", detail=context.air.assumption,
                             remedy="Use a wider or straighter duct, or a stronger fan.")  # fmt: skip
 
 

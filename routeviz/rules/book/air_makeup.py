@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz.model.finding import Finding, State
-from routeviz.model.scene import Fan
+from routeviz.model.scene import Fan, RuleChoice
 from routeviz.rules.bench import kitchen, look
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import at_most, not_checked, settled
@@ -19,8 +19,8 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     limit, narrowed = context.limit("makeup_flow"), context.limit("makeup_only_with_flue")
     if limit is None:
         if context.profile.asked("makeup_flow"):
-            found = not_checked(rule, context, "makeup_flow", detail=f"this hood is labelled {context.flow(flow)}")
-            yield replace(found, measured=flow, unit="cfm")
+            yield not_checked(rule, context, "makeup_flow", measured=flow, unit="cfm",
+                              detail=f"this hood is labelled {context.flow(flow)}")  # fmt: skip
         return
     needs = (
         f"Provide about {context.flow(flow)} of makeup air into the kitchen, or a room open to it, through a damper that opens "
@@ -38,16 +38,21 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         yield settled(
             found, State.FINE, "no naturally drafted appliance in the house; many places ask for it all the same"
         )
+    elif only_with_flue and rules.open_flue_appliance is None:
+        yield not_checked(
+            rule, context, "makeup_flow", limit=replace(limit, unit=""),
+            detail=f"{context.flow(flow)} is more than {context.flow(limit.number)}; this edition asks for makeup air above that "
+            "only where a naturally drafted appliance stands in the house, and the scene does not say whether one does; with "
+            "one there, this fan can pull its flue gas back into the rooms",
+            remedy="Look for a water heater, furnace, stove or fireplace that drafts by itself, and say it in the scene "
+            f"(open_flue_appliance). If there is one: {needs[0].lower()}{needs[1:]}",
+        )  # fmt: skip
     else:
-        asked = only_with_flue and rules.open_flue_appliance is None
-        ask = (
-            "; this edition asks for it only with a naturally drafted appliance in the house: say whether there is one"
-        )
-        yield replace(found, detail=f"more than {context.flow(limit.number)}{ask if asked else ''}")
+        yield replace(found, detail=f"more than {context.flow(limit.number)}")
 
 
 def _rated(cfm: float) -> Context:
-    plain = kitchen()
+    plain = kitchen(rules=RuleChoice("irc-2021", open_flue_appliance=True))
     return look(replace(plain, hood=replace(plain.hood, fan=Fan(cfm))))
 
 
@@ -59,11 +64,11 @@ RULE = Rule(
     why="What is blown out must come in somewhere; without a way it comes down chimneys and flues.",
     limits=("makeup_flow", "makeup_only_with_flue"),
     sources=(),
-    applies="To every hood. Strictly more than the threshold needs it. Editions from 2018 on narrow it to houses with a naturally drafted appliance.",
+    applies="To every hood. Strictly more than the threshold needs it. Editions from 2018 on narrow it to houses with a naturally drafted appliance; where nobody says whether one is there, it is asked.",
     blind="How tight the house is; the threshold is no proof of safety.",
     judge=judge,
     passing_words="A fan of 390 cfm.",
     passing=lambda: _rated(390.0),
-    failing_words="A fan of 600 cfm.",
+    failing_words="A fan of 600 cfm in a house with an open-flue appliance.",
     failing=lambda: _rated(600.0),
 )

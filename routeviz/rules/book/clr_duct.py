@@ -27,7 +27,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         return
     least = min(found, key=lambda n: n.gap_in)
     yield from judge_number(
-        rule, context, "duct_to_wood", max(0.0, least.gap_in), where=(least.solid,), place=least.at,
+        rule, context, "duct_to_wood", max(0.0, least.gap_in), "in", where=(least.solid,), place=least.at,
         title=f"{rule.title}: {least.label}", remedy="Shift the duct off the wood a little.",
     )  # fmt: skip
 

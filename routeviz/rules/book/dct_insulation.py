@@ -30,7 +30,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
                           remedy=f"Wrap it with {number} and a vapour barrier outside; keep the joints within reach.")  # fmt: skip
         return
     yield from judge_number(
-        rule, context, "insulation_r", wrapped, detail=detail, remedy="Wrap it with more insulation."
+        rule, context, "insulation_r", wrapped, "R", detail=detail, remedy="Wrap it with more insulation."
     )
 
 

@@ -15,7 +15,7 @@ from routeviz.rules.sections import low_points
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     """Count the places where the duct goes down and then up again."""
     found = low_points(context.the_route().parts)
-    yield from judge_number(rule, context, "low_points", float(len(found)), least=False, place=found[0] if found else None,
+    yield from judge_number(rule, context, "low_points", float(len(found)), "low points", least=False, place=found[0] if found else None,
                             remedy="Lay the run so that it rises, or falls all the way to the cap.")  # fmt: skip
 
 

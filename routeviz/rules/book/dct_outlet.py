@@ -20,7 +20,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     words = f"{section_words(outlet, context.scene.metric)} outlet, {section_words(route.section, context.scene.metric)} duct"
     if own < 1:
         words += f": {(1 - own) * 100:.0f} of 100 parts of the area lost"
-    yield from judge_number(rule, context, "duct_area_share", own, where=(part.id,), place=part.start, detail=words,
+    yield from judge_number(rule, context, "duct_area_share", own, "of the outlet's area", where=(part.id,), place=part.start, detail=words,
                             remedy=f"Use {section_words(outlet, context.scene.metric)} duct or larger.")  # fmt: skip
     least = context.limit("duct_least")
     if least is not None:

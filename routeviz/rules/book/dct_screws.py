@@ -24,7 +24,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             rule, context, "joint_screws", limit=limit, remedy="Count the screws at a joint that can be seen."
         )
         return
-    yield from judge_number(rule, context, "joint_screws", float(built.screws_per_joint),
+    yield from judge_number(rule, context, "joint_screws", float(built.screws_per_joint), "screws per joint",
                             detail="screws are fine in a dwelling's hood duct; keep them short and seal the joint",
                             remedy="Add short screws, equally spaced, and seal the joint.")  # fmt: skip
 

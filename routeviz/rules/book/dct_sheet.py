@@ -11,7 +11,6 @@ from routeviz.model.scene import SectionSize
 from routeviz.rules.bench import kitchen, look, straight_up
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import at_least, in_thousandths, not_checked
-from routeviz.rules.profiles import Limit
 from routeviz.rules.registry import Rule, Scope
 
 
@@ -21,10 +20,6 @@ def _key(section: SectionSize) -> str:
     if section.width_in < rows["narrow_below_in"]:
         return "sheet_narrow"
     return "sheet_middle" if section.width_in <= rows["middle_to_in"] else "sheet_wide"
-
-
-def _thick(context: Context, limit: Limit) -> str:
-    return context.quantity(limit.number * 1000, "thousandths of an inch") if context.scene.metric else limit.said
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
@@ -40,11 +35,14 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             context,
             key,
             limit=in_thousandths(limit),
-            remedy=f"Buy duct of {limit.note} ({_thick(context, limit)}) or thicker.",
+            remedy=f"Buy duct of {limit.note} ({context.sheet(limit.number)}) or thicker.",
         )
     else:
         yield at_least(
-            rule, in_thousandths(limit), sheet * 1000, remedy=f"Use {limit.note} ({_thick(context, limit)}) or thicker."
+            rule,
+            in_thousandths(limit),
+            sheet * 1000,
+            remedy=f"Use {limit.note} ({context.sheet(limit.number)}) or thicker.",
         )
 
 

@@ -30,10 +30,12 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             words += f": {(1 - share) * 100:.0f} of 100 parts of the area lost"
         if area_in2(part.section_out) < area_in2(narrowest):
             narrowest = part.section_out
-        yield from judge_number(rule, context, "downstream_area_share", share, where=(part.id,), place=part.start,
+        yield from judge_number(rule, context, "downstream_area_share", share, "of the area before", where=(part.id,), place=part.start,
                                 detail=words, remedy="Keep the wider duct all the way to a cap of that size.")  # fmt: skip
     if not found:
-        yield from judge_number(rule, context, "downstream_area_share", 1.0, detail="one section all the way")
+        yield from judge_number(
+            rule, context, "downstream_area_share", 1.0, "of the area before", detail="one section all the way"
+        )
 
 
 def _reduced() -> Context:

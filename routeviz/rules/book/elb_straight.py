@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz.model.finding import Finding
-from routeviz.model.route import PartKind
+from routeviz.model.route import PartKind, offsets_in
 from routeviz.rules.bench import look, straight_up
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import at_least
@@ -21,9 +21,10 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     wanted = context.scene.duct.min_straight_in
     own = replace(limit, value=wanted, note="as the scene wants it") if wanted != limit.number else limit
     short = min(route.straights_between_in)
-    elbows = [p for p in route.parts if p.kind is PartKind.ELBOW]
+    within = {a.id for a, _ in offsets_in(route.parts)}  # after these an offset goes on
+    fittings = [p for p in route.parts if p.kind is PartKind.ELBOW and p.id not in within]
     at = route.straights_between_in.index(short)
-    first = elbows[min(at, len(elbows) - 1)] if elbows else route.parts[0]
+    first = fittings[min(at, len(fittings) - 1)] if fittings else route.parts[0]
     words = "elbows back to back" if short < 1e-6 else ""
     yield at_least(rule, own, short, where=(first.id,), place=first.end, detail=words,
                    remedy="Move the elbows apart, or make the jog an offset of two 45s.")  # fmt: skip

@@ -32,7 +32,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             found.append((part.radius_in / side, part))
     if found:
         ratio, part = min(found, key=lambda f: f[0])
-        yield from judge_number(rule, context, "elbow_ratio", ratio, where=(part.id,), place=part.corner or part.start,
+        yield from judge_number(rule, context, "elbow_ratio", ratio, "times the duct", where=(part.id,), place=part.corner or part.start,
                                 remedy="Use long-radius elbows.")  # fmt: skip
 
 

@@ -7,32 +7,51 @@ from dataclasses import replace
 
 from routeviz.model.finding import Finding
 from routeviz.model.oldholes import centre_of, met_by, size_in
+from routeviz.model.route import Penetration
 from routeviz.model.scene import Obstacle, ObstacleKind
 from routeviz.rules.bench import OUT, hood_wall_solid, kitchen, look, meets, straight_out
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import arithmetic, at_least, yes_or_no
+from routeviz.rules.outcome import arithmetic, at_least, at_most, yes_or_no
 from routeviz.rules.registry import Rule, Scope
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     """Compare each old hole with the hole that the route needs nearest to it: use, enlarge or close it."""
-    limit = context.limit("reuse_shift")
-    play = limit.number if limit is not None else 1.0
     for hole in context.scene.obstacles:
         if hole.kind is not ObstacleKind.HOLE:
             continue
-        met, size, name = met_by(hole, context.the_route().penetrations), size_in(hole), hole.id.replace("-", " ")
-        title, place = rule.title if name == rule.title.lower() else f"{rule.title}: {name}", centre_of(hole)
-        if met is None:
-            yield yes_or_no(rule, arithmetic("old_hole", 0.0, must=False), True, where=(hole.id,), place=place,
-                            title=f"{title}, not used", detail="close it, insulate it and seal it on the outside")  # fmt: skip
-            continue
-        need = max(met[1].hole_in)
-        off = context.length(met[0])
-        own = replace(arithmetic("hole", need + (2 * met[0] if met[0] > play else 0.0), must=False), note="")
-        yield at_least(rule, own, size, where=(hole.id, met[1].solid), place=place, title=title,
-                       detail=f"the new duct's middle is {off} off the old hole's",
-                       remedy=f"Enlarge it to {context.length(need)} round the new middle, and make good the rest.")  # fmt: skip
+        met = met_by(hole, context.the_route().penetrations)
+        yield _unused(rule, hole) if met is None else _met(context, rule, hole, met[0], met[1])
+
+
+def _title(rule: Rule, hole: Obstacle) -> str:
+    name = hole.id.replace("-", " ")
+    return rule.title if name == rule.title.lower() else f"{rule.title}: {name}"
+
+
+def _unused(rule: Rule, hole: Obstacle) -> Finding:
+    closed = yes_or_no(
+        rule, arithmetic("old_hole", 0.0, must=False), True, where=(hole.id,), place=centre_of(hole), title=f"{_title(rule, hole)}, not used",
+        detail="close it, insulate it and seal it on the outside",
+    )  # fmt: skip
+    return replace(closed, measured=size_in(hole), unit="in")
+
+
+def _met(context: Context, rule: Rule, hole: Obstacle, off_in: float, crossing: Penetration) -> Finding:
+    """Judge a hole that the new one meets: it must be wide enough, and its middle where the duct's is.
+
+    One that is wide enough to hold the new hole wherever that sits is good too.
+    """
+    play, size, need = context.limit("reuse_shift"), size_in(hole), max(crossing.hole_in)
+    where, place, title = (hole.id, crossing.solid), centre_of(hole), _title(rule, hole)
+    enlarge = f"Enlarge it to {context.length(need)} round the new middle, and make good the rest."
+    detail = f"the new duct's middle is {context.length(off_in)} off the old hole's"
+    if play is not None and off_in > play.number and size < need + 2 * off_in:
+        return at_most(rule, play, off_in, where=where, place=place, title=f"{title}, off the new duct's middle",
+                       detail=f"{detail}; the hole is {context.length(size)}, {context.length(need)} are needed",
+                       remedy=enlarge)  # fmt: skip
+    return at_least(rule, arithmetic("hole", need, must=False), size, where=where, place=place, title=title, detail=detail,
+                    remedy=enlarge)  # fmt: skip
 
 
 def _old(diameter_in: float) -> Context:

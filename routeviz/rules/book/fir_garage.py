@@ -31,14 +31,14 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         )
     elif sheet is None:
         yield not_checked(rule, context, "garage_sheet", limit=in_thousandths(limit), detail=detail,
-                          remedy=f"Buy duct of {limit.said} sheet or thicker for this stretch; seal it where it passes the wall.")  # fmt: skip
+                          remedy=f"Buy duct of {context.sheet(limit.number)} sheet or thicker for this stretch; seal it where it passes the wall.")  # fmt: skip
     else:
         yield at_least(
             rule,
             in_thousandths(limit),
             sheet * 1000,
             detail=detail,
-            remedy=f"Use {limit.said} sheet or thicker for this stretch.",
+            remedy=f"Use {context.sheet(limit.number)} sheet or thicker for this stretch.",
         )
 
 

@@ -16,7 +16,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     """Measure the run in the open air of the kitchen."""
     length, place = boxed_run(context)
     yield from judge_number(
-        rule, context, "boxed_run", length, least=False, place=place,
+        rule, context, "boxed_run", length, "in", least=False, place=place,
         remedy="Box it in and finish the boxing, or move the hood to where the duct can go up hidden.",
     )  # fmt: skip
 

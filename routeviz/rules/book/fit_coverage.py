@@ -22,12 +22,12 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     canopy = box(hood.centre_in - hood.width_in / 2, 0.0, hood.centre_in + hood.width_in / 2, hood.depth_in)
     share = cooking.intersection(canopy).area / cooking.area
     place = (hood.centre_in, -hood.depth_in, context.scene.hood_bottom_in or top.height_in + 30.0)
-    yield from judge_number(rule, context, "cover_share", share, where=("hood-canopy", "cooktop"), place=place,
+    yield from judge_number(rule, context, "cover_share", share, "of the cooking area", where=("hood-canopy", "cooktop"), place=place,
                             remedy="Take a deeper canopy.")  # fmt: skip
     if top.burners:
         front = max(b.from_back_in for b in top.burners)
         reach = hood.depth_in - (top.back_in + front)
-        yield from judge_number(rule, context, "front_burner_reach", reach, where=("hood-canopy", "cooktop"), place=place,
+        yield from judge_number(rule, context, "front_burner_reach", reach, "in", where=("hood-canopy", "cooktop"), place=place,
                                 title="Canopy over the front burners",
                                 remedy=f"Take a canopy {context.length(hood.depth_in - reach)} deep or more.")  # fmt: skip
 

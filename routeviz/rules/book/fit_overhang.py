@@ -25,7 +25,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         ", or centre it over the cooktop." if abs(off) > 1e-9 else "."
     )
     yield from judge_number(
-        rule, context, "overhang", least, where=("hood-canopy", "cooktop"), detail=f"on {side} side" if side == "each" else f"on the {side}",
+        rule, context, "overhang", least, "in", where=("hood-canopy", "cooktop"), detail=f"on {side} side" if side == "each" else f"on the {side}",
         place=(hood.centre_in, -hood.depth_in, context.scene.hood_bottom_in or top.height_in + 30.0), remedy=remedy,
     )  # fmt: skip
 

@@ -57,7 +57,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         name = thing.id.replace("-", " ").replace("_", " ")
         title = f"{name[:1].upper()}{name[1:]} above the cooktop"
         if limit is None:
-            yield not_checked(rule, context, "cabinet_unprotected", measured=measured, where=(thing.id,), place=place,
+            yield not_checked(rule, context, "cabinet_unprotected", measured=measured, unit="in", where=(thing.id,), place=place,
                               title=title)  # fmt: skip
             continue
         how = "protected or not combustible" if covered else "shielded by the metal hood" if shielded else "unprotected"

@@ -21,7 +21,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     limit = context.limit("canopy_max")
     over = mount - limit.number if limit is not None else 0.0
     yield from judge_number(
-        rule, context, "canopy_max", mount, least=False, where=("hood-canopy", "cooktop"),
+        rule, context, "canopy_max", mount, "in", least=False, where=("hood-canopy", "cooktop"),
         place=(scene.hood.centre_in, -scene.hood.depth_in / 2, bottom),
         remedy=f"Hang the hood {context.length(over)} lower, or choose a wider, stronger one." if over > 0 else "",
     )  # fmt: skip

@@ -22,7 +22,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     limit = context.limit(context.canopy_key)
     short = limit.number - mount if limit is not None else 0.0
     yield from judge_number(
-        rule, context, context.canopy_key, mount, where=("hood-canopy", "cooktop"),
+        rule, context, context.canopy_key, mount, "in", where=("hood-canopy", "cooktop"),
         place=(scene.hood.centre_in, -scene.hood.depth_in / 2, bottom),
         remedy=f"Hang the hood {context.length(short)} higher." if short > 0 else "",
     )  # fmt: skip

@@ -29,11 +29,10 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         yield not_checked(rule, context, "discharge_outdoors", limit=limit, place=end.point, must=True,
                           detail="nobody knows where the duct ends", remedy="Follow the duct and find its end first.")  # fmt: skip
         return
-    out = end.space == SpaceKind.OUTDOORS
-    kind = space_kind(context, end.space)
-    detail = (
-        end.label if out else _WHY.get(kind, f"it ends inside: {end.label}") if kind else f"it ends inside: {end.label}"
-    )
+    out, kind = end.space == SpaceKind.OUTDOORS, space_kind(context, end.space)
+    why = _WHY.get(kind, "") if kind else ""
+    said = f"ends {end.label}{f'; the list says {end.stated}' if end.stated else ''}"
+    detail = end.label if out else f"{said}; {why}" if why else said
     if limit is None:
         if not out:
             yield not_checked(rule, context, "discharge_outdoors", place=end.point, detail=detail)

@@ -22,11 +22,11 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     stub = context.scene.cap.roof_stub_in
     if site.snow_in is None:
         if site.cold_climate:
-            yield not_checked(rule, context, "roof_above_snow", limit=context.limit("roof_above_snow"), measured=stub,
+            yield not_checked(rule, context, "roof_above_snow", limit=context.limit("roof_above_snow"), measured=stub, unit="in",
                               place=end.point, remedy="Ask how deep the snow lies on roofs here; keep the cap above it.")  # fmt: skip
         return
     yield from judge_number(
-        rule, context, "roof_above_snow", stub - site.snow_in, where=("cap",), place=end.point,
+        rule, context, "roof_above_snow", stub - site.snow_in, "in", where=("cap",), place=end.point,
         detail=f"the duct stands {context.length(stub)} above the roof, the snow {context.length(site.snow_in)}; sliding snow tears caps off metal roofs",
         remedy=f"Carry the duct {context.length(max(0.0, site.snow_in - stub))} higher above the roof, or leave through a wall.",
     )  # fmt: skip
