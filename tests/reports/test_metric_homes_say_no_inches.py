@@ -18,7 +18,9 @@ from routeviz.rules.bench import joist, member
 from routeviz.scenefile import loads
 from routeviz.units import told
 
-FOOT_OR_INCH = re.compile(r"\d[ -](?:in|inch|inches|ft|feet|foot)\b|\d\s?[\"”″]|thousandths of an inch|\bin wg\b")
+NOT_METRIC = re.compile(
+    r"\d[ -](?:in|inch|inches|ft|feet|foot)\b|\d\s?[\"”″]|thousandths of an inch|\bin wg\b|\bcfm\b|\d lb\b|\bBtu"
+)
 NO_LENGTH = (  # what the pattern meets and is no length
     r"\d+ in 12\b",  # a roof's pitch is a ratio
     r"\bat least \d+ in each\b",  # screws, counted
@@ -50,7 +52,7 @@ def planned(name: str) -> Plan:
 def odd(text: str) -> list[str]:
     for words in NO_LENGTH:
         text = re.sub(words, "", text)
-    return [text[max(0, m.start() - 40) : m.end() + 10] for m in FOOT_OR_INCH.finditer(text)]
+    return [text[max(0, m.start() - 40) : m.end() + 10] for m in NOT_METRIC.finditer(text)]
 
 
 def texts(value: Any) -> Iterator[str]:
