@@ -9,6 +9,7 @@ from routeviz.drawings.sketch import Sketch
 from routeviz.model.oldholes import axis_of, centre_of, size_in, to_close
 from routeviz.model.route import Route
 from routeviz.model.scene import Obstacle, ObstacleKind, Scene
+from routeviz.model.spoken import spoken
 
 __all__ = ["draw_old_holes"]
 
@@ -29,7 +30,7 @@ def draw_old_holes(sketch: Sketch, view: View, scene: Scene, route: Route | None
         if not inside or not (left <= u <= right and low <= v <= high):
             continue
         _outline(sketch, view, hole, (u, v))
-        name = hole.id.replace("-", " ").replace("_", " ")
+        name = spoken(hole.id)
         old = closed.get(hole.id)
         words = name if old is None else f"{name}: close it" if old.whole else f"{name}: close the rest"
         x, y = view.at(u, v)

@@ -10,6 +10,7 @@ from routeviz.framing.place import WALL_WORDS, House, Place, sides_of
 from routeviz.framing.sheets import Rect, pieces
 from routeviz.model.scene import AboveKind, Beam, MemberKind, MemberLayout, RunDirection, WallSide
 from routeviz.model.solids import Box, Crossing, Member, Solid, SolidKind
+from routeviz.model.spoken import spoken
 
 __all__ = ["RIM_IN", "beam_solids", "ceiling_solids", "joist_axis", "joist_run", "joist_slots"]
 
@@ -77,7 +78,7 @@ def beam_solids(house: House) -> list[Solid]:
     found = []
     for beam in house.scene.ceiling.beams:
         axis = 1 if beam.direction is RunDirection.OUT else 0
-        name = beam.id.replace("-", " ")
+        name = spoken(beam.id)
         found.append(
             Solid(beam.id, SolidKind.BEAM, name if "beam" in name else f"beam {name}", _beam_box(house, beam),
                   Crossing.NEVER, "ceiling.beams", Member(beam.kind, "", beam.width_in, beam.depth_in, axis),

@@ -14,6 +14,7 @@ from routeviz.framing.upper import infill_places
 from routeviz.framing.walls import Heights
 from routeviz.model.scene import Opening, OpeningKind, OutdoorKind, OutdoorThing, RoofForm, WallSide
 from routeviz.model.solids import ExitFace, FaceKind, KeepOut, RoofEdge
+from routeviz.model.spoken import spoken
 
 __all__ = ["exit_faces"]
 
@@ -57,7 +58,7 @@ def _things(
 
 
 def _thing_words(thing: OutdoorThing) -> str:
-    words = thing.id.replace("-", " ").replace("_", " ")
+    words = spoken(thing.id)
     return words if thing.kind.value.split()[-1] in words else f"{thing.kind.value} {words}"
 
 

@@ -7,6 +7,7 @@ from routeviz.geometry import plane_axes
 from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import MemberKind, Obstacle, ObstacleKind
 from routeviz.model.solids import Box, Crossing, Cylinder, Member, Solid, SolidKind, obstacle_box
+from routeviz.model.spoken import spoken
 
 __all__ = ["cover_box", "furniture_solids", "hood_bottom"]
 
@@ -100,7 +101,7 @@ def _panels(thing: Obstacle, box: Box) -> list[Solid]:
 
 
 def _words(thing: Obstacle) -> str:
-    name = thing.id.replace("-", " ").replace("_", " ")
+    name = spoken(thing.id)
     return name if thing.kind.value.split()[-1] in name else f"{thing.kind.value} {name}"
 
 

@@ -9,6 +9,7 @@ from routeviz.framing.place import Place
 from routeviz.framing.sheets import Rect
 from routeviz.model.scene import MemberKind, MemberLayout, Opening, OpeningKind
 from routeviz.model.solids import Crossing, Member, Solid, SolidKind
+from routeviz.model.spoken import spoken
 
 __all__ = ["frame_openings", "header_depth_in", "name_of"]
 
@@ -17,7 +18,7 @@ Part = tuple[SolidKind, str, str, Rect]
 
 def name_of(opening: Opening) -> str:
     """Name an opening for people: its id in words, with window or door if the id does not say so."""
-    words, kind = opening.id.replace("-", " ").replace("_", " "), opening.kind.value
+    words, kind = spoken(opening.id), opening.kind.value
     return words if kind in words else f"{kind} {words}"
 
 

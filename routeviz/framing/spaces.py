@@ -8,6 +8,7 @@ from routeviz.framing.place import House, Place, inside_in
 from routeviz.framing.walls import Heights, wall_solids
 from routeviz.model.scene import Space, Wall, WallSide
 from routeviz.model.solids import Box, Solid
+from routeviz.model.spoken import spoken
 
 __all__ = ["Beyond", "beyond", "space_name"]
 
@@ -24,7 +25,7 @@ class Beyond:
 
 def space_name(space: Space) -> str:
     """Name a space for people."""
-    return space.id.replace("-", " ").replace("_", " ")
+    return spoken(space.id)
 
 
 def _place(space: Space, wall: Wall, kitchen: Place, around: dict[WallSide, Wall]) -> Place:

@@ -16,6 +16,7 @@ from routeviz.framing.walls import FRAMED, Heights
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.scene import AboveKind, MemberKind, ObstacleKind, WallSide
 from routeviz.model.solids import Box, Passage, Prism, Solid, SolidKind, Zone, obstacle_box
+from routeviz.model.spoken import spoken
 
 __all__ = ["furniture_zones", "zones"]
 
@@ -185,7 +186,7 @@ def furniture_zones(house: House, shape: RoofShape | None) -> list[Zone]:
     for thing in house.scene.obstacles:
         hides = thing.hides_duct or thing.kind is ObstacleKind.CHASE
         if hides and thing.kind not in (ObstacleKind.HOLE, ObstacleKind.DUCT):
-            words = thing.id.replace("-", " ")
+            words = spoken(thing.id)
             found.append(
                 Zone(f"in-the-{thing.id}", f"inside the {words}", Passage.HIDDEN, obstacle_box(thing), bay=words)
             )

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from routeviz.model.route import Penetration, Route
 from routeviz.model.scene import Obstacle, ObstacleKind, Scene
 from routeviz.model.solids import Vec3
+from routeviz.model.spoken import spoken
 
 __all__ = ["ToClose", "axis_of", "centre_of", "met_by", "size_in", "to_close"]
 
@@ -24,7 +25,7 @@ class ToClose:
     @property
     def name(self) -> str:
         """Give its name as people say it."""
-        name = self.hole.id.replace("-", " ").replace("_", " ")
+        name = spoken(self.hole.id)
         return name if "hole" in name else f"old hole {name}"
 
 

@@ -13,6 +13,7 @@ from routeviz.geometry import contains
 from routeviz.model.route import Termination
 from routeviz.model.scene import Scene, SpaceKind, WallSide
 from routeviz.model.solids import ExitFace, FaceKind, Frame, Passage, Vec3, Zone
+from routeviz.model.spoken import spoken
 from routeviz.routing.vectors import along
 
 __all__ = ["ending"]
@@ -81,7 +82,7 @@ def _believed(stated: str, scene: Scene, frame: Frame, point: Vec3, direction: V
 
 
 def _same(stated: str, name: str) -> bool:
-    a, b = (text.lower().replace("-", " ").replace("_", " ") for text in (stated, name))
+    a, b = (spoken(text).lower() for text in (stated, name))
     return a == b if _OUTDOORS in (a, b) else a in b or b in a
 
 

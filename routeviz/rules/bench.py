@@ -53,6 +53,7 @@ from routeviz.model.solids import (
     Vec3,
     Zone,
 )  # fmt: skip
+from routeviz.model.spoken import spoken
 from routeviz.rules.context import Context
 from routeviz.rules.profiles import profile
 
@@ -131,9 +132,7 @@ def member(
     sizes = [b - a for i, (a, b) in enumerate(zip(lo, hi, strict=True)) if i != axis]
     crossing = changes.pop("crossing", Crossing.NEVER)
     about = Member(timber, nominal, min(sizes), max(sizes), axis, **changes)
-    return Solid(
-        name, kind, name.replace("-", " "), Box(lo, hi), crossing, "example", about, "timber", combustible=True
-    )
+    return Solid(name, kind, spoken(name), Box(lo, hi), crossing, "example", about, "timber", combustible=True)
 
 
 def joist(number: int, centre_in: float, **changes: Any) -> Solid:
@@ -157,7 +156,7 @@ def hood_wall_solid() -> Solid:
 def keep_out(name: str, kind: str, left_in: float, bottom_in: float, width_in: float, height_in: float, *,
              away_in: float = 0.0) -> KeepOut:  # fmt: skip
     """Give an outdoor thing on the hood wall's face."""
-    return KeepOut(name, name.replace("-", " "), kind, (left_in, bottom_in), (left_in + width_in, bottom_in + height_in),
+    return KeepOut(name, spoken(name), kind, (left_in, bottom_in), (left_in + width_in, bottom_in + height_in),
                    0.0, away_in)  # fmt: skip
 
 

@@ -9,6 +9,7 @@ from itertools import pairwise
 from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import ObstacleKind, OpeningKind, RunDirection, Scene, WallSide
 from routeviz.model.solids import Box, obstacle_box
+from routeviz.model.spoken import spoken
 from routeviz.rules.cuts import overlap_in
 from routeviz.rules.outcome import EPSILON_IN
 
@@ -62,13 +63,13 @@ def _things(scene: Scene) -> Iterator[_Thing]:
 def _obstacles(scene: Scene) -> Iterator[_Thing]:
     for o in scene.obstacles:
         if o.kind not in _NO_BODY:
-            words = o.id.replace("-", " ").replace("_", " ")
+            words = spoken(o.id)
             yield _Thing(o.id, f"the {words}", obstacle_box(o))
 
 
 def _openings(scene: Scene) -> Iterator[_Thing]:
     for opening in scene.wall(WallSide.HOOD).openings:
-        words = opening.id.replace("-", " ").replace("_", " ")
+        words = spoken(opening.id)
         kind = "door" if opening.kind is OpeningKind.DOOR else "window"
         sill = opening.sill_in
         yield _Thing(opening.id, f"the {words if kind in words else f'{kind} {words}'}",

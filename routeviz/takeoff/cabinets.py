@@ -9,6 +9,7 @@ from routeviz.geometry import clip
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import ObstacleKind, Scene
 from routeviz.model.solids import Box, obstacle_box
+from routeviz.model.spoken import spoken
 from routeviz.model.takeoff import CabinetSpace
 
 __all__ = ["cabinet_space"]
@@ -30,7 +31,7 @@ def cabinet_space(route: Route, scene: Scene) -> tuple[CabinetSpace, ...]:
         lost = math.fsum(_girth_in2(part, scene) * _inside_in(part, box) for part in route.parts if part.kind in _LAID)
         if lost > 0:
             whole = thing.width_in * thing.depth_in * thing.height_in
-            label = thing.id.replace("-", " ").replace("_", " ")
+            label = spoken(thing.id)
             found.append(CabinetSpace(thing.id, label, min(lost, whole), whole))
     return tuple(found)
 

@@ -5,10 +5,12 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
+from routeviz.geometry import bounds
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import Near, Penetration, Route
-from routeviz.model.scene import Scene, WallSide
+from routeviz.model.scene import Scene, Space, WallSide
 from routeviz.model.solids import ExitFace, FaceKind, Frame, Solid, SolidKind, Vec3
+from routeviz.model.spoken import spoken
 from routeviz.model.takeoff import Hole
 from routeviz.takeoff.masonry import lies_on, needs_sleeve, sleeved_in
 from routeviz.units import length_text
@@ -85,7 +87,7 @@ def _follows(before: Penetration, after: Penetration) -> bool:
 
 def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: Frame) -> Hole:
     solid = frame.solid(crossing.solid)
-    edges = _edges(crossing, solid.space, scene)
+    edges = _edges(crossing, solid.space, scene, frame)
     note, shape, size = "", crossing.shape, crossing.hole_in
     if crossing.shape == "ellipse":
         note = "ellipse: the long side runs up the slope"
@@ -107,39 +109,54 @@ def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: 
         centre=crossing.centre,
         note=note,
         duct_in=crossing.size_in,
-        outside=_from_outside(crossing, solid.kind, route, scene, frame),
+        outside=_from_outside(crossing, solid, route, scene, frame),
         group=group,
         member=_beside(crossing, route, scene),
     )
 
 
-def _edges(crossing: Penetration, space_id: str, scene: Scene) -> _Edges:
+def _edges(crossing: Penetration, space_id: str, scene: Scene, frame: Frame) -> _Edges:
     """Name two edges and give the centre from them, in the space from which the layer can be reached."""
     x, y, z = crossing.centre
     space = next((s for s in scene.spaces if s.id == space_id), None)
     axis = main_axis(crossing.direction)
+    if space is not None:
+        return _edges_beyond(crossing, space, frame)
     if axis == 2:
         above = ", plumb above the hole below" if z > ceiling_at_in(scene, x) + 12.0 else ""
         return _Edges(x, "from the left wall", -y, f"out from the hood wall{above}")
-    height, floor = (z - space.floor_in, f"above the floor of the {space.id}") if space else (z, "above the floor")
-    if axis == 1 and space is not None and space.beyond in (WallSide.HOOD, WallSide.FRONT):
-        return _Edges(x - space.left_in, f"from the left wall of the {space.id}", height, floor)
     if axis == 1:
-        return _Edges(x, "from the left wall", height, floor)
-    return _Edges(-y, "out from the hood wall", height, floor)
+        return _Edges(x, "from the left wall", z, "above the floor")
+    return _Edges(-y, "out from the hood wall", z, "above the floor")
 
 
-def _from_outside(crossing: Penetration, kind: SolidKind, route: Route, scene: Scene, frame: Frame) -> str:
+def _edges_beyond(crossing: Penetration, space: Space, frame: Frame) -> _Edges:
+    """Measure in a space beyond a kitchen wall: from its left wall and from the kitchen's, facing it from the kitchen."""
+    inside = bounds(next(zone.shape for zone in frame.zones if zone.id == space.id))
+    deep = 1 if space.beyond in (WallSide.HOOD, WallSide.FRONT) else 0  # the axis that leads away from the kitchen
+    near = inside.lo if space.beyond in (WallSide.HOOD, WallSide.RIGHT) else inside.hi
+    left = inside.lo if space.beyond in (WallSide.HOOD, WallSide.LEFT) else inside.hi
+    name = spoken(space.id)
+    from_left = abs(crossing.centre[1 - deep] - left[1 - deep]), f"from the left wall of the {name}"
+    from_near = abs(crossing.centre[deep] - near[deep]), f"from the kitchen's wall in the {name}"
+    axis = main_axis(crossing.direction)
+    if axis == 2:
+        return _Edges(*from_left, *from_near)
+    height = crossing.centre[2] - space.floor_in, f"above the floor of the {name}"
+    return _Edges(*(from_left if axis == deep else from_near), *height)
+
+
+def _from_outside(crossing: Penetration, solid: Solid, route: Route, scene: Scene, frame: Frame) -> str:
     """Say how to find the centre on the outer face; "" for a layer inside."""
-    if kind in _UP_THERE:
+    if solid.kind in _UP_THERE:
         face = next((f for f in frame.faces if f.id == route.termination.face), None)
         return _on_roof(crossing, face, scene)
-    if kind not in (SolidKind.CLADDING, SolidKind.SHEATHING, SolidKind.MASONRY):
+    if solid.kind not in (SolidKind.CLADDING, SolidKind.SHEATHING, SolidKind.MASONRY):
         return ""
     words = "drill the centre through from inside, then cut from outside"
-    if main_axis(crossing.direction) == 1:
+    if solid.side is WallSide.HOOD and solid.space == "kitchen":
         left = scene.wall(WallSide.LEFT)
-        if left.beyond == "outdoors" and crossing.from_space in ("", "kitchen"):
+        if left.beyond == "outdoors":
             corner = length_text(crossing.centre[0] + left.thickness_in, metric=scene.metric)
             return f"{words}; check: {corner} from the house corner, which is to your right outside"
     return words

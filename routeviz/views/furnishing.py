@@ -21,6 +21,7 @@ from routeviz.model.scene import (
     WallSide,
 )
 from routeviz.model.solids import Box, Solid, SolidKind
+from routeviz.model.spoken import spoken
 from routeviz.views.house import CutAway
 from routeviz.views.parts import Group, Layer, Piece
 from routeviz.views.shapes import Mesh, box, frustum, merge, slab_of, tube
@@ -129,7 +130,7 @@ def _cabinet(thing: Obstacle) -> Iterator[Piece]:
     x0, x1 = thing.left_in, thing.left_in + thing.width_in
     back, front = -thing.out_in, -thing.out_in - thing.depth_in
     z0, z1 = thing.bottom_in, thing.bottom_in + thing.height_in
-    yield Piece(f"{thing.id}-carcass", thing.id.replace("-", " "), Layer.KITCHEN, "carcass",
+    yield Piece(f"{thing.id}-carcass", spoken(thing.id), Layer.KITCHEN, "carcass",
                 box(x0 + 0.05, x1 - 0.05, front + 0.8, back - 0.02, z0, z1), solid=thing.id)  # fmt: skip
     doors = max(1, round(thing.width_in / 14))
     width = thing.width_in / doors
@@ -208,7 +209,7 @@ def _window(plan: Plan, side: WallSide, opening: Opening, solid_id: str) -> Iter
         name: str, material: str, s: tuple[float, float], out: tuple[float, float], z: tuple[float, float]
     ) -> Piece:
         mesh = _wall_box(plan, side, s, out, z)
-        return Piece(f"{solid_id}-{name}", opening.id.replace("-", " "), Layer.KITCHEN, material, mesh, solid=solid_id)
+        return Piece(f"{solid_id}-{name}", spoken(opening.id), Layer.KITCHEN, material, mesh, solid=solid_id)
 
     for face, out in (("in", (0.02, 0.7)), ("out", (-back - 0.7, -back - 0.02))):
         yield put(f"trim-left-{face}", "trim", (a - 2.5, a), out, (c - 2.5, e + 2.5))
@@ -238,7 +239,7 @@ def _door(plan: Plan, side: WallSide, opening: Opening, solid_id: str) -> Iterat
         ("knob", "pull", (b - 4, b - 2.6), (-back * 0.6 + 1.75, -back * 0.6 + 4), (36.0, 37.4)),
     )
     for name, material, s, out, z in shapes:
-        yield Piece(f"{solid_id}-{name}", opening.id.replace("-", " "), Layer.KITCHEN, material,
+        yield Piece(f"{solid_id}-{name}", spoken(opening.id), Layer.KITCHEN, material,
                     _wall_box(plan, side, s, out, z), solid=solid_id)  # fmt: skip
 
 

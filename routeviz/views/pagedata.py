@@ -14,6 +14,7 @@ from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import ObstacleKind, WallSide
 from routeviz.model.solids import ExitFace, SolidKind
+from routeviz.model.spoken import spoken
 from routeviz.model.study import Fix
 from routeviz.units import parse_length
 from routeviz.views.blocked import wanted_line
@@ -105,11 +106,11 @@ def _tape(plan: Plan) -> dict[str, Any]:
         "studs": _studs(plan),
         "along": bool(scene.ceiling.joists and not _joists(plan)),
         "openings": [
-            {"a": o.left_in, "b": o.left_in + o.width_in, "kind": o.kind.value, "label": o.id.replace("-", " ")}
+            {"a": o.left_in, "b": o.left_in + o.width_in, "kind": o.kind.value, "label": spoken(o.id)}
             for o in wall.openings
         ],
         "things": [
-            {"a": t.left_in, "b": t.left_in + t.width_in, "label": t.id.replace("-", " ")}
+            {"a": t.left_in, "b": t.left_in + t.width_in, "label": spoken(t.id)}
             for t in scene.obstacles
             if t.kind in (ObstacleKind.CABINET, ObstacleKind.SOFFIT, ObstacleKind.UNIT, ObstacleKind.BEAM)
             and t.bottom_in < hood_bottom(plan) + scene.hood.body_in and t.bottom_in + t.height_in > hood_bottom(plan)

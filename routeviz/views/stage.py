@@ -16,6 +16,7 @@ from routeviz.model.plan import Plan
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import ExitFace, FaceKind, KeepOut, Vec3
+from routeviz.model.spoken import spoken
 from routeviz.views.blocked import wanted_pieces
 from routeviz.views.caps import cap_pieces
 from routeviz.views.ducts import band, metal, wide_sides
@@ -105,7 +106,7 @@ def duct_pieces(plan: Plan, route: Route) -> list[Piece]:
         if made is None:
             continue
         smooth = part.section.is_round or part.section != part.section_out
-        pieces.append(Piece(f"duct-{part.id}", part.id.replace("-", " "), Layer.DUCT, "duct", made.mesh, Group.ROUTE,
+        pieces.append(Piece(f"duct-{part.id}", spoken(part.id), Layer.DUCT, "duct", made.mesh, Group.ROUTE,
                             lines=tuple(np.vstack([s, s[:1]]) for s in made.seams), smooth=smooth))  # fmt: skip
         for k, (at, across) in enumerate(_seams(part, plan.scene.duct.stock_in, side), 1):
             ring = band(at, part.direction, across, part.section, BAND_IN)

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from routeviz.model.finding import Finding
 from routeviz.model.scene import CooktopKind
+from routeviz.model.spoken import spoken
 from routeviz.rules.bench import cabinet, kitchen, look
 from routeviz.rules.beside import side_things
 from routeviz.rules.context import Context
@@ -24,7 +25,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     hood_bottom = context.scene.hood_bottom_in
     for thing, apart in side_things(context, within_in=limit.number + 12.0, stone=limit.source == "maker"):
         place = (thing.left_in, -(thing.out_in + thing.depth_in), thing.bottom_in)
-        name = thing.id.replace("-", " ").replace("_", " ")
+        name = spoken(thing.id)
         remedy = f"Keep it {context.length(limit.number)} from the cooktop, or hang it higher."
         if thing.bottom_in < counter + up.number - 1e-9:
             yield at_least(rule, limit, apart, where=(thing.id, "cooktop"), place=place, title=f"{name[:1].upper()}{name[1:]} beside the cooktop",

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from routeviz.model.finding import Finding
 from routeviz.model.scene import CooktopKind
+from routeviz.model.spoken import spoken
 from routeviz.rules.bench import cabinet, kitchen, look
 from routeviz.rules.beside import side_things
 from routeviz.rules.context import Context
@@ -22,7 +23,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     counter = top.height_in if top.counter_in is None else top.counter_in
     for thing, apart in side_things(context, within_in=_zone(context)):
         place = (thing.left_in + thing.width_in / 2, -(thing.out_in + thing.depth_in), thing.bottom_in)
-        name = thing.id.replace("-", " ").replace("_", " ")
+        name = spoken(thing.id)
         from_counter, from_top = thing.bottom_in - counter, thing.bottom_in - top.height_in
         detail = f"{context.length(apart)} from the cooktop's edge"
         remedy = "Raise the cabinet, or keep it farther from the cooktop."

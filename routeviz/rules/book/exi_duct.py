@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from routeviz.model.finding import Finding
 from routeviz.model.scene import Obstacle, ObstacleKind, SpaceKind
+from routeviz.model.spoken import spoken
 from routeviz.rules.bench import kitchen, look
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import arithmetic, at_least, not_checked, yes_or_no
@@ -20,7 +21,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     for thing in context.scene.obstacles:
         if thing.kind is not ObstacleKind.DUCT:
             continue
-        name = thing.id.replace("-", " ")
+        name = spoken(thing.id)
         place = (thing.left_in + thing.width_in / 2, -thing.out_in - thing.depth_in / 2, thing.bottom_in)
         if not thing.ends_at:
             yield not_checked(rule, context, "discharge_outdoors", limit=context.limit("discharge_outdoors"), where=(thing.id,), place=place,

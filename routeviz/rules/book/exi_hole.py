@@ -9,6 +9,7 @@ from routeviz.model.finding import Finding
 from routeviz.model.oldholes import centre_of, met_by, size_in
 from routeviz.model.route import Penetration
 from routeviz.model.scene import Obstacle, ObstacleKind
+from routeviz.model.spoken import spoken
 from routeviz.rules.bench import OUT, hood_wall_solid, kitchen, look, meets, straight_out
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import arithmetic, at_least, at_most, yes_or_no
@@ -25,7 +26,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
 
 
 def _title(rule: Rule, hole: Obstacle) -> str:
-    name = hole.id.replace("-", " ")
+    name = spoken(hole.id)
     return rule.title if name == rule.title.lower() else f"{rule.title}: {name}"
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from routeviz.model.finding import Finding
 from routeviz.model.scene import Obstacle, ObstacleKind
+from routeviz.model.spoken import spoken
 from routeviz.rules.bench import cabinet, kitchen, look
 from routeviz.rules.context import Context
 from routeviz.rules.cuts import overlap_in
@@ -54,7 +55,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         shielded = not covered and _hood_shields(context, thing)
         limit = context.limit("cabinet_protected" if covered or shielded else "cabinet_unprotected")
         place = (thing.left_in + thing.width_in / 2, -(thing.out_in + thing.depth_in / 2), thing.bottom_in)
-        name = thing.id.replace("-", " ").replace("_", " ")
+        name = spoken(thing.id)
         title = f"{name[:1].upper()}{name[1:]} above the cooktop"
         if limit is None:
             yield not_checked(rule, context, "cabinet_unprotected", measured=measured, unit="in", where=(thing.id,), place=place,

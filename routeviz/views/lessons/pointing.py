@@ -9,6 +9,7 @@ import trimesh
 
 from routeviz.model.lesson import Mark
 from routeviz.model.solids import ExitFace, KeepOut, Vec3
+from routeviz.model.spoken import spoken
 from routeviz.views.marks import place_of
 from routeviz.views.parts import Layer, Piece
 from routeviz.views.stage import Stage
@@ -77,7 +78,7 @@ def mark(stage: Stage, name: str) -> Mark | None:
     best = stage.plan.best
     for part in best.route.parts if best is not None else ():
         if part.id == name:  # an open end has no body
-            return Mark(name.replace("-", " "), (_round(part.end),))
+            return Mark(spoken(name), (_round(part.end),))
     for face in stage.plan.frame.faces:
         for item in face.keep_outs:
             if item.id == name:
