@@ -12,7 +12,7 @@ from routeviz.drawings.primitives import Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, right_text, scale_name, section_title
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.tape import TAPE_HEIGHT, draw_tape
-from routeviz.drawings.words import figure, length, unit_note
+from routeviz.drawings.words import figure, hole_size, length, unit_note
 from routeviz.model.path import Blocker
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene, WallSide
@@ -211,10 +211,7 @@ def _hole_words(holes: tuple[Hole, ...], plan: Plan) -> list[str]:
     if not holes:
         return []
     first = holes[0]
-    size = length(first.size_in[0], plan.scene)
-    if first.shape != "round":
-        size = f"{figure(first.size_in[0], plan.scene)} x {length(first.size_in[1], plan.scene)}"
     return [
-        f"First hole, {first.layer}: {size} {first.shape}, centre {length(first.from_left_in, plan.scene)} "
+        f"First hole, {first.layer}: {hole_size(first, plan.scene)}, centre {length(first.from_left_in, plan.scene)} "
         f"{first.from_left_name}, {length(first.from_other_in, plan.scene)} {first.from_other_name}."
     ]

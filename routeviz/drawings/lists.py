@@ -10,7 +10,7 @@ from routeviz.drawings.flow import Cell, Column, Flow, settled, tick_box
 from routeviz.drawings.hole_sketches import SKETCH, draw_hole_sketch
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet
-from routeviz.drawings.words import figure, length, unit_note
+from routeviz.drawings.words import figure, hole_size, length, unit_note
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene
@@ -169,7 +169,7 @@ def _hole_row(hole: Hole, scene: Scene, side_words: str = "") -> list[str | Cell
     if hole.from_other_name == "above the floor" and over > 0:
         notes.insert(0, f"{length(over, scene)} above the ceiling's face")
     return [
-        Cell("", tick_box), _letter(hole.group), f"{hole.layer}{side_words}", _size(hole.shape, hole.size_in, scene),
+        Cell("", tick_box), _letter(hole.group), f"{hole.layer}{side_words}", hole_size(hole, scene),
         _size("", hole.duct_in, scene), f"{length(hole.from_left_in, scene)} {hole.from_left_name}",
         f"{length(hole.from_other_in, scene)} {hole.from_other_name}", ". ".join(f"{n[:1].upper()}{n[1:]}" for n in notes),
     ]  # fmt: skip

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.scene import Scene
+from routeviz.model.takeoff import Hole
 from routeviz.units import inch_text, length_text, mm_text, quantity_text
 
 __all__ = ["figure", "length", "pressure", "quantity", "speed", "to_ceiling", "unit_note"]
@@ -22,6 +23,15 @@ def figure(length_in: float, scene: Scene) -> str:
 def length(length_in: float, scene: Scene) -> str:
     """Write a length with its unit."""
     return length_text(length_in, metric=scene.metric)
+
+
+def hole_size(hole: Hole, scene: Scene) -> str:
+    """Write a hole's sides and shape: ``6 1/2 in round``, ``10 1/2 x 3 3/4 in rectangular (wide x high)``."""
+    first, second = hole.size_in
+    if abs(first - second) < 1 / 64 and hole.shape != "rectangular":
+        return f"{length(first, scene)} {hole.shape}"
+    lies = f" ({hole.lies})" if hole.lies else ""
+    return f"{figure(first, scene)} x {length(second, scene)} {hole.shape}{lies}"
 
 
 def unit_note(scene: Scene) -> str:

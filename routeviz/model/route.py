@@ -57,7 +57,8 @@ class Penetration:
     """A hole that the route needs in one solid or layer.
 
     `centre` is where the centre line enters it, `through_in` how much of it the duct passes,
-    `size_in` the duct's two sides there (for a plumb duct through a sloped roof the long side is along the slope).
+    `size_in` the duct's two sides there: level then upright in a wall, along the hood wall then out from it in a ceiling
+    or floor (for a round duct plumb through a sloped roof the second is the long one, along the slope).
     """
 
     solid: str

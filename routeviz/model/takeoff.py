@@ -130,7 +130,7 @@ class Hole:
     solid: str
     layer: str
     shape: str
-    size_in: tuple[float, float]
+    size_in: tuple[float, float]  # as in `Penetration`: level then upright, or along the hood wall then out
     from_left_in: float  # from the finished left wall (or out from the hood wall on side walls)
     from_left_name: str
     from_other_in: float
@@ -142,6 +142,13 @@ class Hole:
     outside: str = ""  # how to find the same centre from outside
     group: int = 0  # holes on one line through the same wall, ceiling or roof share a number, from 1
     member: str = ""  # clear distances to the nearest members, in words
+    sides: tuple[str, str] = ("", "")  # which way the two sizes lie, in words; empty where it does not matter
+
+    @property
+    def lies(self) -> str:
+        """Say which way an oblong hole lies: "wide x high"; "" for a round, square or elliptic one."""
+        oblong = self.shape not in ("round", "ellipse") and abs(self.size_in[0] - self.size_in[1]) > 1 / 64
+        return " x ".join(self.sides) if oblong and all(self.sides) else ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -51,7 +51,7 @@ def answer(scene: Scene, paths: Paths, options: Sequence[Option], findings: Sequ
     if broken:
         first = broken[0]
         more = f" and {len(broken) - 1} more" if len(broken) > 1 else ""
-        return f"{first.title}{more} must be cleared first. {sentence}"
+        return f"To clear first: {first.title}{more}. {sentence}"
     return sentence
 
 

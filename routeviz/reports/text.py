@@ -86,14 +86,14 @@ def _member_text(ruling: MemberRuling, width: int, metric: bool) -> str:
 
 def _way_out(option: Option, width: int, metric: bool) -> str:
     route = option.route
-    broken = sum(f.state is State.BROKEN and not f.waived for f in option.findings)
+    own = sum(f.state is State.BROKEN and not f.waived for f in option.findings)
     numbers = f"{elbows_text(route.elbows)}, {length_text(route.length_in, metric=metric, long=True)}, {_flow(option.air, metric)}"
     if route.boxed_in > 0:
         numbers += f", {length_text(route.boxed_in, metric=metric, long=True)} to box in"
     for cabinet in option.takeoff.cabinets:
         lost, whole = (quantity_text(v, "in3", metric=metric) for v in (cabinet.lost_in3, cabinet.of_in3))
         numbers += f", takes {lost} of the {whole} in the {cabinet.label}"
-    tail = f"; {broken} broken" if broken else ""
+    tail = f"; {own} broken of its own" if own else ""
     return wrap(f"{route.id}  {route.words}: {numbers}{tail}.", width, "  ")
 
 
@@ -194,7 +194,10 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
     if take.holes:
         out.append(_head("Holes"))
         for h in take.holes:
-            shown = size(h.size_in[0]) if h.shape == "round" else f"{size(h.size_in[0])} × {size(h.size_in[1])}"
+            sides = [
+                f"{size(v)} {way}".rstrip() for v, way in zip(h.size_in, h.sides if h.lies else ("", ""), strict=True)
+            ]
+            shown = sides[0] if h.shape == "round" else " × ".join(sides)
             out.append(
                 wrap(
                     f"{h.layer}: {h.shape} {shown}, centre {size(h.from_left_in)} {h.from_left_name}, "

@@ -116,7 +116,7 @@ def _hole(solid: Solid, part: Part, enter: Vec3, leave: Vec3, frame: Frame, clea
 
 
 def _cut(solid: Solid, part: Part) -> tuple[str, tuple[float, float]]:
-    """Shape and sides of the cut; a plumb duct through a slope needs a hole longer along the slope."""
+    """Shape of the cut, and its sides along the axes that it lies across; on a slope it is longer along the slope."""
     section = part.section
     stretch = _slope_factor(solid) if abs(part.direction[2]) > 0.99 else 1.0
     if section.shape is SectionShape.ROUND:
@@ -128,7 +128,9 @@ def _cut(solid: Solid, part: Part) -> tuple[str, tuple[float, float]]:
             wide *= stretch
         else:
             high *= stretch
-    return str(section.shape), (wide, high)
+    across = [axis for axis in range(3) if axis != max(range(3), key=lambda k: abs(part.direction[k]))]
+    turned = part.wide is not None and abs(part.wide[across[1]]) > 0.5
+    return str(section.shape), (high, wide) if turned else (wide, high)
 
 
 def _slope_factor(solid: Solid) -> float:

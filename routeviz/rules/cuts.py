@@ -183,21 +183,13 @@ def _axis_box(centre: Vec3, axis: int, ends: tuple[float, float], sizes: dict[in
     return Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2]))
 
 
-def _sides(axis: int, size: tuple[float, float], wide_axis: int | None) -> dict[int, float]:
-    """Give the size of a hole along the two axes across `axis`; the first size lies along `wide_axis` when given."""
-    first, second = (a for a in range(3) if a != axis)
-    return {second: size[0], first: size[1]} if wide_axis == second else {first: size[0], second: size[1]}
-
-
-def cut_of(solid: Solid, crossing: Penetration, wide_axis: int | None = None) -> Cut:
-    """Give what a route's crossing takes out of a member; the hole includes the clearance around the duct.
-
-    `wide_axis` is the axis of the wide side of a rectangular duct; without it the sizes are taken in axis order.
-    """
+def cut_of(solid: Solid, crossing: Penetration) -> Cut:
+    """Give what a route's crossing takes out of a member; the hole includes the clearance around the duct."""
     axis = main_axis(crossing.direction)
     middle = tuple((a + b) / 2 for a, b in zip(crossing.centre, crossing.leave, strict=True))
-    hole = _axis_box((middle[0], middle[1], middle[2]), axis, (crossing.centre[axis], crossing.leave[axis]),
-                     _sides(axis, crossing.hole_in, wide_axis))  # fmt: skip
+    sides = dict(zip((a for a in range(3) if a != axis), crossing.hole_in, strict=True))
+    ends = crossing.centre[axis], crossing.leave[axis]
+    hole = _axis_box((middle[0], middle[1], middle[2]), axis, ends, sides)
     return cut_by(solid, hole, axis)
 
 

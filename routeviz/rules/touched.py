@@ -26,15 +26,6 @@ def solid_of(frame: Frame, solid_id: str) -> Solid | None:
         return None
 
 
-def _wide_axis(route: Route, crossing: Penetration) -> int | None:
-    """Give the axis of the duct's wide side where it meets a solid."""
-    part = None if route.section.is_round else part_at(route, crossing)
-    if part is None or part.wide is None:
-        return None
-    wide = main_axis(part.wide)
-    return wide if wide != main_axis(crossing.direction) else None
-
-
 def part_at(route: Route, crossing: Penetration) -> Part | None:
     """Give the part that runs through a crossing, or None when none does."""
     axis = main_axis(crossing.direction)
@@ -58,7 +49,7 @@ def cut_members(context: Context) -> Iterator[tuple[Solid, Cut]]:
         solid = solid_of(frame, crossing.solid)
         if solid is not None and member_code(solid) and solid.id not in seen:
             seen.add(solid.id)
-            yield solid, cut_of(solid, crossing, _wide_axis(route, crossing))
+            yield solid, cut_of(solid, crossing)
     parts = {p.id: p for p in route.parts}
     for close in route.near:
         solid, part = solid_of(frame, close.solid), parts.get(close.part)

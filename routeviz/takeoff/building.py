@@ -116,7 +116,7 @@ def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
         opening = next((o for o in framed if frame.solid(o.member).side is solid.side), None)
         if opening is not None and main_axis(crossing.direction) != 2:
             # from neighbour stud to neighbour stud, from above the header to below the sill
-            size = [opening.header_in, min(crossing.hole_in) + 2 * opening.deep_in + 2 * margin]
+            size = [opening.header_in, crossing.hole_in[1] + 2 * opening.deep_in + 2 * margin]
             note = f"{solid.label}, over the framed opening"
         elif _under_cover(crossing, scene):
             continue

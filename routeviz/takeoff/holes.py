@@ -112,6 +112,7 @@ def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: 
         outside=_from_outside(crossing, solid, route, scene, frame),
         group=group,
         member=_beside(crossing, route, scene),
+        sides=("along the hood wall", "out from it") if main_axis(crossing.direction) == 2 else ("wide", "high"),
     )
 
 

@@ -137,7 +137,7 @@ def test_height_outside_the_band_is_judged(open_page, with_map):
     page = open_page(with_map)
     page.tab.evaluate("routeviz.setHeight(22)")
     page.until("routeviz.answer().h === 22")
-    assert page.answer()["text"].startswith("Canopy above the cooktop must be cleared first.")
+    assert page.answer()["text"].startswith("To clear first: Canopy above the cooktop.")
     assert page.tab.inner_text("#word") == "Blocked"
     assert page.faults == []
 

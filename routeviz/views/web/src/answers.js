@@ -73,7 +73,8 @@ export const short = f => {
   const amount = quantity(Math.abs(f.margin), f.unit).replace(/ of .*/, '');
   return f.state === 'broken' ? `${amount} ${f.relation === 'at least' ? 'short' : 'over'}` : `${amount} spare`;
 };
-export const limitText = f => f.limit === null ? '' : `${f.relation || (f.measured === null ? 'asks for' : '')} ${quantity(f.limit, f.unit)}`.trim();
+export const limitText = f => f.limit === null || (!f.relation && f.measured !== null) ? '' : // settled otherwise: no limit to compare with
+  `${f.relation || (f.measured === null ? 'asks for' : '')} ${quantity(f.limit, f.unit)}`.trim();
 
 const airText = air => air === null ? 'flow unknown' : `${flow(air)} of ${flow(D.scene.rated)} ${flowUnit()}`;
 export const wayText = (words, elbows, length, boxed, air) =>
@@ -184,7 +185,7 @@ export function answer(x, h) {
   let text = cell.verdict === 'No place' ? cell.reason : blockedText(cell.why, fix[0]), second = secondText(-1, cell.why);
   if (cell.line) {
     text = wayText(cell.words, cell.elbows, cell.length, cell.boxed, cell.air);
-    if (musts.length) text = `${musts[0].title}${musts.length > 1 ? ` and ${musts.length - 1} more` : ''} must be cleared first. ${text}`;
+    if (musts.length) text = `To clear first: ${musts[0].title}${musts.length > 1 ? ` and ${musts.length - 1} more` : ''}. ${text}`;
     second = secondText(cell.elbows, cell.why);
   }
   if (cell.verdict === 'No place') second = 'No duct was searched: the hood itself does not fit here.';

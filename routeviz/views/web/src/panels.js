@@ -46,7 +46,7 @@ function row(f, answer, pick, moveTo, withFix) {
   return el('li', { class: `find ${f.state}${S.picked === f.code + f.n ? ' sel' : ''}` }, head, words.map(w => el('div', { class: 'det' }, w)), el('div', { class: 'src' }, f.source), withFix ? fixButtons(answer, moveTo) : null);
 }
 function brief(f, pick) {
-  const said = f.measured === null ? f.detail : `${quantity(f.measured, f.unit)}${f.limit === null ? '' : `, needs ${limitText(f)}`}.`;
+  const said = f.measured === null ? f.detail : `${quantity(f.measured, f.unit)}${limitText(f) ? `, needs ${limitText(f)}` : f.relation ? '' : `, ${f.detail}`}.`;
   return el('li', { class: `brief${S.picked === f.code + f.n ? ' sel' : ''}` }, el('button', { class: 'bgo', on: { click: () => pick(f) } },
     svg(flag(f.state, f.n, 22)), el('span', {}, el('b', {}, f.title), el('i', {}, [said, f.source].filter(Boolean).map(t => t.replace(/[.\s]+$/, '')).join('. '))), f.state === 'fine' ? el('strong', {}, short(f)) : null));
 }
