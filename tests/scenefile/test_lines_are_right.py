@@ -121,3 +121,50 @@ def test_the_reported_line_is_the_spoilt_line(key: str) -> None:
 def test_marks_in_the_text_do_not_mislead() -> None:
     text = "# \ue0000; \ue000\ue0001;\nformat = 1\nname = '\ue0005;'\n"
     assert find_lines(text) == {("format",): 2, ("name",): 3}
+
+
+SCATTERED = '''name = "rows that do not stand together"
+[[obstacles]]
+name = "first"
+[hood]
+curve = [
+  ["0 cfm", "1 in wg"],
+  [ "400 cfm", "0 in wg" ],
+]
+note = """
+[not.a.header]
+"""
+[[obstacles]]
+name = "second"
+[[spaces]]
+[[spaces.walls.front.openings]]
+name = "a"
+[duct]
+stock = 1
+[[spaces]]
+[[spaces.walls.front.openings]]
+name = "b"
+[[obstacles]]
+name = "third"
+'''
+
+
+def test_rows_of_a_list_of_tables_may_stand_anywhere() -> None:
+    lines = find_lines(SCATTERED)
+    # counted by hand in the text above
+    expected = {
+        ("obstacles", 0, "name"): 3,
+        ("hood", "curve", 1, 0): 7,
+        ("hood", "note"): 9,
+        ("obstacles", 1): 12,
+        ("obstacles", 1, "name"): 13,
+        ("spaces", 0): 14,
+        ("spaces", 0, "walls", "front", "openings", 0, "name"): 16,
+        ("duct", "stock"): 18,
+        ("spaces", 1): 19,
+        ("spaces", 1, "walls", "front", "openings", 0, "name"): 21,
+        ("obstacles", 2): 22,
+        ("obstacles", 2, "name"): 23,
+    }
+    assert {path: lines.get(path) for path in expected} == expected
+    assert find_lines(SCATTERED.replace("\n", "\r\n")) == lines
