@@ -44,11 +44,14 @@ def _findings(flow: Flow, plan: Plan, fixes: Sequence[Fix]) -> None:
                Column("limit", 0.12, Face.NARROW, right=True), Column("spare", 0.08, Face.NARROW_BOLD, right=True),
                Column("what helps", 0.23), Column("source", 0.19))  # fmt: skip
     flow.table(columns, [_finding_row(n, f, plan.scene) for n, f in numbered(plan)], ink.SMALL)
-    waived = [(n, f) for n, f in numbered(plan) if f.waived]
-    if waived:
+    waivers = plan.scene.rules.waivers
+    if waivers:
         flow.head("Waived")
-        for n, finding in waived:
-            flow.paragraph(f"{n}  {finding.title}: {finding.waived}", ink.SMALL)
+    for waiver in waivers:
+        about = ", ".join(
+            f"{n}  {f.title}" for n, f in numbered(plan) if f.waived and waiver.answers_for(f.code, f.where)
+        )
+        flow.paragraph(f"{about or waiver.code}: {waiver.words}", ink.SMALL)
     if plan.best is None:  # else it stands under the order of work
         flow.gap()
         flow.paragraph(CAUTION, ink.SMALL, colour=ink.INK2)

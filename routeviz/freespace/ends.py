@@ -26,9 +26,9 @@ def _keep_clear(keep: KeepOut, half_in: float, flange_in: float) -> KeepClear | 
         return None
     reach = half_in + math.sqrt(keep.distance_in**2 - keep.away_in**2) if apart else 0.0
     body = 0.0 if keep.away_in > 0 else flange_in
-    return KeepClear(
-        keep.id, keep.label, (down(keep.lo[0]), down(keep.lo[1])), (up(keep.hi[0]), up(keep.hi[1])), up(reach), up(body)
-    )
+    above = None if keep.above_in is None else up(keep.hi[1] + half_in + keep.above_in)
+    lo, hi = (down(keep.lo[0]), down(keep.lo[1])), (up(keep.hi[0]), up(keep.hi[1]))
+    return KeepClear(keep.id, keep.label, lo, hi, up(reach), up(body), above)
 
 
 def exits(faces: tuple[ExitFace, ...], scene: Scene, section: SectionSize) -> tuple[Exit, ...]:

@@ -67,8 +67,8 @@ class Barrier:
 class KeepClear:
     """A rectangle on a face that the opening's centre must keep away from.
 
-    The centre lies at least `reach` from the rectangle (rounded corners), and outside the rectangle grown by
-    `flange` on all sides (square corners).
+    The centre lies at least `reach` from the rectangle (rounded corners) or at `above` or higher along the face's
+    second axis, and outside the rectangle grown by `flange` on all sides (square corners).
     """
 
     id: str
@@ -77,6 +77,11 @@ class KeepClear:
     hi: tuple[int, int]
     reach: int
     flange: int
+    above: int | None = None
+
+    def holds_off(self, v: int) -> bool:
+        """Tell whether the reach counts at a coordinate along the face's second axis."""
+        return self.above is None or v < self.above
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +118,7 @@ class Exit:
             du = np.maximum(np.maximum(k.lo[0] - u, u - k.hi[0]), 0)
             dv = np.maximum(np.maximum(k.lo[1] - v, v - k.hi[1]), 0)
             away = np.hypot(du, dv)
-            ok = ok & (away >= k.reach)
+            ok = ok & ((away >= k.reach) | (False if k.above is None else v >= k.above))
             ok = ok & ~((u > k.lo[0] - k.flange) & (u < k.hi[0] + k.flange)
                         & (v > k.lo[1] - k.flange) & (v < k.hi[1] + k.flange))  # fmt: skip
         return ok

@@ -11,6 +11,7 @@ is where the rest of the program imports all of them from.
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import dataclass, field
 
 from routeviz.model.equipment import (
@@ -145,6 +146,16 @@ class Waiver:
     code: str
     reason: str
     by: str = ""
+
+    def answers_for(self, code: str, things: Collection[str]) -> bool:
+        """Tell whether it answers for a rule's finding about these things; ``CODE:thing`` answers for one thing alone."""
+        own, _, thing = self.code.strip().partition(":")
+        return own.upper() == code and (not thing or thing in things)
+
+    @property
+    def words(self) -> str:
+        """Give the reason and who answers."""
+        return self.reason + (f" ({self.by})" if self.by else "")
 
 
 @dataclass(frozen=True, slots=True)

@@ -213,6 +213,7 @@ class KeepOut:
     hi: tuple[float, float]
     distance_in: float  # wanted between thing and the cap's opening; 0 when only the body counts
     away_in: float = 0.0
+    above_in: float | None = None  # so far over its top the cap's opening may be at any distance
 
 
 @dataclass(frozen=True, slots=True)

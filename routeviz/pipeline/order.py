@@ -23,7 +23,7 @@ from routeviz.pipeline.answer import answer, second_line, verdict
 from routeviz.rules import Profile
 from routeviz.units import length_text
 
-__all__ = ["NOTHING_COUNTED", "conclude", "plan", "scene_findings", "settle"]
+__all__ = ["NOTHING_COUNTED", "conclude", "framed", "plan", "scene_findings", "settle"]
 
 NOTHING_COUNTED = TakeOff((), (), (), (), (), (), ())  # the parts of a plan that is only weighed, not built
 Progress = Callable[[str], None]
@@ -57,6 +57,11 @@ def settle(scene: Scene, profile: Profile) -> Scene:
         f"chosen within {length_text(window.low_in, metric=scene.metric)} to {length_text(window.high_in, metric=scene.metric)}",
     )
     return replace(scene, hood=replace(scene.hood, mount_in=chosen), assumptions=(*scene.assumptions, note))
+
+
+def framed(scene: Scene, profile: Profile) -> Frame:
+    """Frame a settled scene, with what a cap must keep away from by a profile and the scene's waivers."""
+    return rules.bounded(framing.frame(scene, rules.keep_away(profile)), profile, scene.rules.waivers)
 
 
 def plan(
@@ -98,7 +103,7 @@ def plan(
     profile = rules.profile(scene.rules.profile, file=scene.file)
     scene = settle(scene, profile)
     with clock("frame"):
-        frame = framing.frame(scene, rules.keep_away(profile))
+        frame = framed(scene, profile)
         scene = replace(
             scene, assumptions=(*scene.assumptions, *framing.assumptions(scene), *takeoff.assumptions(scene))
         )
@@ -122,7 +127,7 @@ def scene_findings(scene: Scene) -> tuple[Finding, ...]:
     """Give the findings that hold whatever the route: heights, cover, room for the hood. No search, so it is quick."""
     profile = rules.profile(scene.rules.profile, file=scene.file)
     scene = settle(scene, profile)
-    return rules.check_scene(scene, framing.frame(scene, rules.keep_away(profile)), profile)
+    return rules.check_scene(scene, framed(scene, profile), profile)
 
 
 def _searched(

@@ -54,6 +54,9 @@ def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
         out += [_way_out(o, width, metric) for o in plan.options]
     out.append(_head("Findings"))
     out.append(findings_text(plan.all_findings, metric=metric, width=width))
+    if plan.scene.rules.waivers:
+        out.append(_head("Waived"))
+        out += [wrap(f"{w.code}: {w.words}", width, "  ") for w in plan.scene.rules.waivers]
     best = plan.best
     if best:
         out.append(_head("Air"))

@@ -3,7 +3,7 @@
 from routeviz.rules.check import check, check_route, check_scene, scene_mistakes
 from routeviz.rules.context import Context
 from routeviz.rules.cuts import Cut, bore, cut_by, cut_of, hole_box, notch, severing
-from routeviz.rules.distances import keep_away
+from routeviz.rules.distances import bounded, keep_away
 from routeviz.rules.explanation import Explanation, LimitRow, codes, explain
 from routeviz.rules.members import hole_limit_in, member_code, member_verdict
 from routeviz.rules.openings import header_rule
@@ -28,6 +28,7 @@ __all__ = [
     "all_rules",
     "blocker_rulings",
     "bore",
+    "bounded",
     "check",
     "check_route",
     "check_scene",

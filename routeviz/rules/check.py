@@ -26,9 +26,8 @@ def _waived(finding: Finding, waivers: tuple[Waiver, ...]) -> Finding:
     if finding.state not in (State.BROKEN, State.CLOSE, State.NOT_CHECKED):
         return finding
     for waiver in waivers:
-        code, _, thing = waiver.code.strip().partition(":")
-        if code.upper() == finding.code and (not thing or thing in finding.where):
-            return replace(finding, waived=waiver.reason + (f" ({waiver.by})" if waiver.by else ""))
+        if waiver.answers_for(finding.code, finding.where):
+            return replace(finding, waived=waiver.words)
     return finding
 
 

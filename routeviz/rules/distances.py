@@ -3,20 +3,22 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from routeviz import catalog
 from routeviz.model.finding import Finding
 from routeviz.model.route import Route, Termination
-from routeviz.model.scene import OutdoorKind, SectionSize
+from routeviz.model.scene import OutdoorKind, SectionSize, Waiver
 from routeviz.model.solids import ExitFace, FaceKind, Frame, KeepOut
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import Named, at_least, judge_number, not_checked
 from routeviz.rules.profiles import Limit, Profile
+from routeviz.rules.registry import all_rules
 from routeviz.rules.sections import half_sizes
 
-__all__ = ["Meeting", "aside_in", "distance_findings", "keep_away", "meetings", "opening_gap_in"]
+__all__ = ["Meeting", "aside_in", "bounded", "distance_findings", "keep_away", "meetings", "opening_gap_in"]
 
 
 def keep_away(profile: Profile) -> dict[str, float]:
@@ -32,6 +34,33 @@ def keep_away(profile: Profile) -> dict[str, float]:
         if limit is not None and row["hard"]:
             found[kind] = limit.number
     return found
+
+
+def bounded(frame: Frame, profile: Profile, waivers: Sequence[Waiver] = ()) -> Frame:
+    """Give a frame whose caps need not keep a distance that a height excuses, or that someone has waived."""
+    return replace(frame, faces=tuple(_face_bounded(face, profile, waivers) for face in frame.faces))
+
+
+def _face_bounded(face: ExitFace, profile: Profile, waivers: Sequence[Waiver]) -> ExitFace:
+    rows = catalog.table("rules")["outdoors"]
+
+    def own(keep: KeepOut) -> KeepOut:
+        row = rows.get(keep.kind)
+        if row is None:
+            return keep
+        waived = any(w.answers_for(_code_of(row["limit"]), (keep.id,)) for w in waivers)
+        above = profile.get(row["above"]) if "above" in row and face.kind is not FaceKind.ROOF else None
+        return replace(
+            keep, distance_in=0.0 if waived else keep.distance_in, above_in=None if above is None else above.number
+        )
+
+    return replace(face, keep_outs=tuple(own(keep) for keep in face.keep_outs))
+
+
+@lru_cache
+def _code_of(limit: str) -> str:
+    """Give the rule that judges a cap's distance by this limit."""
+    return next(rule.code for rule in all_rules() if limit in rule.limits and rule.code.startswith("TRM-"))
 
 
 @dataclass(frozen=True, slots=True)

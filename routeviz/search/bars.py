@@ -124,7 +124,7 @@ def _kept_out(route: Trace) -> Iterator[Blocker]:
         away = float(np.hypot(max(keep.lo[0] - u, u - keep.hi[0], 0), max(keep.lo[1] - v, v - keep.hi[1], 0)))
         square = max(keep.lo[0] - u, u - keep.hi[0], keep.lo[1] - v, v - keep.hi[1])
         short = max(keep.reach - away, float(keep.flange - square))
-        if away < keep.reach or square < keep.flange:
+        if (away < keep.reach and keep.holds_off(v)) or square < keep.flange:
             yield Blocker(keep.id, keep.label, short / TICKS_PER_IN, _inches(end), "keep-out")
     if not (leave.lo[0] <= u <= leave.hi[0] and leave.lo[1] <= v <= leave.hi[1]):
         yield Blocker(leave.face, f"the edge of {leave.label}", 0.0, _inches(end), "keep-out")

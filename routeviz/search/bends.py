@@ -66,11 +66,12 @@ def _kept(leave: Exit, axis: int, other: int) -> Spans:
         return [(-_FAR, _FAR)]
     for keep in leave.keep_clear:
         beside = max(keep.lo[1 - side] - other, other - keep.hi[1 - side], 0)
-        if beside < keep.reach:
+        if beside < keep.reach and (side == 1 or keep.holds_off(other)):
             far = keep.reach**2 - beside**2
             root = isqrt(far)
             reach = root + (root * root < far)
-            found.append((keep.lo[side] - reach, keep.hi[side] + reach))
+            top = keep.hi[side] + reach
+            found.append((keep.lo[side] - reach, top if side == 0 or keep.above is None else min(top, keep.above)))
         if keep.lo[1 - side] - keep.flange < other < keep.hi[1 - side] + keep.flange:
             found.append((keep.lo[side] - keep.flange, keep.hi[side] + keep.flange))
     return found

@@ -121,6 +121,7 @@ def constants(
             for keep in face.keep_clear:
                 for grow in {0, keep.reach, keep.flange} if keep.reach else {keep.flange}:
                     edges |= {keep.lo[side] - grow, keep.hi[side] + grow}
+                edges |= {keep.above} if side == 1 and keep.above is not None else set()
             values[axis].update(v for v in edges if face.lo[side] <= v <= face.hi[side])
         for axis, value in _rounded(face, collars):
             values[axis].add(value)

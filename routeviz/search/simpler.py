@@ -213,7 +213,7 @@ def _kept_out(way: _Way, x: int) -> Iterator[Blocker]:
     v = way.at[1]
     for keep in way.exit.keep_clear:
         away = np.hypot(max(keep.lo[0] - x, x - keep.hi[0], 0), max(keep.lo[1] - v, v - keep.hi[1], 0))
-        if away < keep.reach:
+        if away < keep.reach and keep.holds_off(v):
             plane = float(way.exit.rise[0]) if way.exit.axis == 1 else float(way.exit.end(np.int64(x), np.int64(v)))  # type: ignore[arg-type]
             point = (float(x), plane, float(v)) if way.exit.axis == 1 else (float(x), float(v), plane)
             yield Blocker(keep.id, keep.label, float(keep.reach - away) / TICKS_PER_IN, _inches(point), "keep-out")

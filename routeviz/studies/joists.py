@@ -8,7 +8,7 @@ import statistics
 from dataclasses import replace
 from typing import Any
 
-from routeviz import framing, freespace, pipeline, rules, search
+from routeviz import freespace, pipeline, rules, search
 from routeviz.errors import LengthError
 from routeviz.geometry import bounds
 from routeviz.model.path import WhyNot
@@ -89,7 +89,7 @@ def joist_preview(scene: Scene, marks_in: tuple[float, ...], *, offset: bool = F
     changed = replace(scene, ceiling=replace(scene.ceiling, joists=moved))
     profile = rules.profile(scene.rules.profile, file=scene.file)
     settled = pipeline.settle(changed, profile)
-    frame = framing.frame(settled, rules.keep_away(profile))
+    frame = pipeline.framed(settled, profile)
     section = settled.duct.sections[0]
     up = [w for w in _why(settled, frame) if w.wanted == "straight up"]
     joists = _joists(frame, marks_in, along=along)

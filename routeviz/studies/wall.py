@@ -81,7 +81,7 @@ def wall_plans(
     profile = rules.profile(scene.rules.profile, file=scene.file)
     scene = pipeline.settle(replace(scene, as_built=None), profile)
     mount = scene.hood.mount_in or 0.0
-    framed = framing.frame(scene, rules.keep_away(profile))
+    framed = pipeline.framed(scene, profile)
     space = freespace.carve(framed, scene, scene.duct.sections[0])
     shifts = [x - scene.hood.centre_in for x in positions_in]
     lifts = [h - mount for h in heights_in]

@@ -61,15 +61,15 @@ class Opening:
     rise: tuple[float, float, float]
     lo: tuple[int, int]
     hi: tuple[int, int]
-    keep: list[tuple[tuple[int, int], tuple[int, int], int, int]] = field(default_factory=list)
+    keep: list[tuple[tuple[int, int], tuple[int, int], int, int, int | None]] = field(default_factory=list)
 
     def end(self, u: int, v: int) -> int | None:
         """Where a duct at (u, v) ends, or None where it may not."""
         if not (self.lo[0] <= u <= self.hi[0] and self.lo[1] <= v <= self.hi[1]):
             return None
-        for lo, hi, reach, flange in self.keep:
+        for lo, hi, reach, flange, above in self.keep:
             du, dv = max(lo[0] - u, u - hi[0], 0), max(lo[1] - v, v - hi[1], 0)
-            if math.sqrt(du * du + dv * dv) < reach - 1e-12:
+            if math.sqrt(du * du + dv * dv) < reach - 1e-12 and not (above is not None and v >= above):
                 return None
             if lo[0] - flange < u < hi[0] + flange and lo[1] - flange < v < hi[1] + flange:
                 return None

@@ -67,7 +67,7 @@ def test_the_least_shift_is_what_trying_every_place_finds() -> None:
             nearer, lifted, told = min(nearer, least), min(lifted, lift), told + 1
     assert told > 20 * SCALE
     assert freed > 15 * SCALE
-    assert raised > 2 * SCALE
+    assert raised >= 2 * SCALE
 
 
 def fewest_at(world: World, shift_in: float) -> int:

@@ -29,6 +29,9 @@ def problem(rng: np.random.Generator, number: int) -> tuple[World, FreeSpace, di
     u, v = (t for t in range(3) if t != axis)
     at = float(world.hi[axis] if sign > 0 else world.lo[axis])
     wide = Opening(axis, sign, (at, 0.0, 0.0), (world.lo[u] + 1, world.lo[v] + 1), (world.hi[u] - 1, world.hi[v] - 1))
+    if number % 3 == 0:  # a thing near it, from which a cap keeps its distance unless it is well above
+        low = int(rng.integers(world.lo[u], world.hi[u])), int(rng.integers(world.lo[v], world.hi[v]))
+        wide.keep.append((low, (low[0] + 2, low[1] + 1), int(rng.integers(2, 6)), 1, low[1] + int(rng.integers(2, 5))))
     world = replace(world, openings=[*world.openings, wide])
     if number % 2:
         world = replace(world, room=[], covered=False)

@@ -99,8 +99,10 @@ def _openings(rng: np.random.Generator, lo: tuple[int, ...], hi: tuple[int, ...]
         keep = []
         if rng.random() < 0.5:
             k = int(rng.integers(lo[u], hi[u])), int(rng.integers(lo[v], hi[v]))
-            keep.append((k, (k[0] + int(rng.integers(0, 4)), k[1] + int(rng.integers(0, 4))),
-                         int(rng.integers(0, 5)) if rounded else 0, int(rng.integers(0, 4))))  # fmt: skip
+            far = k[0] + int(rng.integers(0, 4)), k[1] + int(rng.integers(0, 4))
+            reach, flange = int(rng.integers(0, 5)) if rounded else 0, int(rng.integers(0, 4))
+            above = far[1] + int(rng.integers(0, 4)) if rounded and rng.random() < 0.5 else None
+            keep.append((k, far, reach, flange, above))
         at = hi[axis] - int(rng.integers(0, 3)) if sign > 0 else lo[axis] + int(rng.integers(0, 3))
         found.append(Opening(axis, sign, (float(at), 0.0, 0.0), (a[0], b[0]), (a[1], b[1]), keep))
     return found
