@@ -6,7 +6,8 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.flat import duct_outlines, flat
 from routeviz.drawings.house import View
 from routeviz.drawings.primitives import Anchor, Face, Point
-from routeviz.drawings.sketch import Rect, Sketch, overlaps
+from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.taken import Rect, overlaps
 from routeviz.model.finding import Finding, State
 from routeviz.model.plan import Plan
 
@@ -115,8 +116,8 @@ def _free_spot(sketch: Sketch, tip: Point, taken: list[Rect], *, over_lines: boo
         ):
             x, y = tip[0] + a * reach, tip[1] + b * reach
             spot = (x - 0.3, y - 1.0, x + 8.0, y + 3.2)
-            if not sketch.is_free(spot) or any(overlaps(spot, box) for box in taken):
+            if not sketch.taken.is_free(spot) or any(overlaps(spot, box) for box in taken):
                 continue
-            if over_lines or not sketch.is_struck(spot):
+            if over_lines or not sketch.taken.is_struck(spot):
                 return x, y
     return None
