@@ -11,7 +11,7 @@ from routeviz.drawings.lettering import wrapped
 from routeviz.drawings.primitives import Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, right_text, scale_name, section_title
 from routeviz.drawings.sketch import Frame2, Sketch
-from routeviz.drawings.tape import TAPE_HEIGHT, draw_tape
+from routeviz.drawings.tape import TAPE_FOOT, TAPE_HEIGHT, draw_tape
 from routeviz.drawings.words import figure, length, unit_note
 from routeviz.model.path import Blocker
 from routeviz.model.plan import Option, Plan
@@ -41,7 +41,7 @@ def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
     wall = plan.scene.wall(WallSide.HOOD).thickness_in
     plan_low = bottom + 1.0
     y_origin = plan_low + PLAN_DEPTH_IN * mm
-    tape_base = y_origin + wall * mm + 1.5
+    tape_base = y_origin + wall * mm + TAPE_FOOT
     low_y = tape_base + TAPE_HEIGHT + 7.0
     z_low = _lowest_in(plan)
     z_high = min(highest_in(plan, option), z_low + (top - 9.5 - low_y) / mm)

@@ -9,7 +9,7 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.caps import cap_foot_in, cap_size_in, draw_cap
 from routeviz.drawings.elevation import break_line, number_members
 from routeviz.drawings.flags import draw_flags
-from routeviz.drawings.flat import ends_of, flat
+from routeviz.drawings.flat import clipped, ends_of, flat
 from routeviz.drawings.hood import draw_hood_front, draw_hood_side
 from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, fits_scale
 from routeviz.drawings.primitives import Anchor, Face
@@ -130,10 +130,10 @@ def _cooktop(sketch: Sketch, view: View, scene: Scene, plane: Cut) -> None:
     else:
         a, b = cook.centre_in - cook.width_in / 2, cook.centre_in + cook.width_in / 2
         slab = (max(view.region[0], 0.0), min(view.region[2], scene.kitchen.width_in))
-    if cook.height_in < view.region[1]:
-        return
-    sketch.rect(view.at(slab[0], cook.height_in - 1.5), view.at(slab[1], cook.height_in), ink.FINE, fill=ink.STONE)
-    sketch.rect(view.at(a, cook.height_in - 0.2), view.at(b, cook.height_in + 0.5), ink.FINE, fill=ink.DARK)
+    for (u0, u1), below, above, fill in ((slab, 1.5, 0.0, ink.STONE), ((a, b), 0.2, 0.5, ink.DARK)):
+        low, high = cook.height_in - below, cook.height_in + above
+        for piece in clipped(((u0, low), (u1, low), (u1, high), (u0, high)), view.region):
+            sketch.path([view.at(*p) for p in piece], ink.FINE, fill=fill, closed=True)
 
 
 def _centre_line(sketch: Sketch, view: View, route: Route) -> None:
