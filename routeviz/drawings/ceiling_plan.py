@@ -66,9 +66,11 @@ def draw_joist_plan(sketch: Sketch, view: View, plan: Plan, option: Option | Non
     x, y = view.at(scene.hood.centre_in - scene.hood.width_in / 2 + 1.0, -scene.hood.depth_in + 1.2)
     right_x = view.at(scene.hood.centre_in + scene.hood.width_in / 2 - 1.0, 0)[0]
     if view.region[1] <= -scene.hood.depth_in:
-        sketch.label(
-            [((x, y), Anchor.LEFT), ((right_x, y), Anchor.RIGHT)], "hood", ink.LEAST, colour=ink.INK2, halo=ink.WHITE
-        )
+        lifts = (0.0, 4.0, 8.0, 12.0)
+        places = [
+            (at, anchor) for k in lifts for at, anchor in (((x, y + k), Anchor.LEFT), ((right_x, y + k), Anchor.RIGHT))
+        ]
+        sketch.label(places, "hood", ink.LEAST, colour=ink.INK2, halo=ink.WHITE)
 
 
 def _bar(sketch: Sketch, view: View, plan: Plan, solid: Solid, level: float) -> None:

@@ -45,13 +45,14 @@ def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
     low_y = tape_base + TAPE_HEIGHT + 7.0
     z_low = _lowest_in(plan)
     z_high = min(highest_in(plan, option), z_low + (top - 9.5 - low_y) / mm)
+    sketch = sheet.sketch.left_of(column - 2.0)
     elevation = View(1, Frame2((x_origin, low_y - z_low * mm), mm), (u0, z_low, u1, z_high))
-    draw_elevation(sheet.sketch, elevation, plan, option)
+    draw_elevation(sketch, elevation, plan, option)
     below = View(2, Frame2((x_origin, y_origin), mm), (u0, -PLAN_DEPTH_IN, u1, wall))
-    draw_joist_plan(sheet.sketch, below, plan, option)
+    draw_joist_plan(sketch, below, plan, option)
     _plan_title(sheet, plan, left, y_origin)
     pointer = plan.scene.hood.centre_in
-    draw_tape(sheet.sketch, x_origin, tape_base, plan.scene.kitchen.width_in, mm, metric=plan.scene.metric, pointer_in=pointer,
+    draw_tape(sketch, x_origin, tape_base, plan.scene.kitchen.width_in, mm, metric=plan.scene.metric, pointer_in=pointer,
               pointer_words=figure(pointer, plan.scene), region=(u0, u1))  # fmt: skip
     _right_side(sheet, plan, option, column, right)
     return sheet

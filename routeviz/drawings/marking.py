@@ -50,14 +50,15 @@ def marking_sheet(
     x0 = left + 15.0
     y0 = bottom + 5.0 + max(0.0, (room[1] - (v1 - v0) * mm) / 2)
     view = View(1, Frame2((x0 - u0 * mm, y0 - v0 * mm), mm), (u0, v0, u1, v1))
-    _wall(sheet.sketch, view, plan)
-    _lines(sheet.sketch, view, plan)
-    _stud_numbers(sheet.sketch, view, plan.frame)
-    _holes(sheet.sketch, view, holes)
-    draw_marks(sheet.sketch, view, marks, names=True)
-    _dimensions(sheet.sketch, view, scene, marks)
-    _electrical(sheet.sketch, view, scene)
-    _free_lines(sheet.sketch, view, scene, free)
+    sketch = sheet.sketch.left_of(right - _COLUMN - 2.0)
+    _wall(sketch, view, plan)
+    _lines(sketch, view, plan)
+    _stud_numbers(sketch, view, plan.frame)
+    _holes(sketch, view, holes)
+    draw_marks(sketch, view, marks, names=True)
+    _dimensions(sketch, view, scene, marks)
+    _electrical(sketch, view, scene)
+    _free_lines(sketch, view, scene, free)
     draw_table(sheet, plan, marks, free, (right - _COLUMN, right), stop=option is None)
     return sheet
 

@@ -11,7 +11,7 @@ from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.lettering import width
 from routeviz.drawings.oldholes import draw_old_holes
 from routeviz.drawings.primitives import Anchor
-from routeviz.drawings.roof import draw_roof, roof_distances, roof_extent
+from routeviz.drawings.roof import draw_roof, name_roof, roof_distances, roof_extent
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.words import figure, unit_note
@@ -66,7 +66,7 @@ def draw_outside(
     y0 = bottom + 9.0 + max(0.0, (room[1] - high) / 2)
     origin = (x0 - u0 * mm if flip > 0 else x0 + u1 * mm, y0 - v0 * mm)
     view = View(face.axis, Frame2(origin, mm, flip), (u0, v0, u1, v1))
-    sketch = sheet.sketch
+    sketch = sheet.sketch.left_of(right + 4.0)
     if roof:
         draw_roof(sketch, view, face, plan.scene, flat(route.termination.point, face.axis))
     else:
@@ -75,6 +75,8 @@ def draw_outside(
         if thing.kind not in _EDGES:
             _thing(sketch, view, thing)
     draw_cap(sketch, view, route, plan.scene, plan.frame)
+    if roof:
+        name_roof(sketch, view, face)
     middle = face.at_in if not roof else route.termination.point[2]
     draw_old_holes(sketch, view, plan.scene, route, (middle - _SKIN_IN, middle + _SKIN_IN))
     _distances(sketch, view, face, route, plan.scene)

@@ -40,6 +40,13 @@ class Sketch:
     def __post_init__(self) -> None:
         self.taken = Taken(self.bounds)
 
+    def left_of(self, x: float) -> Sketch:
+        """Give the part of the same drawing whose labels keep left of `x`, beside a column of text."""
+        left, low, right, high = self.bounds
+        part = Sketch((left, low, min(right, x), high), self.items)
+        part.taken = Taken(part.bounds, self.taken.boxes, self.taken.lines)
+        return part
+
     # shapes -------------------------------------------------------------------------------------------------------
     def path(
         self, points: Sequence[Point], weight: float = ink.MEDIUM, *, colour: str = ink.INK, fill: str | None = None,

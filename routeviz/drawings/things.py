@@ -45,7 +45,12 @@ def _shown(scene: Scene, frame: Frame) -> Iterator[Solid]:
     holes = {t.id for t in scene.obstacles if t.kind is ObstacleKind.HOLE}  # drawn dashed, over what hides them
     for solid in frame.solids:
         low, high = ends_of(solid.shape, 1)
-        if solid.id not in holes and solid.space == "kitchen" and low >= -_NEAR_WALL_IN - 40.0 and high >= -_NEAR_WALL_IN:
+        if (
+            solid.id not in holes
+            and solid.space == "kitchen"
+            and low >= -_NEAR_WALL_IN - 40.0
+            and high >= -_NEAR_WALL_IN
+        ):
             yield solid
 
 
@@ -64,7 +69,9 @@ def name_things(sketch: Sketch, view: View, scene: Scene, frame: Frame) -> None:
     hidden = [_on_page(view, r) for r in hood_front_boxes(scene)]
     for solid in _shown(scene, frame):
         if solid.kind is SolidKind.GLAZING and solid.side is WallSide.HOOD:
-            opens = any(o.operable and solid.id == f"{WallSide.HOOD}-{o.id}" for o in scene.wall(WallSide.HOOD).openings)
+            opens = any(
+                o.operable and solid.id == f"{WallSide.HOOD}-{o.id}" for o in scene.wall(WallSide.HOOD).openings
+            )
             _name(sketch, view, solid, f"{solid.label}{', opens' if opens else ''}", hidden)
         elif solid.kind in _NAMED and solid.side in (None, WallSide.HOOD):
             _name(sketch, view, solid, solid.label.removeprefix("other "), hidden)
@@ -87,7 +94,9 @@ def _name(sketch: Sketch, view: View, solid: Solid, words: str, hidden: Sequence
             return
     tip = next((p for p in spots if not any(overlaps((*p, *p), h) for h in hidden)), None)
     if tip is not None:  # else the hood hides it
-        places = [(tip[0] + s * a, tip[1] + b) for a in (8.0, 13.0, 19.0) for b in (-6.0, 6.0, -10.0, 10.0) for s in (1, -1)]
+        places = [
+            (tip[0] + s * a, tip[1] + b) for a in (8.0, 13.0, 19.0) for b in (-6.0, 6.0, -10.0, 10.0) for s in (1, -1)
+        ]
         sketch.note(tip, words, places, ink.LEAST, colour=ink.INK2, halo=ink.WALL)
 
 
