@@ -159,8 +159,7 @@ def _dimensions(sketch: Sketch, view: View, plan: Plan, option: Option | None) -
     sketch.line(view.at(x, low + 4.0), view.at(x, top_line), ink.HAIR, colour=ink.UP, dash=ink.CENTRE_DASH)
     px, py = view.at(x, top_line)
     ends = [((px + 1.2, py - 2.0), Anchor.LEFT), ((px - 1.2, py - 2.0), Anchor.RIGHT)]
-    if sketch.label(ends, "hood centre", ink.LEAST, colour=ink.UP, halo=ink.WHITE) is None:
-        sketch.note((px, py), "hood centre", (), ink.LEAST, colour=ink.UP, halo=ink.WHITE)
+    sketch.label(ends, "hood centre", ink.LEAST, colour=ink.UP, halo=ink.WHITE, tip=(px, py))
     ceiling = ceiling_over_hood_in(scene)
     edge_x = view.at(max(left, 0.0), 0.0)[0]
     y0, y1 = view.at(0.0, cook.height_in)[1], view.at(0.0, ceiling)[1]

@@ -102,15 +102,18 @@ class Sketch:
 
     def label(
         self, places: Iterable[tuple[Point, Anchor]], words: str, size: float = ink.SMALL, face: Face = Face.SANS, *,
-        colour: str = ink.INK, turn: int = 0, halo: str | None = None, roam: float = 0.0,
+        colour: str = ink.INK, turn: int = 0, halo: str | None = None, roam: float = 0.0, tip: Point | None = None,
     ) -> Text | None:  # fmt: skip
         """Write a text at the first of the places where it meets neither a text, a bold line nor the sheet's edge.
 
-        Where all are taken it looks on round the first, up to `roam` mm away; None where it finds no room.
+        Where all are taken it looks on round the first, up to `roam` mm away, then with a leader to `tip`; None where it
+        finds no room.
         """
         words = plain(words)
         wanted = [Text(at, words, size, face, anchor, colour, turn, halo) for at, anchor in places]
         made = self.taken.first_clear(wanted) or self.taken.nearest_clear(wanted[0], roam)
+        if made is None and tip is not None:
+            return self.note(tip, words, (), size, face=face, colour=colour, halo=halo)
         return self._write(made) if made is not None else None
 
     def note(
@@ -175,8 +178,7 @@ class Sketch:
         places = [*beside, *places] if over_by > _LONG_OVER else [*places, *beside]
         places += [((middle, first + k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (1.1, 2.2, 3.3)]
         places += [((middle, second - k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (0, 1.1, 2.2)]
-        if self.label(places, words, size, Face.NARROW_BOLD, halo=halo) is None:
-            self.note((middle, y), words, (), size, face=Face.NARROW_BOLD, halo=halo)
+        self.label(places, words, size, Face.NARROW_BOLD, halo=halo, tip=(middle, y))
         self.reserve((a, y - 0.02, b, y + 0.02))
 
     def dim_up(
@@ -217,8 +219,7 @@ class Sketch:
         flat = flat if right else flat[::-1]
         flat += [((x, b + 1.6), Anchor.MIDDLE), ((x, a - 1.6 - 0.74 * size), Anchor.MIDDLE)]
         flat += [((p[0], p[1] + k), n) for k in (2.8, -2.8, 5.6, -5.6) for p, n in flat[:2]]
-        if self.label(flat, words, size, Face.NARROW_BOLD, halo=halo) is None:
-            self.note((x, (a + b) / 2), words, (), size, face=Face.NARROW_BOLD, halo=halo)
+        self.label(flat, words, size, Face.NARROW_BOLD, halo=halo, tip=(x, (a + b) / 2))
 
 
 def hatch_lines(outline: Sequence[Point], step: float, angle: float) -> list[tuple[Point, Point]]:
