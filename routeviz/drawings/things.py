@@ -93,11 +93,12 @@ def _name(sketch: Sketch, view: View, solid: Solid, words: str, hidden: Sequence
         if inside and sketch.label(inside, words, ink.LEAST, colour=ink.INK2, turn=turn, halo=fill):
             return
     tip = next((p for p in spots if not any(overlaps((*p, *p), h) for h in hidden)), None)
-    if tip is not None:  # else the hood hides it
-        places = [
-            (tip[0] + s * a, tip[1] + b) for a in (8.0, 13.0, 19.0) for b in (-6.0, 6.0, -10.0, 10.0) for s in (1, -1)
-        ]
-        sketch.note(tip, words, places, ink.LEAST, colour=ink.INK2, halo=ink.WALL)
+    if tip is None:
+        tip, words = spots[0], f"{words}, behind the hood"
+    places = [
+        (tip[0] + s * a, tip[1] + b) for a in (8.0, 13.0, 19.0) for b in (-6.0, 6.0, -10.0, 10.0) for s in (1, -1)
+    ]
+    sketch.note(tip, words, places, ink.LEAST, colour=ink.INK2, halo=ink.WALL)
 
 
 def _text(at: Point, words: str, turn: int) -> Text:
