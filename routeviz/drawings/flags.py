@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flat import duct_outlines, flat
-from routeviz.drawings.house import View
+from routeviz.drawings.flat import flat
+from routeviz.drawings.house import View, duct_boxes
 from routeviz.drawings.primitives import Anchor, Face, Point
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.taken import Rect, overlaps
@@ -63,7 +63,7 @@ def draw_flags(sketch: Sketch, view: View, plan: Plan, plane: float | None = Non
     With a `plane`, only findings within a foot of it belong to the view.
     """
     planted: dict[tuple[float, float], int] = {}
-    taken = _duct_boxes(view, plan)
+    taken = duct_boxes(view, plan.best.route) if plan.best is not None else []
     for number, finding in numbered(plan):
         if finding.place is None or finding.state not in (State.BROKEN, State.CLOSE):
             continue
@@ -88,18 +88,6 @@ def draw_flags(sketch: Sketch, view: View, plan: Plan, plane: float | None = Non
         sketch.line((x, y - 0.6), tip, ink.FINE)
         flag(sketch, x, y, finding.state, number)
         sketch.reserve((x, y - 0.8, x + 7.8, y + 3.0))
-
-
-def _duct_boxes(view: View, plan: Plan) -> list[Rect]:
-    """Give the boxes on the page that the duct's parts cover; marks keep off them where there is room beside."""
-    boxes: list[Rect] = []
-    for part in plan.best.route.parts if plan.best is not None else ():
-        if part.length_in <= 0:
-            continue
-        corners = [view.at(*p) for outline in duct_outlines(part, view.axis) for p in outline]
-        xs, ys = [p[0] for p in corners], [p[1] for p in corners]
-        boxes.append((min(xs), min(ys), max(xs), max(ys)))
-    return boxes
 
 
 def _free_spot(sketch: Sketch, tip: Point, taken: list[Rect], *, over_lines: bool = True) -> Point | None:

@@ -118,18 +118,19 @@ class Sketch:
 
     def note(
         self, tip: Point, words: str, places: Iterable[Point], size: float = ink.SMALL, *, face: Face = Face.SANS,
-        colour: str = ink.INK, halo: str | None = None, short: str = "",
+        colour: str = ink.INK, halo: str | None = None, short: str = "", avoid: Sequence[Rect] = (),
     ) -> Text | None:  # fmt: skip
         """Write a text at the first clear place with a leader to `tip`; it reads away from the tip.
 
-        Where all are taken the `short` words are tried, then they stand as near to the tip as there is room.
+        Where all are taken the `short` words are tried, then they stand as near to the tip as there is room. Boxes to
+        `avoid` are written over, or led through, only where nothing else is left.
         """
         lead = [Text(tip, plain(w), size, face, Anchor.LEFT, colour, 0, halo) for w in (words, short) if w]
         spots = [(p, Anchor.LEFT if p[0] >= tip[0] else Anchor.RIGHT) for p in places]
         made = None
         for text in lead:
-            made = made or self.taken.first_clear([replace(text, at=p, anchor=a) for p, a in spots])
-        made = made or self.taken.ring_clear(lead[-1], tip)
+            made = made or self.taken.led_clear([replace(text, at=p, anchor=a) for p, a in spots], tip, avoid)
+        made = made or self.taken.ring_clear(lead[-1], tip, avoid)
         if made is None:
             return None
         side = -0.7 if made.anchor is Anchor.LEFT else 0.7

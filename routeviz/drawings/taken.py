@@ -57,11 +57,25 @@ class Taken:
         """Move a text as little as gives it room, at most `roam` mm."""
         return self.first_clear([_moved(text, step) for step in _round(roam)]) if roam > 0 else None
 
-    def ring_clear(self, text: Text, tip: Point) -> Text | None:
-        """Put a text with a leader as near to its tip as there is room; rather where the leader meets no other text."""
-        wanted = list(_beside(text, tip))
-        apart = [t for t in wanted if not any(crosses(b, (*t.at, *tip)) for b in self.boxes)]
-        return self.first_clear(apart) or self.first_clear(wanted)
+    def led_clear(self, wanted: Iterable[Text], tip: Point, avoid: Sequence[Rect] = ()) -> Text | None:
+        """Give the first clear text of those with a leader to `tip`.
+
+        Rather off the boxes to `avoid`, then with the leader too, then where the leader meets no other text.
+        """
+
+        def poor(text: Text) -> tuple[bool, bool, bool]:
+            lead = (*text.at, *tip)
+            return (
+                any(overlaps(box(text), a) for a in avoid),
+                any(crosses(a, lead) for a in avoid),
+                any(crosses(b, lead) for b in self.boxes),
+            )
+
+        return self.first_clear(sorted(wanted, key=poor))
+
+    def ring_clear(self, text: Text, tip: Point, avoid: Sequence[Rect] = ()) -> Text | None:
+        """Put a text with a leader as near to its tip as there is room."""
+        return self.led_clear(_beside(text, tip), tip, avoid)
 
 
 def _beside(text: Text, tip: Point) -> Iterable[Text]:

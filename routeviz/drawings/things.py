@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 
 from routeviz.drawings import palette as ink
@@ -20,6 +21,7 @@ __all__ = ["draw_things", "name_things"]
 _NEAR_WALL_IN = 30.0
 _NAMED = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.OBSTACLE)
 _STEP = 3.0  # of a name that looks for room inside its thing [mm]
+_CLEAR = 4.0  # from the hood that a leader's tip wants [mm]
 _INSET = 0.5  # least space between a name and the edge of its thing [mm]
 
 
@@ -92,13 +94,18 @@ def _name(sketch: Sketch, view: View, solid: Solid, words: str, hidden: Sequence
         inside = [(p, Anchor.MIDDLE) for p in places if _fits(box(_text(p, words, turn)), room, hidden)]
         if inside and sketch.label(inside, words, ink.LEAST, colour=ink.INK2, turn=turn, halo=fill):
             return
-    tip = next((p for p in spots if not any(overlaps((*p, *p), h) for h in hidden)), None)
-    if tip is None:
+    tip = max(spots, key=lambda p: min([_CLEAR, *(_apart(p, h) for h in hidden)]))
+    if any(_apart(tip, h) <= 0.0 for h in hidden):
         tip, words = spots[0], f"{words}, behind the hood"
     places = [
-        (tip[0] + s * a, tip[1] + b) for a in (8.0, 13.0, 19.0) for b in (-6.0, 6.0, -10.0, 10.0) for s in (1, -1)
+        (tip[0] + s * a, tip[1] + b) for a in (8.0, 13.0, 19.0, 26.0) for b in (-6.0, 6.0, -10.0, 10.0) for s in (1, -1)
     ]
-    sketch.note(tip, words, places, ink.LEAST, colour=ink.INK2, halo=ink.WALL)
+    sketch.note(tip, words, places, ink.LEAST, colour=ink.INK2, halo=ink.WALL, avoid=hidden)
+
+
+def _apart(at: Point, room: Rect) -> float:
+    """Give how far a point lies from a box [mm]; 0 inside."""
+    return math.hypot(max(room[0] - at[0], 0.0, at[0] - room[2]), max(room[1] - at[1], 0.0, at[1] - room[3]))
 
 
 def _text(at: Point, words: str, turn: int) -> Text:
