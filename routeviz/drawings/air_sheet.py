@@ -124,6 +124,8 @@ def _chart(flow: Flow, air: AirResult, scene: Scene) -> None:
         points = [at(q, p) for q, p in _within(curve, most_q, most_p)]
         if len(points) > 1:
             sketch.path(points, ink.HEAVY, colour=colour, dash=dash)
+    _key(sketch, x0, y0 - 7.2, band=len(band) > 3)
+    _bars(sketch, air, scene, (x0 + wide + 12.0, y0, flow.right, y0 + high))
     if air.points:
         x, y = at(*point)
         sketch.disc((x, y), 1.2, ink.FINE, fill=ink.UP, colour=ink.UP)
@@ -142,8 +144,6 @@ def _chart(flow: Flow, air: AirResult, scene: Scene) -> None:
         )
         right = x - x0 < 0.5 * wide
         sketch.note((x, y), words, [(x + a, y + b) for a, b in near if a > 0 or not right], ink.SMALL, halo=ink.WHITE)
-    _key(sketch, x0, y0 - 7.2, band=len(band) > 3)
-    _bars(sketch, air, scene, (x0 + wide + 12.0, y0, flow.right, y0 + high))
     flow.y = y0 - 12.0
 
 

@@ -57,17 +57,20 @@ def draw_joist_plan(sketch: Sketch, view: View, plan: Plan, option: Option | Non
             _bar(sketch, room, plan, solid, level)
     if not any(s.kind in _CEILING and s.side is None for s in frame.solids):
         _rafters(sketch, room, frame, scene)
-    _numbers(sketch, view, frame, probe, level)
     draw_hood_top(sketch, view, scene)
     if option is not None:
         draw_duct(sketch, view, option.route)
+    _numbers(sketch, view, frame, probe, level)
+    if option is not None:
         _distances(sketch, view, option.route, scene, frame)
     x, y = view.at(scene.hood.centre_in - scene.hood.width_in / 2 + 1.0, -scene.hood.depth_in + 1.2)
     right_x = view.at(scene.hood.centre_in + scene.hood.width_in / 2 - 1.0, 0)[0]
     if view.region[1] <= -scene.hood.depth_in:
-        sketch.label(
-            [((x, y), Anchor.LEFT), ((right_x, y), Anchor.RIGHT)], "hood", ink.LEAST, colour=ink.INK2, halo=ink.WHITE
-        )
+        lifts = (0.0, 4.0, 8.0, 12.0)
+        places = [
+            (at, anchor) for k in lifts for at, anchor in (((x, y + k), Anchor.LEFT), ((right_x, y + k), Anchor.RIGHT))
+        ]
+        sketch.label(places, "hood", ink.LEAST, colour=ink.INK2, halo=ink.WHITE)
 
 
 def _bar(sketch: Sketch, view: View, plan: Plan, solid: Solid, level: float) -> None:

@@ -2,20 +2,16 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 from itertools import combinations
 
-from routeviz.drawings import palette as ink
 from routeviz.drawings.lettering import box
 from routeviz.drawings.primitives import Disc, Image, Page, Path, Text
-from routeviz.drawings.sketch import crosses, strokes
+from routeviz.drawings.taken import bold_strokes, crosses, letters
 
 __all__ = ["LEAST_PT", "Fault", "faults"]
 
 LEAST_PT = 7.0
-_SLACK = 0.3  # of a text's box is air round the letters [mm]
-_TICK = 2.2  # a shorter stroke is a tick or a mark, not a line [mm]
 _MARGIN = 2.0  # nothing nearer to the paper's edge [mm]
 
 
@@ -48,21 +44,12 @@ def faults(page: Page) -> tuple[Fault, ...]:
 
 
 def _struck(page: Page) -> list[Fault]:
-    """Find bold lines that run through a text, or are cut in two by the ground painted behind it."""
-    bold = [
-        (stroke, item)
-        for item in page.items
-        if isinstance(item, Path | Disc) and item.weight >= ink.MEDIUM
-        for stroke in strokes(item)
-        if math.dist(stroke[:2], stroke[2:]) > _TICK
+    """Find texts that a bold line runs through; a ground painted behind the text would cut the line in two."""
+    bold = [stroke for item in page.items if isinstance(item, Path | Disc) for stroke in bold_strokes(item)]
+    texts = (t for t in page.items if isinstance(t, Text) and t.text.strip())
+    return [
+        Fault(page.title, "struck", repr(t.text)) for t in texts if any(crosses(letters(t), stroke) for stroke in bold)
     ]
-    found: list[Fault] = []
-    for text in (t for t in page.items if isinstance(t, Text) and t.text.strip()):
-        left, low, right, high = box(text)
-        core = (left + _SLACK, low + _SLACK, right - _SLACK, high - _SLACK)
-        if any(crosses(core, stroke) for stroke, _ in bold):
-            found.append(Fault(page.title, "struck", repr(text.text)))
-    return found
 
 
 def _reach(item: object) -> tuple[float, float, float, float] | None:

@@ -85,7 +85,7 @@ def _section(plan: Plan, wish: Wish, paper: Paper, number: str) -> Sheet:
     x0 = left + 6.0 + max(0.0, (room[0] - (u1 - u0) * mm) / 2) - u0 * mm
     y0 = bottom + _ROWS + max(0.0, (room[1] - (v1 - v0) * mm) / 2) - v0 * mm
     view = View(axis, Frame2((x0, y0), mm), (u0, v0, u1, v1))
-    _draw(sheet.sketch, view, plan, wish, at)
+    _draw(sheet.sketch.left_of(right - COLUMN - 2.0), view, plan, wish, at)
     return sheet
 
 

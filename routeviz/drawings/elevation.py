@@ -11,18 +11,18 @@ from routeviz.drawings.house import OWN, View, ceiling_line, draw_cut, draw_duct
 from routeviz.drawings.oldholes import draw_old_holes
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.things import draw_things, name_things
 from routeviz.drawings.words import figure, length, to_ceiling
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Near, Route
-from routeviz.model.scene import ObstacleKind, Scene, WallSide
-from routeviz.model.solids import STUD_KINDS, Frame, Solid, SolidKind
+from routeviz.model.scene import Scene, WallSide
+from routeviz.model.solids import STUD_KINDS, Frame, SolidKind
 
-__all__ = ["break_line", "draw_elevation", "duct_top_in", "highest_in", "number_members"]
+__all__ = ["break_line", "draw_elevation", "highest_in", "least_high_in", "number_members"]
 
 _HIDDEN = (*STUD_KINDS, SolidKind.BLOCKING, SolidKind.SERVICE, SolidKind.FURRING)
 _IN_FRONT = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.OBSTACLE, SolidKind.GLAZING, SolidKind.DOOR)
-_NEAR_WALL_IN = 30.0
 
 
 def highest_in(plan: Plan, option: Option | None) -> float:
@@ -31,15 +31,17 @@ def highest_in(plan: Plan, option: Option | None) -> float:
     over = [ends_of(s.shape, 2)[1] for s in plan.frame.solids if s.kind in (SolidKind.JOIST, SolidKind.SLAB)]
     top = max([ceiling + 4.0, *over]) + 6.0
     if option is not None:
-        top = max(top, duct_top_in(plan, option) + 7.0)
+        top = max(top, _duct_top_in(plan, option.route) + 7.0)
     return top
 
 
-def duct_top_in(plan: Plan, option: Option | None) -> float:
-    """Give the height that must not be cut off: the top of the cap or of the duct, or the ceiling [in]."""
-    if option is None:
-        return ceiling_over_hood_in(plan.scene)
-    route = option.route
+def least_high_in(plan: Plan, option: Option | None) -> float:
+    """Give the height that must not be cut off: the top of the cap or of the duct, at least the ceiling [in]."""
+    ceiling = ceiling_over_hood_in(plan.scene)
+    return ceiling if option is None else max(ceiling, _duct_top_in(plan, option.route))
+
+
+def _duct_top_in(plan: Plan, route: Route) -> float:
     up = route.termination.direction[2] > 0.5
     half = max(route.parts[-1].section.width_in, route.parts[-1].section.height_in) / 2
     reach = max(max(p.start[2], p.end[2]) for p in route.parts)
@@ -65,7 +67,7 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
     plane = option.route.parts[0].start[1] if option else -scene.hood.outlet.out_in
     plane = min(plane, -0.25)
     _cut_house(sketch, view, frame, plane, in_the_way(plan))
-    _furniture(sketch, view, scene, frame)
+    draw_things(sketch, view, scene, frame)
     draw_hood_front(sketch, view, scene)
     if option is not None:
         _duct(sketch, view, option.route, scene, frame)
@@ -77,6 +79,7 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
     if option is not None:
         draw_marks(sketch, view, option.takeoff.marks)
     _dimensions(sketch, view, plan, option)
+    name_things(sketch, view, scene, frame)  # their names have all of the thing to find room in
     number_members(sketch, view, frame, SolidKind.JOIST, plane)
     draw_flags(sketch, view, plan)
 
@@ -90,64 +93,6 @@ def _cut_house(sketch: Sketch, view: View, frame: Frame, plane: float, blocked: 
             for outline in cut(solid.shape, view.axis, plane):
                 for piece in clipped(outline, view.region):
                     barred(sketch, [view.at(*p) for p in piece])
-
-
-def _furniture(sketch: Sketch, view: View, scene: Scene, frame: Frame) -> None:
-    holes = {t.id for t in scene.obstacles if t.kind is ObstacleKind.HOLE}  # drawn dashed, over what hides them
-    for solid in frame.solids:
-        low, high = ends_of(solid.shape, 1)
-        if solid.id in holes or solid.space != "kitchen" or low < -_NEAR_WALL_IN - 40.0 or high < -_NEAR_WALL_IN:
-            continue
-        if solid.kind is SolidKind.GLAZING and solid.side is WallSide.HOOD:
-            _window(sketch, view, solid, scene)
-        elif solid.kind is SolidKind.DOOR and solid.side is WallSide.HOOD:
-            draw_seen(sketch, view, solid, fill=ink.CABINET, colour=ink.INK, weight=ink.MEDIUM)
-        elif solid.kind in (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.OBSTACLE) and solid.side in (
-            None,
-            WallSide.HOOD,
-        ):
-            if draw_seen(sketch, view, solid, fill=ink.CABINET, colour=ink.INK, weight=ink.MEDIUM):
-                _name_inside(sketch, view, solid)
-        elif solid.kind is SolidKind.COUNTER:
-            draw_seen(sketch, view, solid, fill=ink.STONE, colour=ink.INK, weight=ink.MEDIUM)
-        elif solid.kind is SolidKind.COOKTOP:
-            draw_seen(sketch, view, solid, fill=ink.DARK, colour=ink.INK)
-    cook = scene.cooktop
-    half = cook.width_in / 2
-    sketch.rect(view.at(cook.centre_in - half, cook.height_in - 0.2), view.at(cook.centre_in + half, cook.height_in + 0.6),
-                ink.FINE, fill=ink.DARK)  # fmt: skip
-
-
-def _window(sketch: Sketch, view: View, solid: Solid, scene: Scene) -> None:
-    if not draw_seen(sketch, view, solid, fill=ink.GLASS, colour=ink.INK, weight=ink.MEDIUM):
-        return
-    (x0, x1), (z0, z1) = ends_of(solid.shape, 0), ends_of(solid.shape, 2)
-    left, low, right, high = view.region
-    if x0 + 2 < right and x1 - 2 > left and z1 < high:
-        inner = View(
-            view.axis, view.frame, (max(left, x0 + 1.6), max(low, z0 + 1.6), min(right, x1 - 1.6), min(high, z1 - 1.6))
-        )
-        sketch.rect(view.at(inner.region[0], inner.region[1]), view.at(inner.region[2], inner.region[3]), ink.FINE)
-    operable = any(o.operable and solid.id == f"{WallSide.HOOD}-{o.id}" for o in scene.wall(WallSide.HOOD).openings)
-    _name_inside(sketch, view, solid, ", opens" if operable else "")
-
-
-def _name_inside(sketch: Sketch, view: View, solid: Solid, more: str = "") -> None:
-    (x0, x1), (z0, z1) = ends_of(solid.shape, 0), ends_of(solid.shape, 2)
-    left, low, right, high = view.region
-    x0, x1, z0, z1 = max(x0, left), min(x1, right), max(z0, low), min(z1, high)
-    x, y = view.at((x0 + x1) / 2, (z0 + z1) / 2)
-    fill = ink.GLASS if solid.kind is SolidKind.GLAZING else ink.CABINET
-    words = f"{solid.label.removeprefix('other ')}{more}"
-    from routeviz.drawings.lettering import width
-
-    room = (x1 - x0) * view.scale - 1.0
-    if width(words, ink.LEAST) <= room:
-        sketch.label(
-            [((x, y + k), Anchor.MIDDLE) for k in (-0.8, 3.0, -5.0)], words, ink.LEAST, colour=ink.INK2, halo=fill
-        )
-    elif width(words, ink.LEAST) <= (z1 - z0) * view.scale - 1.0:
-        sketch.label([((x + 0.8, y), Anchor.MIDDLE)], words, ink.LEAST, colour=ink.INK2, turn=90, halo=fill)
 
 
 def _duct(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame) -> None:
@@ -185,7 +130,7 @@ def break_line(sketch: Sketch, view: View, level: float) -> None:
 
 
 def number_members(sketch: Sketch, view: View, frame: Frame, kind: SolidKind, plane: float, axis: int = 1) -> None:
-    """Write the numbers of members seen end-on, above them."""
+    """Write the numbers of members seen end-on, above, beside or below them."""
     for solid in frame.solids:
         if solid.kind is not kind or solid.member is None or not solid.member.number or solid.member.axis != axis:
             continue
@@ -194,10 +139,14 @@ def number_members(sketch: Sketch, view: View, frame: Frame, kind: SolidKind, pl
             continue
         u = sum(p[0] for p in rings[0]) / len(rings[0])
         v = max(p[1] for p in rings[0])
-        if view.region[0] <= u <= view.region[2] and v <= view.region[3]:
-            x, y = view.at(u, v)
-            sketch.label([((x, y + 0.9), Anchor.MIDDLE), ((x + 2.6, y - 2.0), Anchor.LEFT)], str(solid.member.number),
-                         ink.SMALL, Face.NARROW_BOLD)  # fmt: skip
+        if not (view.region[0] <= u <= view.region[2] and view.region[1] <= v <= view.region[3]):
+            continue
+        (x, y), foot = view.at(u, v), view.at(u, min(p[1] for p in rings[0]))[1]
+        half = (max(p[0] for p in rings[0]) - u) * view.scale
+        aside = [((x + side * (half + 0.9), y - down), anchor) for down in (2.0, 5.0)
+                 for side, anchor in ((1, Anchor.LEFT), (-1, Anchor.RIGHT))]  # fmt: skip
+        places = [((x, y + 0.9), Anchor.MIDDLE), *aside, ((x, foot - 2.6), Anchor.MIDDLE)]
+        sketch.label(places, str(solid.member.number), ink.SMALL, Face.NARROW_BOLD)
 
 
 def _dimensions(sketch: Sketch, view: View, plan: Plan, option: Option | None) -> None:
@@ -209,19 +158,8 @@ def _dimensions(sketch: Sketch, view: View, plan: Plan, option: Option | None) -
     top_line = high - 0.5
     sketch.line(view.at(x, low + 4.0), view.at(x, top_line), ink.HAIR, colour=ink.UP, dash=ink.CENTRE_DASH)
     px, py = view.at(x, top_line)
-    beside, below = 1.2, 2.0
-    if option is not None and duct_top_in(plan, option) > high:  # the view is broken off through the duct
-        section = option.route.parts[-1].section
-        beside, below = max(section.width_in, section.height_in) / 2 * view.scale + 1.6, 5.0
-        sketch.text((px + beside, py - below - 3.6), "the duct goes on: see the section", ink.LEAST, colour=ink.UP,
-                    halo=ink.WHITE)  # fmt: skip
-    sketch.label(
-        [((px + beside, py - below), Anchor.LEFT), ((px - beside, py - below), Anchor.RIGHT)],
-        "hood centre",
-        ink.LEAST,
-        colour=ink.UP,
-        halo=ink.WHITE,
-    )
+    ends = [((px + 1.2, py - 2.0), Anchor.LEFT), ((px - 1.2, py - 2.0), Anchor.RIGHT)]
+    sketch.label(ends, "hood centre", ink.LEAST, colour=ink.UP, halo=ink.WHITE, tip=(px, py))
     ceiling = ceiling_over_hood_in(scene)
     edge_x = view.at(max(left, 0.0), 0.0)[0]
     y0, y1 = view.at(0.0, cook.height_in)[1], view.at(0.0, ceiling)[1]

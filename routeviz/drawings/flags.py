@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flat import duct_outlines, flat
-from routeviz.drawings.house import View
+from routeviz.drawings.flat import flat
+from routeviz.drawings.house import View, duct_boxes
 from routeviz.drawings.primitives import Anchor, Face, Point
-from routeviz.drawings.sketch import Rect, Sketch, overlaps
+from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.taken import Rect, overlaps
 from routeviz.model.finding import Finding, State
 from routeviz.model.plan import Plan
 
@@ -62,7 +63,7 @@ def draw_flags(sketch: Sketch, view: View, plan: Plan, plane: float | None = Non
     With a `plane`, only findings within a foot of it belong to the view.
     """
     planted: dict[tuple[float, float], int] = {}
-    taken = _duct_boxes(view, plan)
+    taken = duct_boxes(view, plan.best.route) if plan.best is not None else []
     for number, finding in numbered(plan):
         if finding.place is None or finding.state not in (State.BROKEN, State.CLOSE):
             continue
@@ -89,18 +90,6 @@ def draw_flags(sketch: Sketch, view: View, plan: Plan, plane: float | None = Non
         sketch.reserve((x, y - 0.8, x + 7.8, y + 3.0))
 
 
-def _duct_boxes(view: View, plan: Plan) -> list[Rect]:
-    """Give the boxes on the page that the duct's parts cover; marks keep off them where there is room beside."""
-    boxes: list[Rect] = []
-    for part in plan.best.route.parts if plan.best is not None else ():
-        if part.length_in <= 0:
-            continue
-        corners = [view.at(*p) for outline in duct_outlines(part, view.axis) for p in outline]
-        xs, ys = [p[0] for p in corners], [p[1] for p in corners]
-        boxes.append((min(xs), min(ys), max(xs), max(ys)))
-    return boxes
-
-
 def _free_spot(sketch: Sketch, tip: Point, taken: list[Rect], *, over_lines: bool = True) -> Point | None:
     for reach in (6.0, 10.0, 15.0, 21.0, 28.0):
         for a, b in (
@@ -115,8 +104,8 @@ def _free_spot(sketch: Sketch, tip: Point, taken: list[Rect], *, over_lines: boo
         ):
             x, y = tip[0] + a * reach, tip[1] + b * reach
             spot = (x - 0.3, y - 1.0, x + 8.0, y + 3.2)
-            if not sketch.is_free(spot) or any(overlaps(spot, box) for box in taken):
+            if not sketch.taken.is_free(spot) or any(overlaps(spot, box) for box in taken):
                 continue
-            if over_lines or not sketch.is_struck(spot):
+            if over_lines or not sketch.taken.is_struck(spot):
                 return x, y
     return None

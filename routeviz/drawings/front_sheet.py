@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.ceiling_plan import draw_joist_plan
-from routeviz.drawings.elevation import break_line, draw_elevation, duct_top_in, highest_in
+from routeviz.drawings.elevation import draw_elevation, highest_in, least_high_in
 from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.isometric import draw_isometric
 from routeviz.drawings.lettering import wrapped
 from routeviz.drawings.primitives import Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, right_text, scale_name, section_title
 from routeviz.drawings.sketch import Frame2, Sketch
-from routeviz.drawings.tape import TAPE_HEIGHT, draw_tape
+from routeviz.drawings.tape import TAPE_FOOT, TAPE_HEIGHT, draw_tape
 from routeviz.drawings.words import figure, hole_size, length, unit_note
 from routeviz.model.path import Blocker
 from routeviz.model.plan import Option, Plan
@@ -41,19 +41,18 @@ def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
     wall = plan.scene.wall(WallSide.HOOD).thickness_in
     plan_low = bottom + 1.0
     y_origin = plan_low + PLAN_DEPTH_IN * mm
-    tape_base = y_origin + wall * mm + 1.5
+    tape_base = y_origin + wall * mm + TAPE_FOOT
     low_y = tape_base + TAPE_HEIGHT + 7.0
     z_low = _lowest_in(plan)
     z_high = min(highest_in(plan, option), z_low + (top - 9.5 - low_y) / mm)
+    sketch = sheet.sketch.left_of(column - 2.0)
     elevation = View(1, Frame2((x_origin, low_y - z_low * mm), mm), (u0, z_low, u1, z_high))
-    draw_elevation(sheet.sketch, elevation, plan, option)
-    if z_high < duct_top_in(plan, option):
-        break_line(sheet.sketch, elevation, z_high)
+    draw_elevation(sketch, elevation, plan, option)
     below = View(2, Frame2((x_origin, y_origin), mm), (u0, -PLAN_DEPTH_IN, u1, wall))
-    draw_joist_plan(sheet.sketch, below, plan, option)
+    draw_joist_plan(sketch, below, plan, option)
     _plan_title(sheet, plan, left, y_origin)
     pointer = plan.scene.hood.centre_in
-    draw_tape(sheet.sketch, x_origin, tape_base, plan.scene.kitchen.width_in, mm, metric=plan.scene.metric, pointer_in=pointer,
+    draw_tape(sketch, x_origin, tape_base, plan.scene.kitchen.width_in, mm, metric=plan.scene.metric, pointer_in=pointer,
               pointer_words=figure(pointer, plan.scene), region=(u0, u1))  # fmt: skip
     _right_side(sheet, plan, option, column, right)
     return sheet
@@ -63,11 +62,11 @@ def front_view_scale(plan: Plan, option: Option | None, paper: Paper) -> tuple[f
     """Give the scale of the elevation (24 for 1 : 24) and its millimetres for one inch."""
     wide = min(plan.scene.kitchen.width_in + 16.0, _MOST_WIDE_IN)
     wall = plan.scene.wall(WallSide.HOOD).thickness_in
-    tall = duct_top_in(plan, option) + 3.0 - _lowest_in(plan) + PLAN_DEPTH_IN + wall
+    tall = least_high_in(plan, option) + 3.0 - _lowest_in(plan) + PLAN_DEPTH_IN + wall
     room = (paper.width - 24.0 - _RIGHT_COLUMN - 10.0, paper.height - 19.5 - 31.0 - TAPE_HEIGHT - 8.5)
     scale = fits_scale(wide, 0.0, room, paper.scales[:3])
-    if tall * 25.4 / scale > room[1]:  # a tall route: a smaller scale shows it whole
-        scale = fits_scale(wide, tall, room, [s for s in paper.scales[:5] if s >= scale])
+    if tall * 25.4 / scale > room[1]:  # a tall route or room: a smaller scale shows it whole
+        scale = fits_scale(wide, tall, room, [s for s in paper.scales if s >= scale])
     return scale, 25.4 / scale
 
 

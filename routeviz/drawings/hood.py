@@ -9,11 +9,12 @@ from routeviz.drawings.flat import clipped
 from routeviz.drawings.house import View
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.taken import Rect
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Mark
 
-__all__ = ["draw_hood_front", "draw_hood_side", "draw_hood_top", "draw_marks"]
+__all__ = ["draw_hood_front", "draw_hood_side", "draw_hood_top", "draw_marks", "hood_front_boxes"]
 
 
 def draw_hood_front(sketch: Sketch, view: View, scene: Scene) -> None:
@@ -23,12 +24,33 @@ def draw_hood_front(sketch: Sketch, view: View, scene: Scene) -> None:
         return
     hood, x = scene.hood, scene.hood.centre_in
     half, rim, top = hood.width_in / 2, bottom + hood.canopy_in, bottom + hood.body_in
-    neck = min(half, hood.cover.width_in / 2 if hood.cover else hood.outlet.section.width_in / 2 + 2.0)
+    neck = _neck_in(scene)
     body = ((x - half, bottom), (x + half, bottom), (x + half, rim), (x + neck, top), (x - neck, top), (x - half, rim))
     sketch.path([view.at(*p) for p in body], ink.HEAVY, fill=ink.STEEL, closed=True, name="hood")
     sketch.line(view.at(x - half, rim), view.at(x + half, rim), ink.FINE)
     if hood.cover is not None:
         _cover(sketch, view, scene, neck, top)
+
+
+def _neck_in(scene: Scene) -> float:
+    """Half the hood's width at its top [in]: as wide as the cover, or as the outlet needs."""
+    hood = scene.hood
+    wide = hood.cover.width_in / 2 if hood.cover else hood.outlet.section.width_in / 2 + 2.0
+    return min(hood.width_in / 2, wide)
+
+
+def hood_front_boxes(scene: Scene) -> list[Rect]:
+    """Give the boxes that hood and cover hide, seen from the room [in]."""
+    bottom = scene.hood_bottom_in
+    if bottom is None:
+        return []
+    hood, x, half = scene.hood, scene.hood.centre_in, scene.hood.width_in / 2
+    top = bottom + hood.body_in
+    boxes = [(x - half, bottom, x + half, top)]
+    if hood.cover is not None:
+        neck = _neck_in(scene)
+        boxes.append((x - neck, top, x + neck, ceiling_over_hood_in(scene)))
+    return boxes
 
 
 def draw_hood_side(sketch: Sketch, view: View, scene: Scene) -> None:

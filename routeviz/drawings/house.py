@@ -9,12 +9,13 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.flat import Outline, clipped, cut, duct_outlines, ends_of
 from routeviz.drawings.primitives import Point
 from routeviz.drawings.sketch import Frame2, Sketch
+from routeviz.drawings.taken import Rect
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import PartKind, Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import JOIST_KINDS, RAFTER_KINDS, STUD_KINDS, Box, Solid, SolidKind
 
-__all__ = ["View", "ceiling_line", "draw_cut", "draw_duct", "fits_scale"]
+__all__ = ["View", "ceiling_line", "draw_cut", "draw_duct", "duct_boxes", "fits_scale"]
 
 _TIMBER = (*STUD_KINDS, *JOIST_KINDS, *RAFTER_KINDS, SolidKind.FURRING)
 _SHEET_FILL = {
@@ -136,6 +137,19 @@ def draw_duct(sketch: Sketch, view: View, route: Route, *, hidden: bool = False)
                     sketch.path(points, ink.FINE, colour=ink.UP, closed=True, dash=ink.DUCT_DASH, name=part.id)
                 else:
                     sketch.path(points, ink.HEAVY, colour=ink.UP, fill=ink.STEEL, closed=True, name=part.id)
+
+
+def duct_boxes(view: View, route: Route) -> list[Rect]:
+    """Give the boxes on the page that the duct's parts cover; marks and names keep off them where there is room."""
+    boxes: list[Rect] = []
+    for part in route.parts:
+        corners = (
+            [view.at(*p) for outline in duct_outlines(part, view.axis) for p in outline] if part.length_in > 0 else []
+        )
+        if corners:
+            xs, ys = [p[0] for p in corners], [p[1] for p in corners]
+            boxes.append((min(xs), min(ys), max(xs), max(ys)))
+    return boxes
 
 
 def duct_reach(route: Route, axis: int) -> tuple[float, float]:

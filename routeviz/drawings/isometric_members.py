@@ -168,7 +168,7 @@ def furniture(picture: Picture, scene: Scene, crop: Crop) -> list[Piece]:
         (cook.centre_in - half, -cook.back_in - cook.depth_in, top),
         (cook.centre_in + half, -cook.back_in, top + 0.4),
     )
-    found.append(_block(picture, plate[0], plate[1], (ink.DARK, ink.DARK, ink.DARK)))
+    found += _cropped_block(picture, plate, crop, (ink.DARK, ink.DARK, ink.DARK))
     bottom = scene.hood_bottom_in
     if bottom is not None:
         half = hood.width_in / 2
@@ -176,6 +176,16 @@ def furniture(picture: Picture, scene: Scene, crop: Crop) -> list[Piece]:
         found.append(_block(picture, rim[0], rim[1], (ink.STEEL_LIGHT, ink.STEEL, ink.STEEL_DARK)))
         found.append(_canopy(picture, scene, bottom))
     return found
+
+
+def _cropped_block(picture: Picture, ends: tuple[Vec3, Vec3], crop: Crop, fills: tuple[str, str, str]) -> list[Piece]:
+    """Give what of a block lies in the part of the house that is shown."""
+    (x0, y0, z0), (x1, y1, z1) = (
+        tuple(pick(at, edge) for at, edge in zip(end, (side[k] for side in crop), strict=True))
+        for k, (pick, end) in enumerate(zip((max, min), ends, strict=True))
+    )
+    inside = x0 < x1 and y0 < y1 and z0 < z1
+    return [_block(picture, (x0, y0, z0), (x1, y1, z1), fills)] if inside else []
 
 
 def _block(picture: Picture, lo: Vec3, hi: Vec3, fills: tuple[str, str, str]) -> Piece:

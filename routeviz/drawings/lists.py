@@ -8,6 +8,7 @@ import re
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flow import Cell, Column, Flow, settled, tick_box
 from routeviz.drawings.hole_sketches import SKETCH, draw_hole_sketch
+from routeviz.drawings.lettering import fitted, width
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet
 from routeviz.drawings.words import figure, hole_size, length, unit_note
@@ -94,15 +95,18 @@ def _stock_bars(flow: Flow, option: Option, scene: Scene) -> None:
             wide = column - 40.0
             left = flow.left + column * (n % 2)
             x0, y, sketch = left + 34.0, flow.y, flow.sheet.sketch
-            sketch.text((left, y - 2.8), f"section {stock}, {plan.section}", ink.LEAST)
+            name, _ = fitted(f"section {stock}, {plan.section}", ink.LEAST, Face.SANS, x0 - 1.0 - left, ink.LEAST)
+            sketch.text((left, y - 2.8), name, ink.LEAST)
             scale = wide / plan.stock_in
             sketch.rect((x0, y - 4.0), (x0 + wide, y), ink.FINE, fill=ink.WHITE)
             at = 0.0
             for cut in (c for c in cuts if c.stock == stock):
                 a, b = x0 + at * scale, x0 + (at + cut.cut_in) * scale
                 sketch.rect((a, y - 4.0), (b, y), ink.FINE, fill=ink.STEEL)
-                sketch.label([((a + 1.0, y - 2.9), Anchor.LEFT)], f"{cut.id}  {figure(cut.cut_in, scene)}" if b - a > 14 else cut.id, ink.LEAST,
-                             Face.NARROW_BOLD)  # fmt: skip
+                named = [f"{cut.id}  {figure(cut.cut_in, scene)}", cut.id]
+                fits = [w for w in named if width(w, ink.LEAST, Face.NARROW_BOLD) <= b - a - 1.2]
+                if fits:
+                    sketch.label([((a + 1.0, y - 2.9), Anchor.LEFT)], fits[0], ink.LEAST, Face.NARROW_BOLD)
                 at += cut.cut_in + plan.kerf_in
             if n % 2 or stock == used[-1]:
                 flow.y -= 6.0

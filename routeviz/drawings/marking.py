@@ -18,7 +18,7 @@ from routeviz.drawings.words import figure, length, unit_note
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene, WallSide
-from routeviz.model.solids import STUD_KINDS, Solid, SolidKind
+from routeviz.model.solids import STUD_KINDS, Frame, SolidKind
 from routeviz.model.takeoff import Hole, Mark
 from routeviz.model.takeoff import Sheet as Name
 
@@ -26,6 +26,7 @@ __all__ = ["marking_sheet"]
 
 _FRAMING = (*STUD_KINDS, SolidKind.BLOCKING)
 _COLUMN = 104.0
+_STUD = "#f1e2c4"
 
 
 def marking_sheet(
@@ -49,13 +50,15 @@ def marking_sheet(
     x0 = left + 15.0
     y0 = bottom + 5.0 + max(0.0, (room[1] - (v1 - v0) * mm) / 2)
     view = View(1, Frame2((x0 - u0 * mm, y0 - v0 * mm), mm), (u0, v0, u1, v1))
-    _wall(sheet.sketch, view, plan)
-    _lines(sheet.sketch, view, plan)
-    _holes(sheet.sketch, view, holes)
-    draw_marks(sheet.sketch, view, marks, names=True)
-    _dimensions(sheet.sketch, view, scene, marks)
-    _electrical(sheet.sketch, view, scene)
-    _free_lines(sheet.sketch, view, scene, free)
+    sketch = sheet.sketch.left_of(right - _COLUMN - 2.0)
+    _wall(sketch, view, plan)
+    _lines(sketch, view, plan)
+    _stud_numbers(sketch, view, plan.frame)
+    _holes(sketch, view, holes)
+    draw_marks(sketch, view, marks, names=True)
+    _dimensions(sketch, view, scene, marks)
+    _electrical(sketch, view, scene)
+    _free_lines(sketch, view, scene, free)
     draw_table(sheet, plan, marks, free, (right - _COLUMN, right), stop=option is None)
     return sheet
 
@@ -81,25 +84,26 @@ def _wall(sketch: Sketch, view: View, plan: Plan) -> None:
     for solid in plan.frame.solids:
         if solid.side is not WallSide.HOOD or solid.space != "kitchen" or solid.kind not in _FRAMING:
             continue
-        fill = "#f1e2c4"
-        if draw_seen(sketch, clip, solid, fill=fill, colour=ink.TIMBER_EDGE, dash=ink.HIDDEN_DASH, weight=ink.HAIR):
-            _stud_number(sketch, view, solid)
+        draw_seen(sketch, clip, solid, fill=_STUD, colour=ink.TIMBER_EDGE, dash=ink.HIDDEN_DASH, weight=ink.HAIR)
     for (u0, v0), (u1, v1) in pairwise(line):
         if clip_line := clipped_line((u0, v0), (u1, v1), view.region):
             sketch.line(view.at(*clip_line[0]), view.at(*clip_line[1]), ink.HEAVY)
     break_line(sketch, view, low)
 
 
-def _stud_number(sketch: Sketch, view: View, solid: Solid) -> None:
-    middle = sum(ends_of(solid.shape, 0)) / 2
-    low = view.region[1]
-    if solid.kind is not SolidKind.STUD or solid.member is None or not solid.member.number:
-        return
-    if view.region[0] <= middle <= view.region[2] and ends_of(solid.shape, 2)[0] <= low + 6.0:
-        x, y = view.at(middle, low)
-        sketch.label(
-            [((x, y + 2.0), Anchor.MIDDLE)], str(solid.member.number), ink.SMALL, Face.NARROW_BOLD, halo="#f1e2c4"
-        )
+def _stud_numbers(sketch: Sketch, view: View, frame: Frame) -> None:
+    """Number the studs at their feet, clear of the mounting line."""
+    left, low, right, _ = view.region
+    for solid in frame.solids:
+        if solid.side is not WallSide.HOOD or solid.space != "kitchen" or solid.kind is not SolidKind.STUD:
+            continue
+        middle = sum(ends_of(solid.shape, 0)) / 2
+        if solid.member is None or not solid.member.number or ends_of(solid.shape, 2)[0] > low + 6.0:
+            continue
+        if left <= middle <= right:
+            x, y = view.at(middle, low)
+            places = [((x, y + up), Anchor.MIDDLE) for up in (2.0, 0.6, -2.9, 3.6, 5.2, 6.8)]
+            sketch.label(places, str(solid.member.number), ink.SMALL, Face.NARROW_BOLD, halo=_STUD)
 
 
 def _lines(sketch: Sketch, view: View, plan: Plan) -> None:

@@ -10,8 +10,8 @@ from routeviz.drawings.flat import Outline, clipped, cut, ends_of, flat, outline
 from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.lettering import width
 from routeviz.drawings.oldholes import draw_old_holes
-from routeviz.drawings.primitives import Anchor
-from routeviz.drawings.roof import draw_roof, roof_distances, roof_extent
+from routeviz.drawings.primitives import Anchor, Point
+from routeviz.drawings.roof import draw_roof, name_roof, roof_distances, roof_extent
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.words import figure, unit_note
@@ -29,6 +29,7 @@ _SKINS = (SolidKind.CLADDING, SolidKind.MASONRY)
 _BRICK_IN = 8.0 / 3.0  # three courses in 8 in, joints included; common practice
 _OVER_IN = 48.0  # of the wall above the cap is shown
 _SKIN_IN = 2.0  # an old hole that comes so near to the face is one in it
+_ROAM = 12.0  # a name may stand so far from its thing [mm]
 _FAR_IN = 150.0  # things further from the cap are not dimensioned
 
 
@@ -66,15 +67,19 @@ def draw_outside(
     y0 = bottom + 9.0 + max(0.0, (room[1] - high) / 2)
     origin = (x0 - u0 * mm if flip > 0 else x0 + u1 * mm, y0 - v0 * mm)
     view = View(face.axis, Frame2(origin, mm, flip), (u0, v0, u1, v1))
-    sketch = sheet.sketch
+    sketch = sheet.sketch.left_of(right + 4.0)
     if roof:
         draw_roof(sketch, view, face, plan.scene, flat(route.termination.point, face.axis))
     else:
         _wall(sketch, view, face, plan.frame)
-    for thing in face.keep_outs:
-        if thing.kind not in _EDGES:
-            _thing(sketch, view, thing)
+    shown = [(t, seen) for t in _things(face) if (seen := _seen(view, t))]
+    for thing, seen in shown:
+        _draw_thing(sketch, view, thing, seen)
     draw_cap(sketch, view, route, plan.scene, plan.frame)
+    for thing, seen in shown:
+        _name_thing(sketch, thing, seen)
+    if roof:
+        name_roof(sketch, view, face)
     middle = face.at_in if not roof else route.termination.point[2]
     draw_old_holes(sketch, view, plan.scene, route, (middle - _SKIN_IN, middle + _SKIN_IN))
     _distances(sketch, view, face, route, plan.scene)
@@ -94,6 +99,8 @@ def _region(face: ExitFace, route: Route, scene: Scene) -> tuple[float, float, f
     if face.kind is not FaceKind.ROOF:
         v0, v1 = min(v0, 0.0), min(v1, v + _OVER_IN)
         u0, u1 = max(u0, u - _FAR_IN), min(u1, u + _FAR_IN)
+        too_near = [t for t in _things(face) if _gap(u, v, route, t) < t.distance_in]
+        v1 = max([v1, *(t.lo[1] + 2.0 for t in too_near)])
         for thing in face.keep_outs:
             if thing.kind not in _EDGES and _gap(u, v, route, thing) < _FAR_IN:
                 u0, u1 = min(u0, max(thing.lo[0], u0 - 60.0)), max(u1, min(thing.hi[0], u1 + 60.0))
@@ -163,25 +170,35 @@ def _course(sketch: Sketch, view: View, outline: Outline, level: float) -> None:
         sketch.line(view.at(a, level), view.at(b, level), ink.HAIR, colour="#d8d2c6")
 
 
-def _thing(sketch: Sketch, view: View, thing: KeepOut) -> None:
-    """Draw a thing the cap keeps away from, its wanted distance dashed round it, its name inside or beside."""
+def _seen(view: View, thing: KeepOut) -> tuple[Point, Point] | None:
+    """Give two corners on the page of what a view shows of a thing the cap keeps away from."""
     left, low, right, high = view.region
     a = (max(thing.lo[0], left), max(thing.lo[1], low))
     b = (min(thing.hi[0], right), min(thing.hi[1], high))
-    if a[0] > b[0] or a[1] > b[1] or thing.kind == OutdoorKind.LOT_LINE.value:
-        return
+    if a[0] > b[0] or a[1] > b[1]:
+        return None
+    return view.at(*a), view.at(*b)
+
+
+def _draw_thing(sketch: Sketch, view: View, thing: KeepOut, seen: tuple[Point, Point]) -> None:
+    """Draw a thing with the wanted distance dashed round it."""
     if thing.distance_in > 0:
         _kept_clear(sketch, view, thing)
-    if b[0] - a[0] > 0.2 and b[1] - a[1] > 0.2:
-        sketch.rect(view.at(*a), view.at(*b), ink.MEDIUM, fill=ink.GLASS, name=thing.id)
+    (x0, y0), (x1, y1) = seen
+    if min(abs(x1 - x0), abs(y1 - y0)) > 0.2 * view.scale:
+        sketch.rect(*seen, ink.MEDIUM, fill=ink.GLASS, name=thing.id)
     else:
-        sketch.line(view.at(*a), view.at(*b), ink.HEAVY)
-    (x0, y0), (x1, y1) = view.at(*a), view.at(*b)
+        sketch.line(*seen, ink.HEAVY)
+
+
+def _name_thing(sketch: Sketch, thing: KeepOut, seen: tuple[Point, Point]) -> None:
+    """Name a thing inside or beside it."""
+    (x0, y0), (x1, y1) = seen
     x, y = (x0 + x1) / 2, (y0 + y1) / 2
     places = [((x, y - 0.8), Anchor.MIDDLE)] if width(thing.label, ink.SMALL) < abs(x1 - x0) - 1 else []
     places += [((x, max(y0, y1) + 1.2), Anchor.MIDDLE), ((x, min(y0, y1) - 3.0), Anchor.MIDDLE)]
     places += [((max(x0, x1) + 1.5, y), Anchor.LEFT), ((min(x0, x1) - 1.5, y), Anchor.RIGHT)]
-    sketch.label(places, thing.label, ink.SMALL, halo=None)
+    sketch.label(places, thing.label, ink.SMALL, roam=_ROAM)
 
 
 def _kept_clear(sketch: Sketch, view: View, thing: KeepOut) -> None:
@@ -206,11 +223,15 @@ def _gap(u: float, v: float, route: Route, thing: KeepOut) -> float:
     return math.hypot(math.hypot(du, dv), thing.away_in)
 
 
+def _things(face: ExitFace) -> list[KeepOut]:
+    """Give what stands on the face itself: neither its edges nor a lot line."""
+    return [t for t in face.keep_outs if t.kind not in _EDGES and t.kind != OutdoorKind.LOT_LINE.value]
+
+
 def _distances(sketch: Sketch, view: View, face: ExitFace, route: Route, scene: Scene) -> None:
     u, v = flat(route.termination.point, face.axis)
     section = route.parts[-1].section_out
-    things = [t for t in face.keep_outs if t.kind not in _EDGES and t.kind != OutdoorKind.LOT_LINE.value]
-    for thing in sorted(things, key=lambda t: (_gap(u, v, route, t), t.id))[:6]:
+    for thing in sorted(_things(face), key=lambda t: (_gap(u, v, route, t), t.id))[:6]:
         if _gap(u, v, route, thing) <= _FAR_IN:
             _to_thing(
                 sketch, view, (u, v), max(section.width_in, section.height_in) / 2, section.is_round, thing, scene
@@ -223,11 +244,12 @@ def _distances(sketch: Sketch, view: View, face: ExitFace, route: Route, scene: 
 
 def _to_thing(sketch: Sketch, view: View, centre: tuple[float, float], half: float, is_round: bool, thing: KeepOut,
               scene: Scene) -> None:  # fmt: skip
-    """Dimension from the edge of the opening to the nearest edge of a thing."""
+    """Dimension from the edge of the opening to the nearest edge of a thing that is shown."""
     del is_round
     near = (min(max(centre[0], thing.lo[0]), thing.hi[0]), min(max(centre[1], thing.lo[1]), thing.hi[1]))
     apart = math.dist(centre, near)
-    if apart <= half:
+    left, low, right, high = view.region
+    if apart <= half or not (left <= near[0] <= right and low <= near[1] <= high):
         return
     rim = tuple(c + (n - c) * half / apart for c, n in zip(centre, near, strict=True))
     a, b = view.at(rim[0], rim[1]), view.at(*near)
@@ -246,7 +268,7 @@ def _to_thing(sketch: Sketch, view: View, centre: tuple[float, float], half: flo
     middle = ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)
     places = [((middle[0] + dx, middle[1] + dy), anchor) for dy in (1.2, -3.2, 4.5, -6.5, 8.0)
               for dx, anchor in ((0.0, Anchor.MIDDLE), (1.5, Anchor.LEFT), (-1.5, Anchor.RIGHT))]  # fmt: skip
-    sketch.label(places, words, ink.SMALL, halo=ink.WHITE)
+    sketch.label(places, words, ink.SMALL, halo=ink.WHITE, tip=middle)
 
 
 def _wall_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float, float], scene: Scene) -> None:

@@ -12,7 +12,7 @@ from routeviz.drawings.words import figure, length
 from routeviz.model.scene import Scene
 from routeviz.model.solids import ExitFace, RoofEdge
 
-__all__ = ["draw_roof", "roof_distances", "roof_extent"]
+__all__ = ["draw_roof", "name_roof", "roof_distances", "roof_extent"]
 
 _COURSE_IN = 8.0
 _COURSE = "#d8d2c6"
@@ -28,16 +28,32 @@ def roof_extent(face: ExitFace) -> tuple[Point, Point]:
 
 
 def draw_roof(sketch: Sketch, view: View, face: ExitFace, scene: Scene, cap: Point) -> None:
-    """Draw the slope out to its own edges, named; dashed the walls below where the roof goes past them."""
+    """Draw the slope out to its own edges; dashed the walls below where the roof goes past them."""
     low, high = roof_extent(face)
     sketch.rect(view.at(*low), view.at(*high), 0.0, fill=ink.CABINET)
     axis = 0 if abs(face.plane[1]) > abs(face.plane[2]) else 1
     if abs(face.plane[1 + axis]) > 1e-9:
         _courses(sketch, view, axis, low, high)
         _slope_arrow(sketch, view, face, axis, scene, cap)
-    _walls_below(sketch, view, face)
+    for a, b in _walls_below(face):
+        sketch.line(view.at(*a), view.at(*b), ink.FINE, colour=ink.INK2, dash=_WALL_DASH)
     for edge in face.edges:
-        _edge(sketch, view, edge, low, high)
+        a, b = _ends(view, edge, low, high)
+        weight, colour, dash = (ink.HEAVY, ink.INK, ()) if edge.hooks else (ink.FINE, ink.INK2, _WALL_DASH)
+        sketch.line(a, b, weight, colour=colour, dash=dash)
+
+
+def name_roof(sketch: Sketch, view: View, face: ExitFace) -> None:
+    """Name the slope's edges along them, and say beside it what is dashed; for when cap and lines are drawn."""
+    low, high = roof_extent(face)
+    for edge in face.edges:
+        _name_edge(sketch, view, edge, low, high)
+    if any(_walls_below(face)):
+        x, y = view.at(high[0], low[1])
+        places = [((x + 3.0, y + k), Anchor.LEFT) for k in (1.0, 8.0, 15.0)]
+        x, y = view.at(low[0], high[1])
+        places += [((x, y + 2.0), Anchor.LEFT), ((x, view.at(*low)[1] - 4.0), Anchor.LEFT)]
+        sketch.label(places, "dashed: outer face of the wall below", ink.LEAST, colour=ink.INK2, halo=ink.WHITE)
 
 
 def _courses(sketch: Sketch, view: View, axis: int, low: Point, high: Point) -> None:
@@ -49,22 +65,17 @@ def _courses(sketch: Sketch, view: View, axis: int, low: Point, high: Point) -> 
         at += _COURSE_IN
 
 
-def _walls_below(sketch: Sketch, view: View, face: ExitFace) -> None:
-    """Draw the outer faces of the walls that the roof passes over."""
+def _walls_below(face: ExitFace) -> list[tuple[Point, Point]]:
+    """Give the outer faces of the walls that the roof passes over, as lines."""
     (u0, v0), (u1, v1) = face.lo, face.hi
     sides = (((u0, v0), (u0, v1)), ((u1, v0), (u1, v1)), ((u0, v0), (u1, v0)), ((u0, v1), (u1, v1)))
-    over = False
-    for (a, b), edge in zip(sides, face.edges, strict=False):
-        apart = abs(edge.at_in - a[edge.axis])
-        if edge.hooks and apart > 1.0 and not (edge.label == "ridge" and _ends_at_ridge(edge, face)):
-            sketch.line(view.at(*a), view.at(*b), ink.FINE, colour=ink.INK2, dash=_WALL_DASH)
-            over = True
-    if over:
-        x, y = view.at(u1, v0)
-        places = [((x - 2.0 - k, y + 1.4), Anchor.RIGHT) for k in (0.0, 30.0)]
-        x, y = view.at(u1, v1)
-        places = [((x - 2.0, y - 3.0), Anchor.RIGHT), ((x - 32.0, y - 3.0), Anchor.RIGHT), *places]
-        sketch.label(places, "dashed: outer face of the wall below", ink.LEAST, colour=ink.INK2, halo=ink.CABINET)
+    return [
+        side
+        for side, edge in zip(sides, face.edges, strict=False)
+        if edge.hooks
+        and abs(edge.at_in - side[0][edge.axis]) > 1.0
+        and not (edge.label == "ridge" and _ends_at_ridge(edge, face))
+    ]
 
 
 def _ends_at_ridge(edge: RoofEdge, face: ExitFace) -> bool:
@@ -72,14 +83,15 @@ def _ends_at_ridge(edge: RoofEdge, face: ExitFace) -> bool:
     return min(abs(edge.at_in - face.lo[edge.axis]), abs(edge.at_in - face.hi[edge.axis])) < 1.0
 
 
-def _edge(sketch: Sketch, view: View, edge: RoofEdge, low: Point, high: Point) -> None:
+def _ends(view: View, edge: RoofEdge, low: Point, high: Point) -> tuple[Point, Point]:
     a, b = list(low), list(high)
     a[edge.axis] = b[edge.axis] = edge.at_in
-    (x0, y0), (x1, y1) = view.at(a[0], a[1]), view.at(b[0], b[1])
-    dash = () if edge.hooks else _WALL_DASH
-    weight, colour = (ink.HEAVY, ink.INK) if edge.hooks else (ink.FINE, ink.INK2)
-    sketch.line((x0, y0), (x1, y1), weight, colour=colour, dash=dash)
-    size = ink.SMALL if edge.hooks else ink.LEAST
+    return view.at(a[0], a[1]), view.at(b[0], b[1])
+
+
+def _name_edge(sketch: Sketch, view: View, edge: RoofEdge, low: Point, high: Point) -> None:
+    (x0, y0), (x1, y1) = _ends(view, edge, low, high)
+    size, colour = (ink.SMALL, ink.INK) if edge.hooks else (ink.LEAST, ink.INK2)
     if edge.axis == 1:
         inner = -3.2 if edge.at_in > (low[1] + high[1]) / 2 else 1.4
         places = [((x0 + 2.0, y0 + inner), Anchor.LEFT), ((x1 - 2.0, y0 + inner), Anchor.RIGHT),

@@ -9,9 +9,9 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.caps import cap_foot_in, cap_size_in, draw_cap
 from routeviz.drawings.elevation import break_line, number_members
 from routeviz.drawings.flags import draw_flags
-from routeviz.drawings.flat import ends_of, flat
+from routeviz.drawings.flat import clipped, ends_of, flat
 from routeviz.drawings.hood import draw_hood_front, draw_hood_side
-from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, fits_scale
+from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, duct_boxes, fits_scale
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
@@ -130,10 +130,10 @@ def _cooktop(sketch: Sketch, view: View, scene: Scene, plane: Cut) -> None:
     else:
         a, b = cook.centre_in - cook.width_in / 2, cook.centre_in + cook.width_in / 2
         slab = (max(view.region[0], 0.0), min(view.region[2], scene.kitchen.width_in))
-    if cook.height_in < view.region[1]:
-        return
-    sketch.rect(view.at(slab[0], cook.height_in - 1.5), view.at(slab[1], cook.height_in), ink.FINE, fill=ink.STONE)
-    sketch.rect(view.at(a, cook.height_in - 0.2), view.at(b, cook.height_in + 0.5), ink.FINE, fill=ink.DARK)
+    for (u0, u1), below, above, fill in ((slab, 1.5, 0.0, ink.STONE), ((a, b), 0.2, 0.5, ink.DARK)):
+        low, high = cook.height_in - below, cook.height_in + above
+        for piece in clipped(((u0, low), (u1, low), (u1, high), (u0, high)), view.region):
+            sketch.path([view.at(*p) for p in piece], ink.FINE, fill=fill, closed=True)
 
 
 def _centre_line(sketch: Sketch, view: View, route: Route) -> None:
@@ -153,6 +153,7 @@ def _in_plane(part: Part, plane: Cut) -> bool:
 
 def _part_labels(sketch: Sketch, view: View, option: Option, scene: Scene, plane: Cut) -> None:
     """Name each straight by its piece numbers and length, each elbow by its angle."""
+    duct = duct_boxes(view, option.route)
     for part in option.route.parts:
         if part.length_in <= 0 or not _in_plane(part, plane):
             continue
@@ -184,7 +185,7 @@ def _part_labels(sketch: Sketch, view: View, option: Option, scene: Scene, plane
         ]
         over = [(u + a, v + s * (reach + b)) for b in (5.0, 9.0, 13.0) for s in (1, -1) for a in (3.0, -24.0, 12.0)]
         places = over if level else aside
-        sketch.note((u, v), words, places, ink.SMALL, colour=ink.UP, halo=ink.WHITE)
+        sketch.note((u, v), words, places, ink.SMALL, colour=ink.UP, halo=ink.WHITE, avoid=duct)
 
 
 def _upright_dimensions(sketch: Sketch, view: View, plan: Plan, option: Option) -> None:
@@ -241,6 +242,7 @@ def _names(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
         return
     right = view.at(view.region[2], 0.0)[0]
     seen: set[str] = set()
+    duct = duct_boxes(view, option.route)
     level = any(abs(_way(h.centre, option.route)[2]) < 0.5 for h in option.takeoff.holes)
     rightmost = sorted(option.takeoff.holes, key=lambda h: -view.at(*flat(h.centre, plane.axis))[0] if level else 0.0)
     for hole in rightmost:  # so that leaders that fan to the right do not cross
@@ -257,7 +259,7 @@ def _names(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
         tip = (tip[0] + reach, tip[1]) if abs(_way(hole.centre, option.route)[2]) > 0.5 else (tip[0], tip[1] + reach)
         base = right + 3.0 if right - tip[0] < 45.0 else tip[0] + 6.0  # far from the margin: beside the hole
         places = [(base + a, tip[1] + b) for b in _lifts(base > right, level) for a in (0.0, -8.0)]
-        sketch.note(tip, hole.layer, places, ink.LEAST, halo=ink.WHITE)
+        sketch.note(tip, hole.layer, places, ink.LEAST, halo=ink.WHITE, avoid=duct)
     _things(sketch, view, plan, plane)
     label_wall(sketch, view, plan, plane)
 

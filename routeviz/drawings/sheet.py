@@ -14,6 +14,7 @@ __all__ = ["PAPERS", "Paper", "Sheet", "paper_named"]
 
 _EDGE = 12.0
 _STRIP = (9.0, 22.0)
+_CAUTION = 5.5  # height of the line of caution over the strip [mm]
 CAUTION = "Before cutting: lay a tape on the ticks below; they are true {unit}. Power off; expect wires, pipes and gas."
 
 
@@ -79,7 +80,7 @@ class Sheet:
 
 def new_sheet(paper: Paper, name: str, title: str) -> Sheet:
     """Begin a sheet."""
-    bounds = (3.0, 3.0, paper.width - 3.0, paper.height - 3.0)
+    bounds = (3.0, _STRIP[1] + _CAUTION, paper.width - 3.0, paper.height - 3.0)
     return Sheet(paper, name, title, Sketch(bounds))
 
 

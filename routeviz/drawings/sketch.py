@@ -4,19 +4,16 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
-from itertools import pairwise
+from dataclasses import dataclass, field, replace
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.lettering import box, plain, width
 from routeviz.drawings.primitives import Anchor, Disc, Face, Path, Point, Primitive, Text
+from routeviz.drawings.taken import Rect, Taken
 
-__all__ = ["Frame2", "Rect", "Sketch", "crosses", "overlaps", "strokes"]
+__all__ = ["Frame2", "Sketch"]
 
-Rect = tuple[float, float, float, float]  # left, bottom, right, top
 _LONG_OVER = 8.0  # a text that stands out of its dimension by more goes beside it [mm]
-_AIR = 0.25  # least clear space between two texts [mm]
-_CIRCLE = 16  # sides of the polygon that stands for a circle where texts keep off it
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,8 +35,17 @@ class Sketch:
 
     bounds: Rect
     items: list[Primitive] = field(default_factory=list)
-    _boxes: list[Rect] = field(default_factory=list)
-    _strokes: list[Rect] = field(default_factory=list)  # bold lines so far, each with its two ends
+    taken: Taken = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.taken = Taken(self.bounds)
+
+    def left_of(self, x: float) -> Sketch:
+        """Give the part of the same drawing whose labels keep left of `x`, beside a column of text."""
+        left, low, right, high = self.bounds
+        part = Sketch((left, low, min(right, x), high), self.items)
+        part.taken = Taken(part.bounds, self.taken.boxes, self.taken.lines)
+        return part
 
     # shapes -------------------------------------------------------------------------------------------------------
     def path(
@@ -49,8 +55,7 @@ class Sketch:
         """Draw a polyline or polygon."""
         made = Path(tuple(points), weight, colour, fill, closed, dash, name)
         self.items.append(made)
-        if weight >= ink.MEDIUM:
-            self._strokes += strokes(made)
+        self.taken.add(made)
 
     def line(
         self, a: Point, b: Point, weight: float = ink.FINE, *, colour: str = ink.INK, dash: tuple[float, ...] = ()
@@ -73,8 +78,7 @@ class Sketch:
         """Draw a circle."""
         made = Disc(centre, radius, weight, colour, fill, dash, name)
         self.items.append(made)
-        if weight >= ink.MEDIUM:
-            self._strokes += strokes(made)
+        self.taken.add(made)
 
     def cross(self, a: Point, b: Point, *, colour: str = ink.TIMBER_EDGE) -> None:
         """Draw the framer's X over the end of a member."""
@@ -94,64 +98,53 @@ class Sketch:
         colour: str = ink.INK, turn: int = 0, halo: str | None = None,
     ) -> Text:  # fmt: skip
         """Write a text where the caller knows there is room."""
-        made = Text(at, plain(words), size, face, anchor, colour, turn, halo)
-        self.items.append(made)
-        self._boxes.append(box(made))
-        return made
+        return self._write(Text(at, plain(words), size, face, anchor, colour, turn, halo))
 
     def label(
         self, places: Iterable[tuple[Point, Anchor]], words: str, size: float = ink.SMALL, face: Face = Face.SANS, *,
-        colour: str = ink.INK, turn: int = 0, halo: str | None = None,
+        colour: str = ink.INK, turn: int = 0, halo: str | None = None, roam: float = 0.0, tip: Point | None = None,
     ) -> Text | None:  # fmt: skip
-        """Write a text at the first of the places where it overlaps no other and stays on the sheet; None if nowhere.
+        """Write a text at the first of the places where it meets neither a text, a bold line nor the sheet's edge.
 
-        Of those the first where no bold line runs through the text is taken, if there is one.
+        Where all are taken it looks on round the first, up to `roam` mm away, then with a leader to `tip`; None where it
+        finds no room.
         """
         words = plain(words)
         wanted = [Text(at, words, size, face, anchor, colour, turn, halo) for at, anchor in places]
-        free = [t for t in wanted if self.is_free(box(t))]
-        made = next((t for t in free if not self.is_struck(box(t))), free[0] if free else None)
-        if made is not None:
-            self.items.append(made)
-            self._boxes.append(box(made))
-        return made
+        made = self.taken.first_clear(wanted) or self.taken.nearest_clear(wanted[0], roam)
+        if made is None and tip is not None:
+            return self.note(tip, words, (), size, face=face, colour=colour, halo=halo)
+        return self._write(made) if made is not None else None
 
     def note(
-        self, tip: Point, words: str, places: Iterable[Point], size: float = ink.SMALL, *, colour: str = ink.INK,
-        halo: str | None = None, short: str = "",
+        self, tip: Point, words: str, places: Iterable[Point], size: float = ink.SMALL, *, face: Face = Face.SANS,
+        colour: str = ink.INK, halo: str | None = None, short: str = "", avoid: Sequence[Rect] = (),
     ) -> Text | None:  # fmt: skip
-        """Write a text at the first free place with a leader to `tip`; it reads away from the tip.
+        """Write a text at the first clear place with a leader to `tip`; it reads away from the tip.
 
-        Where the words would lie over a bold line everywhere, the `short` ones are taken.
+        Where all are taken the `short` words are tried, then they stand as near to the tip as there is room. Boxes to
+        `avoid` are written over, or led through, only where nothing else is left.
         """
-        wanted = [(p, Anchor.LEFT if p[0] >= tip[0] else Anchor.RIGHT) for p in places]
-        if short and not self._has_clear_place(wanted, plain(words), size):
-            words = short
-        made = self.label(wanted, words, size, colour=colour, halo=halo)
+        lead = [Text(tip, plain(w), size, face, Anchor.LEFT, colour, 0, halo) for w in (words, short) if w]
+        spots = [(p, Anchor.LEFT if p[0] >= tip[0] else Anchor.RIGHT) for p in places]
+        made = None
+        for text in lead:
+            made = made or self.taken.led_clear([replace(text, at=p, anchor=a) for p, a in spots], tip, avoid)
+        made = made or self.taken.ring_clear(lead[-1], tip, avoid)
         if made is None:
             return None
         side = -0.7 if made.anchor is Anchor.LEFT else 0.7
         self.line((made.at[0] + side, made.at[1] + 0.3 * size), tip, ink.FINE, colour=colour)
+        return self._write(made)
+
+    def _write(self, made: Text) -> Text:
+        self.items.append(made)
+        self.reserve(box(made))
         return made
-
-    def _has_clear_place(self, places: Iterable[tuple[Point, Anchor]], words: str, size: float) -> bool:
-        boxes = (box(Text(at, words, size, Face.SANS, anchor)) for at, anchor in places)
-        return any(self.is_free(b) and not self.is_struck(b) for b in boxes)
-
-    def is_free(self, wanted: Rect) -> bool:
-        """Whether a box overlaps no text yet and lies inside the sheet."""
-        left, bottom, right, top = self.bounds
-        if wanted[0] < left or wanted[1] < bottom or wanted[2] > right or wanted[3] > top:
-            return False
-        return all(not overlaps(wanted, b) for b in self._boxes)
-
-    def is_struck(self, wanted: Rect) -> bool:
-        """Whether a bold line drawn so far runs through a box."""
-        return any(crosses(wanted, stroke) for stroke in self._strokes)
 
     def reserve(self, taken: Rect) -> None:
         """Keep texts out of a box."""
-        self._boxes.append(taken)
+        self.taken.boxes.append(taken)
 
     # dimensions ---------------------------------------------------------------------------------------------------
     def tick(self, at: Point) -> None:
@@ -186,7 +179,7 @@ class Sketch:
         places = [*beside, *places] if over_by > _LONG_OVER else [*places, *beside]
         places += [((middle, first + k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (1.1, 2.2, 3.3)]
         places += [((middle, second - k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (0, 1.1, 2.2)]
-        self.label(places, words, size, Face.NARROW_BOLD, halo=halo)
+        self.label(places, words, size, Face.NARROW_BOLD, halo=halo, tip=(middle, y))
         self.reserve((a, y - 0.02, b, y + 0.02))
 
     def dim_up(
@@ -227,38 +220,7 @@ class Sketch:
         flat = flat if right else flat[::-1]
         flat += [((x, b + 1.6), Anchor.MIDDLE), ((x, a - 1.6 - 0.74 * size), Anchor.MIDDLE)]
         flat += [((p[0], p[1] + k), n) for k in (2.8, -2.8, 5.6, -5.6) for p, n in flat[:2]]
-        self.label(flat, words, size, Face.NARROW_BOLD, halo=halo)
-
-
-def overlaps(a: Rect, b: Rect, air: float = _AIR) -> bool:
-    """Whether two boxes come closer than `air` mm."""
-    return a[0] < b[2] + air and b[0] < a[2] + air and a[1] < b[3] + air and b[1] < a[3] + air
-
-
-def strokes(item: Path | Disc) -> list[Rect]:
-    """Give the straight pieces of an outline, each as its two ends; a circle as a polygon."""
-    if isinstance(item, Disc):
-        (x, y), r = item.centre, item.radius
-        turns = [math.tau * k / _CIRCLE for k in range(_CIRCLE)]
-        points: Sequence[Point] = [(x + r * math.cos(t), y + r * math.sin(t)) for t in turns]
-    else:
-        points = item.points
-    ring = [*points, points[0]] if isinstance(item, Disc) or item.closed else points
-    return [(*a, *b) for a, b in pairwise(ring)]
-
-
-def crosses(wanted: Rect, stroke: Rect) -> bool:
-    """Whether a straight line runs through a box."""
-    low, high = 0.0, 1.0
-    for k in (0, 1):
-        start, step = stroke[k], stroke[k + 2] - stroke[k]
-        if abs(step) < 1e-9:
-            if not wanted[k] < start < wanted[k + 2]:
-                return False
-            continue
-        near, far = sorted(((wanted[k] - start) / step, (wanted[k + 2] - start) / step))
-        low, high = max(low, near), min(high, far)
-    return low < high
+        self.label(flat, words, size, Face.NARROW_BOLD, halo=halo, tip=(x, (a + b) / 2))
 
 
 def hatch_lines(outline: Sequence[Point], step: float, angle: float) -> list[tuple[Point, Point]]:

@@ -9,9 +9,10 @@ from routeviz.drawings.lettering import width
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
 
-__all__ = ["TAPE_HEIGHT", "draw_tape"]
+__all__ = ["TAPE_FOOT", "TAPE_HEIGHT", "draw_tape"]
 
 TAPE_HEIGHT = 7.0
+TAPE_FOOT = 1.5  # clear space that the pointer wants under the tape [mm]
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +76,7 @@ def _tick(sketch: Sketch, x: float, base: float, n: int, marks: _Marks, x0: floa
 def _pointer(sketch: Sketch, x: float, base: float, words: str) -> None:
     top = base + TAPE_HEIGHT
     sketch.line((x, top - 2.4), (x, top + 1.5), ink.MEDIUM, colour=ink.UP)  # not through the figures
-    sketch.line((x, base - 3.0), (x, base + 0.7), ink.MEDIUM, colour=ink.UP)
+    sketch.line((x, base - TAPE_FOOT), (x, base + 0.7), ink.MEDIUM, colour=ink.UP)
     half = max(4.0, width(words, 3.0, Face.NARROW_BOLD) / 2 + 1.0)
     sketch.rect((x - half, top + 1.3), (x + half, top + 4.9), 0.0, fill=ink.UP)
     sketch.text((x, top + 2.1), words, 3.0, Face.NARROW_BOLD, Anchor.MIDDLE, colour=ink.WHITE)

@@ -92,11 +92,11 @@ def _template(paper: Paper, scene: Scene, marks: list[Mark], grid: _Grid, column
             sketch.line((x - 4, y), (x + 4, y), ink.HAIR)
             sketch.line((x, y - 4), (x, y + 4), ink.HAIR)
             sketch.reserve((x - 4.2, y - 4.2, x + 4.2, y + 4.2))
-    _neighbours(sketch, view, grid, column, row)
     here = [m for m in marks if _shows(view, m.left_in, m.height_in)]
     for mark in here:
         _cross(sketch, view, mark)
     _template_lines(sketch, view, scene)
+    _neighbours(sketch, view, grid, column, row)
     for mark in here:
         _mark_words(sketch, view, mark, scene)
     _rows(sketch, view, scene, sorted({m.height_in for m in marks}))
@@ -113,15 +113,18 @@ def _shows(view: View, u: float, v: float) -> bool:
 def _neighbours(sketch: Sketch, view: View, grid: _Grid, column: int, row: int) -> None:
     """Name the page that joins at each edge."""
     (x0, y0), (x1, y1) = view.at(view.region[0], view.region[1]), view.at(view.region[2], view.region[3])
-    middle = ((x0 + x1) / 2, y0 + 0.75 * (y1 - y0))
+    shares = (0.75, 0.25, 0.5, 0.9)
     for step, x in ((-1, x0 + 6.5), (1, x1 - 5.0)):
         if 0 <= column + step < grid.across:
             words = f"{_name(column + step, row)} joins here, cross on cross"
-            sketch.text((x, middle[1]), words, ink.LEAST, Face.SANS, Anchor.MIDDLE, colour=ink.INK2, turn=90)
+            places = [((x, y0 + k * (y1 - y0)), Anchor.MIDDLE) for k in shares]
+            sketch.label(places, words, ink.LEAST, colour=ink.INK2, turn=90)
     for step, y in ((-1, y0 + 5.0), (1, y1 - 6.5)):
         if 0 <= row + step < grid.up:
             words = f"{_name(column, row + step)} joins here, cross on cross"
-            sketch.text((middle[0] - 60.0, y), words, ink.LEAST, Face.SANS, Anchor.MIDDLE, colour=ink.INK2)
+            sketch.label(
+                [((x0 + k * (x1 - x0), y), Anchor.MIDDLE) for k in shares[::-1]], words, ink.LEAST, colour=ink.INK2
+            )
 
 
 def _cross(sketch: Sketch, view: View, mark: Mark) -> None:
