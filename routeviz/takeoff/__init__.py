@@ -15,6 +15,7 @@ from routeviz.takeoff.holes import hole_schedule
 from routeviz.takeoff.marks import assumptions, hood_marks
 from routeviz.takeoff.measure import measure_first
 from routeviz.takeoff.parts import buy_list
+from routeviz.takeoff.rise import rise_first
 from routeviz.takeoff.work import order_of_work
 
 __all__ = ["assumptions", "count", "marks_of"]
@@ -46,7 +47,7 @@ def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...
     cuts, plans = cut_list(route, scene, frame)
     marks = marks_of(as_hung(scene, findings), frame)
     holes = hole_schedule(route, scene, frame)
-    measure = measure_first(route, scene, frame, findings)
+    measure = rise_first(route, scene, frame, measure_first(route, scene, frame, findings))
     return TakeOff(
         buy=buy_list(route, scene, frame, findings, cuts, plans, marks),
         cuts=cuts,

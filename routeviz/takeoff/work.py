@@ -11,6 +11,7 @@ from routeviz.model.solids import Frame
 from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Step
 from routeviz.takeoff.masonry import cored, of_board
 from routeviz.takeoff.mending import mending_steps
+from routeviz.takeoff.rise import rise_steps
 from routeviz.takeoff.work_closing import closing_steps, duct_steps, end_steps, hood_steps
 from routeviz.takeoff.work_opening import before_steps, marking_steps, opening_up_steps
 
@@ -36,6 +37,7 @@ def order_of_work(
         *before_steps(findings, measure, scene),
         *marking_steps(scene, marks),
         *opening_up_steps(route, scene, frame, holes),
+        *rise_steps(route, scene, frame),
         *duct_steps(route, frame),
         *closing_steps(route, scene, frame, findings, marks),
         *hood_steps(route, scene, findings, marks),

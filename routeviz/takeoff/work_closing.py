@@ -31,7 +31,7 @@ def duct_steps(route: Route, frame: Frame) -> list[Step]:
     elbows = ", set the elbows to their angles" if any(p.kind is PartKind.ELBOW for p in route.parts) else ""
     steps = [
         Step("cut-duct", f"Cut the straights to the cut list{elbows} and lay the run out dry on the floor.",
-             ("outside", "inside", "sleeve"), "Laid out, it is as long as the route; what goes over a collar or into the cap comes on top.",
+             ("outside", "inside", "sleeve", "rise"), "Laid out, it is as long as the route; what goes over a collar or into the cap comes on top.",
              "Cut sheet metal is sharp: gloves.", Sheet.PARTS),
         Step("run", "Put the duct in from the hood's end outwards, crimped ends pointing with the air.",
              ("cut-duct", "ties", "frame"), "Clear of every member by the drawn distance; slope, if any, to outdoors.",
