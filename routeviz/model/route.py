@@ -11,7 +11,17 @@ from routeviz.model.path import Centreline
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import FaceKind, Vec3
 
-__all__ = ["Allowance", "Near", "Part", "PartKind", "Penetration", "Route", "Termination", "offsets_in"]
+__all__ = [
+    "Allowance",
+    "Near",
+    "Part",
+    "PartKind",
+    "Penetration",
+    "Route",
+    "Termination",
+    "level_stretches",
+    "offsets_in",
+]
 
 
 class PartKind(StrEnum):
@@ -139,6 +149,24 @@ class Route:
 
 
 _SAME_WAY = 1e-6  # directions that differ by less are one
+_LEVEL = 0.01  # rise over length of what counts as level
+_RIGID = (PartKind.STRAIGHT, PartKind.ELBOW, PartKind.TRANSITION)
+
+
+def level_stretches(parts: tuple[Part, ...]) -> tuple[tuple[Part, ...], ...]:
+    """Give the stretches of rigid duct that run level, elbows that turn level between their straights included."""
+    found: list[list[Part]] = []
+    whole = False  # the stretch goes on
+    for part in parts:
+        if part.length_in == 0.0:
+            continue
+        level = part.kind in _RIGID and max(abs(part.direction[2]), abs(part.turn_to[2])) < _LEVEL
+        if level and whole:
+            found[-1].append(part)
+        elif level:
+            found.append([part])
+        whole = level
+    return tuple(tuple(stretch) for stretch in found)
 
 
 def offsets_in(parts: tuple[Part, ...]) -> tuple[tuple[Part, Part], ...]:
