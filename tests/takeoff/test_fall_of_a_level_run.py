@@ -60,7 +60,7 @@ def test_the_steps_say_it_too() -> None:
     steps = {s.id: s for s in counted(level_run(), ASKED).steps}
     assert "fall towards the cap, 3 in over its length" in steps["run"].text
     assert "lower than drawn" in steps["outside"].text
-    x, y, z = handmade.COLLAR
+    x, y, _ = handmade.COLLAR
     roof = replace(level_run(), penetrations=(*level_run().penetrations, hole("deck", x, y, 120.0, (0.0, 0.0, 1.0))))
     assert "lower than drawn" not in next(s.text for s in counted(roof, ASKED).steps if s.id == "outside")
     plain = {s.id: s for s in counted(level_run()).steps}
