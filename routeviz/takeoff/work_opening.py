@@ -119,9 +119,10 @@ def opening_up_steps(route: Route, scene: Scene, frame: Frame, holes: tuple[Hole
         steps.append(core_step(through, "outside", waits, scene, frame))
     elif route.termination.kind is not None:
         where = "roof" if roof else "wall"
+        plumb = ", plumb, along the duct and not square to the slope" if route.penetrations[-1].sloped else ""
         caution = "Ladder tied, fall protection on, nobody below; not in wind or wet." if roof else "Ladder tied off."
         steps.append(
-            Step("outside", f"Drill the centre through the {where} from inside, then cut from outside round it.{lower}",
+            Step("outside", f"Drill the centre through the {where} from inside, then cut from outside round it{plumb}.{lower}",
                  waits, f"The drill came out where the outside drawing shows it{', less the fall' if lowered else ''}.", caution, Sheet.OUTSIDE)
         )  # fmt: skip
     if core:
