@@ -48,6 +48,12 @@ def test_a_roof_without_rafters_has_no_heel() -> None:
     assert "rafters or trusses" in refused(text("juniper_straight_up", "12 in", (framing, ""), flat)).problem
 
 
+def test_between_joists_whose_ends_are_cut_to_low_rafters() -> None:
+    plan = pipeline.plan(scenefile.loads(text("juniper_straight_up", "4 5/16 in")), alternatives=1)
+    assert plan.best is not None
+    assert plan.best.route.words == "Straight up between joists 4 and 5, out through the roof"
+
+
 def test_the_duct_is_cut_shorter_under_a_lower_roof() -> None:
     # taken: 7 1/4 and 5 1/2 x 1.0308 plumb; the heel of 8 in brings the roof down by the rest
     high = pipeline.plan(scenefile.load(SCENES / "juniper_straight_up.toml"), alternatives=1).best
