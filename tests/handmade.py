@@ -122,12 +122,14 @@ def cap(at: Vec3, way: Vec3) -> Part:
 
 
 def _pass(
-    solid: str, label: str, material: str, centre: Vec3, leave: Vec3, shape: str, size: tuple[float, float]
-) -> Penetration:
+    solid: str, label: str, material: str, centre: Vec3, leave: Vec3, shape: str, size: tuple[float, float],
+    stretch: float = 1.0,
+) -> Penetration:  # fmt: skip
     through = math.dist(centre, leave)
     way: Vec3 = tuple((b - a) / through for a, b in zip(centre, leave, strict=True))  # type: ignore[assignment]
-    hole = (size[0] + 0.5, size[1] + 0.5)
-    return Penetration(solid, label, material, centre, leave, way, through, shape, size, hole, "kitchen", "attic")
+    hole = (size[0] + 0.5, size[1] + 0.5 * stretch)
+    return Penetration(solid, label, material, centre, leave, way, through, shape, size, hole, "kitchen", "attic",
+                       (1.0, stretch))  # fmt: skip
 
 
 def up_route() -> Route:
@@ -140,8 +142,10 @@ def up_route() -> Route:
     ellipse = (8.0, 8.0 * slope)
     holes = (
         _pass("ceiling-board", "ceiling board", "gypsum board", (x, y, 96.0), (x, y, 96.625), "round", (8.0, 8.0)),
-        _pass("deck", "roof deck", "plywood", (x, y, roof_z(y)), (x, y, roof_z(y, 0.5)), "ellipse", ellipse),
-        _pass("shingles", "asphalt shingles", "asphalt", (x, y, roof_z(y, 0.5)), (x, y, top), "ellipse", ellipse),
+        _pass("deck", "roof deck", "plywood", (x, y, roof_z(y)), (x, y, roof_z(y, 0.5)), "ellipse", ellipse, slope),
+        _pass(
+            "shingles", "asphalt shingles", "asphalt", (x, y, roof_z(y, 0.5)), (x, y, top), "ellipse", ellipse, slope
+        ),
     )
     near = (
         Near("joist-4", "joist 4", 3.25, (-1.0, 0.0, 0.0), (62.75, y, 100.0), "straight-1"),

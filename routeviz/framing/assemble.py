@@ -9,31 +9,20 @@ from dataclasses import replace
 from routeviz.framing.ceiling import beam_solids, ceiling_solids
 from routeviz.framing.faces import exit_faces
 from routeviz.framing.furniture import furniture_solids
+from routeviz.framing.levels import eave_line, storey_levels
 from routeviz.framing.naming import told_apart
-from routeviz.framing.place import CHORD_IN, House, Place, house
+from routeviz.framing.place import House, Place, house
 from routeviz.framing.roof import eave_soffit_z, roof_solids
 from routeviz.framing.roofshape import RoofShape, is_cathedral, roof_shape
 from routeviz.framing.spaces import Beyond, beyond
-from routeviz.framing.upper import UPPER_CEILING_IN, infill_solids, storey_levels, storey_solids
+from routeviz.framing.underroof import solids_under
+from routeviz.framing.upper import infill_solids, storey_solids
 from routeviz.framing.walls import Heights, wall_solids
 from routeviz.framing.zones import furniture_zones, zones
-from routeviz.model.roofline import eave_on_rafters_in
-from routeviz.model.scene import MemberKind, Scene, WallSide
+from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import Box, Frame, Solid
 
 __all__ = ["frame", "moved"]
-
-
-def _eave_line(built: House) -> float:
-    """Give the height where the roof begins [in]: on the joists, on the storey's ceiling, or over a sloped ceiling."""
-    levels = storey_levels(built)
-    roof = built.scene.roof
-    if levels is not None:
-        truss = roof is not None and roof.framing is not None and roof.framing.kind is MemberKind.TRUSS
-        return levels[1] + UPPER_CEILING_IN + (CHORD_IN if truss else 0.0)
-    if is_cathedral(built) and roof is not None:
-        return eave_on_rafters_in(built.scene, roof)
-    return built.joist_top
 
 
 def _cover_tops(built: House, shape: RoofShape | None, eave: float) -> dict[WallSide, float]:
@@ -109,8 +98,8 @@ def frame(scene: Scene, keep_away: Mapping[str, float] | None = None) -> Frame:
     """
     wanted = keep_away or {}
     built = house(scene)
-    eave = _eave_line(built)
-    shape = roof_shape(built, eave)
+    line = eave_line(built)
+    eave, shape = line.base, roof_shape(built, line)
     tops = _cover_tops(built, shape, eave)
     heights = _heights(built, shape, tops)
     others = [beyond(built, space) for space in scene.spaces]
@@ -123,7 +112,7 @@ def frame(scene: Scene, keep_away: Mapping[str, float] | None = None) -> Frame:
         bases = {side: h.plate_top for side, h in heights.items()}
         solids += beam_solids(built)
     else:
-        solids += ceiling_solids(built)
+        solids += solids_under(shape, ceiling_solids(built))
     if shape is not None:
         solids += roof_solids(built, shape) + infill_solids(built, shape, bases)
     solids += storey_solids(built, tops)
@@ -143,7 +132,7 @@ def moved(framed: Frame, scene: Scene) -> Frame:
     The same as `frame(scene)` and some ten times quicker, for the many places of one hood along a wall.
     """
     built = house(scene)
-    shape = roof_shape(built, _eave_line(built))
+    shape = roof_shape(built, eave_line(built))
     furniture = furniture_solids(built)
     solids = itertools.takewhile(lambda s: s.id != furniture[0].id, framed.solids)  # none but the floor is called so
     kept = next(n for n, zone in enumerate(framed.zones) if zone.id == "kitchen")

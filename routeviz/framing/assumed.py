@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from routeviz.framing.levels import eave_line
 from routeviz.framing.openings import header_depth_in
 from routeviz.framing.place import house
 from routeviz.framing.roofshape import is_cathedral, roof_shape
@@ -46,11 +47,22 @@ def _storey(scene: Scene) -> list[Assumption]:
 
 def _roof(scene: Scene) -> list[Assumption]:
     built = house(scene)
-    shape = roof_shape(built, built.joist_top)
+    line = eave_line(built)
+    shape = roof_shape(built, line)
     if shape is None or scene.roof is None:
         return []
     found = []
     framing = scene.roof.framing
+    if framing is not None and scene.roof.heel_in is None and not is_cathedral(built):
+        rests = "the joists" if line.base > line.plate else "the wall plates"
+        what = "rafters"
+        if framing.kind is MemberKind.TRUSS:
+            rests, what = "the bottom chords", "top chords"
+        found.append(
+            Assumption("roof.heel", length_text(line.heel, metric=scene.metric), f"the {what} taken to stand on {rests} at "
+                       "the studs' outer face, and the roof's height over the ceiling with them; seated lower on the "
+                       "plates they bring it down: measure it before the last piece of duct is cut")
+        )  # fmt: skip
     if framing is not None and framing.kind is MemberKind.TRUSS and shape.ridge_u is not None:
         found.append(
             Assumption("roof.framing", "a king post and two diagonals in each truss",

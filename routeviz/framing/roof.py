@@ -9,6 +9,7 @@ from routeviz.framing.layout import Slot, slots
 from routeviz.framing.materials import is_combustible, is_gap, member_burns, member_crossing
 from routeviz.framing.place import CHORD_IN, House, sides_of
 from routeviz.framing.roofshape import RoofShape, Slope, is_cathedral
+from routeviz.framing.underroof import below
 from routeviz.model.scene import AboveKind, MemberKind, MemberLayout, RoofForm, WallSide
 from routeviz.model.solids import Box, Crossing, Member, Prism, Solid, SolidKind
 
@@ -86,13 +87,13 @@ def _framing(house: House, shape: RoofShape) -> list[Solid]:
 def _truss_rest(house: House, shape: RoofShape, layout: MemberLayout, slot: Slot) -> list[Solid]:
     """Give a truss's bottom chord (unless the ceiling's joists are the chords) and its webs."""
     lo, hi = house.core[2 * (1 - shape.axis)], house.core[2 * (1 - shape.axis) + 1]
-    member, chord_top = _member(layout, shape, slot), shape.eave
+    member, chord_top = _member(layout, shape, slot), shape.base
     found: list[tuple[str, SolidKind, str, Polygon]] = []
     if house.scene.ceiling.joists is None or house.scene.above.kind is AboveKind.STOREY:
-        found.append(("bottom", SolidKind.CHORD, "bottom chord", box(lo, chord_top - CHORD_IN, hi, chord_top)))
-    room = Polygon(
-        [(lo, chord_top), (hi, chord_top), *reversed([(u, shape.underside(u)) for u in shape.profile(lo, hi)])]
-    )
+        chord = below(box(lo, chord_top - CHORD_IN, hi, chord_top), shape.tops(lo, hi, 0))
+        found.append(("bottom", SolidKind.CHORD, "bottom chord", chord))
+    undersides = [(u, shape.underside(u)) for u in shape.profile(lo, hi)]
+    room = below(box(lo, chord_top, hi, max(chord_top, *(z for _, z in undersides)) + 1.0), undersides)
     ends = [house.place(s) for s in sides_of(shape.axis)]
     in_wall = any(
         slot.lo < max(p.depth(n) for n in p.core_n) and min(p.depth(n) for n in p.core_n) < slot.hi for p in ends

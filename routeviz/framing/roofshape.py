@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 
+from routeviz.framing.levels import EaveLine
 from routeviz.framing.place import House, sides_of
-from routeviz.model.roofline import follows_rafters, roof_lines, room_edges
+from routeviz.model.roofline import follows_rafters, roof_lines, room_edges, stretch_of
 from routeviz.model.scene import Roof, RunDirection, WallSide
 
 __all__ = ["RoofShape", "Slope", "is_cathedral", "roof_shape"]
@@ -34,7 +34,7 @@ class Slope:
     @property
     def stretch(self) -> float:
         """Give the vertical height of a sheet over its thickness: 1 / cos of the slope."""
-        return math.hypot(1.0, self.b)
+        return stretch_of(self.b)
 
     def band(self, bottom: float, top: float, lo: float, hi: float) -> list[tuple[float, float]]:
         """Give the outline (u, z) of a sheet between two vertical heights above the underside."""
@@ -52,7 +52,7 @@ class RoofShape:
     along: tuple[float, float]  # extent along the ridge, overhangs included
     eaves: tuple[WallSide, ...]  # walls under a low edge of the roof
     frame_in: float  # depth of rafters or top chords, square to the slope; 0 without
-    eave: float  # height of the eave line
+    base: float  # top of the joists, chords or plates that the space under the roof begins on
 
     def slope_at(self, u: float) -> Slope:
         """Give the slope over `u`."""
@@ -71,6 +71,10 @@ class RoofShape:
         """Give the height of the roof's outer surface."""
         slope = self.slope_at(u)
         return slope.z(u) + self.rise(slope)
+
+    def tops(self, lo: float, hi: float, layers: int | None = None) -> list[tuple[float, float]]:
+        """Give the top of the framing and the first `layers` sheets from `lo` to `hi` as points (u, z)."""
+        return [(u, self.underside(u) + self.rise(self.slope_at(u), layers)) for u in self.profile(lo, hi)]
 
     def skyline(self, lo: float, hi: float) -> list[tuple[float, float]]:
         """Give the outer surface from `lo` to `hi` as points (u, z); slopes of unlike pitch meet in a step."""
@@ -96,15 +100,15 @@ def is_cathedral(house: House) -> bool:
     return follows_rafters(house.scene)
 
 
-def roof_shape(house: House, eave: float) -> RoofShape | None:
+def roof_shape(house: House, eave: EaveLine) -> RoofShape | None:
     """Lay the scene's roof over the house.
 
     Parameters
     ----------
     house : House
         Walls and levels.
-    eave : float
-        Height of the eave line [in]: the rafters' underside at the outer face of the wall's core.
+    eave : EaveLine
+        Where it begins.
 
     Returns
     -------
@@ -119,13 +123,13 @@ def roof_shape(house: House, eave: float) -> RoofShape | None:
     edges = (
         room_edges(house.scene, roof) if is_cathedral(house) else (house.core[2 * across], house.core[2 * across + 1])
     )
-    laid = roof_lines(house.scene, roof, edges, eave)
+    laid = roof_lines(house.scene, roof, edges, eave.underside)
     lo, hi = _reach(house, roof, across)
     cuts = [lo, *([laid.ridge_u] if laid.ridge_u is not None else []), hi]
     slopes = tuple(Slope(s.name, s.a, s.b, cuts[i], cuts[i + 1]) for i, s in enumerate(laid.lines))
     along = _reach(house, roof, axis)
     depth = roof.framing.depth_in if roof.framing else 0.0
-    return RoofShape(roof, axis, slopes, laid.ridge_u, along, laid.eaves, depth, eave)
+    return RoofShape(roof, axis, slopes, laid.ridge_u, along, laid.eaves, depth, eave.base)
 
 
 def _reach(house: House, roof: Roof, axis: int) -> tuple[float, float]:

@@ -5,25 +5,15 @@ from __future__ import annotations
 import itertools
 from dataclasses import replace
 
+from routeviz.framing.levels import UPPER_CEILING_IN, storey_levels
 from routeviz.framing.materials import is_combustible, is_gap, layer_kind, member_burns
 from routeviz.framing.place import House, Place, sides_of
 from routeviz.framing.roofshape import RoofShape, is_cathedral
 from routeviz.framing.walls import FRAMED, Heights, stud_slots, wall_solids
-from routeviz.model.scene import AboveKind, WallSide
+from routeviz.model.scene import WallSide
 from routeviz.model.solids import Box, Crossing, Member, Prism, Solid, SolidKind
 
-__all__ = ["UPPER_CEILING_IN", "infill_places", "infill_solids", "storey_levels", "storey_solids"]
-
-UPPER_CEILING_IN = 0.5  # board of the ceiling above, which the scene does not describe
-
-
-def storey_levels(house: House) -> tuple[float, float] | None:
-    """Give the floor and the ceiling of the storey above [in]; None when there is none."""
-    above = house.scene.above
-    if above.kind is not AboveKind.STOREY:
-        return None
-    floor = house.joist_top + sum(layer.thickness_in for layer in above.floor_layers)
-    return floor, floor + max(above.storey_height_in, 1.0)
+__all__ = ["infill_places", "infill_solids", "storey_solids"]
 
 
 def _upper_place(place: Place) -> Place:
@@ -143,7 +133,7 @@ def _infill_sheets(house: House, shape: RoofShape, place: Place, base: float) ->
 def _infill_core(house: House, shape: RoofShape, place: Place, base: float) -> list[Solid]:
     wall, n = place.wall, place.core_n
     if not is_cathedral(house):
-        base = max(base, shape.eave)
+        base = max(base, shape.base)
     if wall.frame not in FRAMED or wall.studs is None:
         outline = _outline(shape, place, place.core, n, base)
         core = place.prism(outline, n) if outline else None

@@ -7,11 +7,12 @@ import itertools
 from routeviz.framing.ceiling import joist_axis, joist_slots
 from routeviz.framing.furniture import cover_box
 from routeviz.framing.layout import Slot
+from routeviz.framing.levels import storey_levels
 from routeviz.framing.place import WALL_WORDS, House, Place, sides_of
 from routeviz.framing.roof import rafter_slots
 from routeviz.framing.roofshape import RoofShape, is_cathedral
 from routeviz.framing.spaces import Beyond, space_name
-from routeviz.framing.upper import storey_levels
+from routeviz.framing.underroof import under_roof
 from routeviz.framing.walls import FRAMED, Heights
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.scene import AboveKind, MemberKind, ObstacleKind, WallSide
@@ -72,7 +73,8 @@ def _ceiling_zones(house: House, shape: RoofShape | None) -> list[Zone]:
     slab, top = house.scene.ceiling.slab_in, house.joist_top - house.scene.ceiling.slab_in
     found = []
     if top - house.ceiling > 0.01:
-        found.append(Zone("ceiling", "ceiling", Passage.HIDDEN, Box((x0, y0, house.ceiling), (x1, y1, top))))
+        whole = Box((x0, y0, house.ceiling), (x1, y1, top))
+        found.append(Zone("ceiling", "ceiling", Passage.HIDDEN, _indoors(shape, whole)))
     if slab > 0:
         concrete = Box((x0, y0, top), (x1, y1, house.joist_top))
         found.append(Zone("slab", "concrete ceiling", Passage.CLOSED, concrete))
@@ -93,9 +95,15 @@ def _ceiling_zones(house: House, shape: RoofShape | None) -> list[Zone]:
     for a, b, name in _bays(ordered, ends, words):
         lo, hi = [0.0, 0.0, house.ceiling], [0.0, 0.0, top]
         lo[axis], hi[axis], lo[across], hi[across] = *run, a, b
-        found.append(Zone(f"bay-{word.split()[0]}-{name.replace(' ', '-')}", f"{word} {name}", Passage.HIDDEN,
-                          Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), bay=f"{word} {name}"))  # fmt: skip
+        bay = _indoors(shape, Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])))
+        found.append(Zone(f"bay-{word.split()[0]}-{name.replace(' ', '-')}", f"{word} {name}", Passage.HIDDEN, bay,
+                          bay=f"{word} {name}"))  # fmt: skip
     return found
+
+
+def _indoors(shape: RoofShape | None, zone: Box) -> Box | Prism:
+    """Give what of a zone over the ceiling lies under the roof's outer surface."""
+    return (under_roof(shape, zone) if shape is not None else zone) or zone
 
 
 def _wall_zone(place: Place, z: tuple[float, float]) -> Zone:

@@ -177,7 +177,11 @@ class Above:
 
 @dataclass(frozen=True, slots=True)
 class Roof:
-    """The roof over the kitchen. The eave line is the top of the wall plates (or of the joists on them)."""
+    """The roof over the kitchen.
+
+    `heel_in` is the height from the top of the wall plates to the top of the rafters or trusses, plumb over the outer
+    face of the studs. None: nobody measured it, and the roof is taken to stand on the joists, chords or plates there.
+    """
 
     form: RoofForm
     pitch: float  # rise over run
@@ -188,6 +192,7 @@ class Roof:
     layers: tuple[Layer, ...]  # deck and covering, from the inside out
     high_side: WallSide | None = None  # shed roofs: the wall at the high edge
     soffit_vented: bool = False
+    heel_in: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,9 +16,15 @@ __all__ = [
     "on_rafters",
     "roof_lines",
     "room_edges",
+    "stretch_of",
 ]
 
 _STEEPEST = math.tan(math.radians(60))
+
+
+def stretch_of(pitch: float) -> float:
+    """Give the plumb height of a sheet or rafter over its depth square to a slope: 1 / cos of the slope."""
+    return math.hypot(1.0, pitch)
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +38,7 @@ class RoofLine:
     @property
     def stretch(self) -> float:
         """Give the vertical height of a sheet over its thickness: 1 / cos of the slope."""
-        return math.hypot(1.0, self.b)
+        return stretch_of(self.b)
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,9 +73,7 @@ def on_rafters(above: AboveKind, *, joists: bool, slab: bool, framed: MemberKind
 
 def eave_on_rafters_in(scene: Scene, roof: Roof) -> float:
     """Give where the rafters' underside begins over a ceiling that follows them [in]: its boards lie square to the slope."""
-    return scene.kitchen.ceiling_in + sum(layer.thickness_in for layer in scene.ceiling.layers) * math.hypot(
-        1.0, roof.pitch
-    )
+    return scene.kitchen.ceiling_in + sum(layer.thickness_in for layer in scene.ceiling.layers) * stretch_of(roof.pitch)
 
 
 def room_edges(scene: Scene, roof: Roof) -> tuple[float, float]:

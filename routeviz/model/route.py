@@ -11,7 +11,17 @@ from routeviz.model.path import Centreline
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import FaceKind, Vec3
 
-__all__ = ["Allowance", "Near", "Part", "PartKind", "Penetration", "Route", "Termination", "offsets_in"]
+__all__ = [
+    "Allowance",
+    "Near",
+    "Part",
+    "PartKind",
+    "Penetration",
+    "Route",
+    "Termination",
+    "level_stretches",
+    "offsets_in",
+]
 
 
 class PartKind(StrEnum):
@@ -56,9 +66,13 @@ class Part:
 class Penetration:
     """A hole that the route needs in one solid or layer.
 
-    `centre` is where the centre line enters it, `through_in` how much of it the duct passes,
-    `size_in` the duct's two sides there: level then upright in a wall, along the hood wall then out from it in a ceiling
-    or floor (for a round duct plumb through a sloped roof the second is the long one, along the slope).
+    `centre` is where the centre line enters it, `through_in` how much of it the duct passes.
+
+    `size_in` are the duct's two sides as they lie in the layer's face, in the order of the house's axes: level then upright
+    in a wall; along the hood wall (x) then out from it (y) in a ceiling, floor or roof, whatever the duct's own wide side and
+    whichever way a roof falls. `hole_in` are the same sides with the clearance all round. On a slope the side that runs up
+    it is longer than level by its `stretch`: a round duct leaves an ellipse there, long in x under a ridge that runs out
+    from the hood wall, long in y under one along it.
     """
 
     solid: str
@@ -73,6 +87,17 @@ class Penetration:
     hole_in: tuple[float, float]  # with clearance
     from_space: str = ""
     to_space: str = ""
+    stretch: tuple[float, float] = (1.0, 1.0)  # length up the slope over level length, for each side
+
+    @property
+    def level_in(self) -> tuple[float, float]:
+        """Give the hole's two sides as they lie level, seen along a plumb duct [in]."""
+        return self.hole_in[0] / self.stretch[0], self.hole_in[1] / self.stretch[1]
+
+    @property
+    def sloped(self) -> bool:
+        """Whether the duct passes it askew, through a slope."""
+        return max(self.stretch) > 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,6 +164,24 @@ class Route:
 
 
 _SAME_WAY = 1e-6  # directions that differ by less are one
+_LEVEL = 0.01  # rise over length of what counts as level
+_RIGID = (PartKind.STRAIGHT, PartKind.ELBOW, PartKind.TRANSITION)
+
+
+def level_stretches(parts: tuple[Part, ...]) -> tuple[tuple[Part, ...], ...]:
+    """Give the stretches of rigid duct that run level, elbows that turn level between their straights included."""
+    found: list[list[Part]] = []
+    whole = False  # the stretch goes on
+    for part in parts:
+        if part.length_in == 0.0:
+            continue
+        level = part.kind in _RIGID and max(abs(part.direction[2]), abs(part.turn_to[2])) < _LEVEL
+        if level and whole:
+            found[-1].append(part)
+        elif level:
+            found.append([part])
+        whole = level
+    return tuple(tuple(stretch) for stretch in found)
 
 
 def offsets_in(parts: tuple[Part, ...]) -> tuple[tuple[Part, Part], ...]:

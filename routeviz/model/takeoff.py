@@ -130,7 +130,9 @@ class Hole:
     solid: str
     layer: str
     shape: str
-    size_in: tuple[float, float]  # as in `Penetration`: level then upright, or along the hood wall then out
+    size_in: tuple[
+        float, float
+    ]  # as in `Penetration`: level then upright, or along the hood wall then out, ellipses too
     from_left_in: float  # from the finished left wall (or out from the hood wall on side walls)
     from_left_name: str
     from_other_in: float

@@ -97,7 +97,7 @@ def _beside(solid: Solid, lines: list[tuple[Vec3, Vec3]]) -> tuple[Vec3, Vec3]:
 
 def _hole(solid: Solid, part: Part, enter: Vec3, leave: Vec3, frame: Frame, clearance_in: float) -> Penetration:
     through = distance(enter, leave)
-    shape, size = _cut(solid, part)
+    shape, level, stretch = _cut(solid, part)
     direction = part.direction if through == 0 else unit(sub(leave, enter))
     return Penetration(
         solid=solid.id,
@@ -108,29 +108,26 @@ def _hole(solid: Solid, part: Part, enter: Vec3, leave: Vec3, frame: Frame, clea
         direction=direction,
         through_in=through,
         shape=shape,
-        size_in=size,
-        hole_in=(size[0] + 2 * clearance_in, size[1] + 2 * clearance_in),
+        size_in=(level[0] * stretch[0], level[1] * stretch[1]),
+        hole_in=((level[0] + 2 * clearance_in) * stretch[0], (level[1] + 2 * clearance_in) * stretch[1]),
         from_space=_space(frame, along(enter, direction, -0.5)),
         to_space=_space(frame, along(leave, direction, 0.5)),
+        stretch=stretch,
     )
 
 
-def _cut(solid: Solid, part: Part) -> tuple[str, tuple[float, float]]:
-    """Shape of the cut, and its sides along the axes that it lies across; on a slope it is longer along the slope."""
-    section = part.section
-    stretch = _slope_factor(solid) if abs(part.direction[2]) > 0.99 else 1.0
+def _cut(solid: Solid, part: Part) -> tuple[str, tuple[float, float], tuple[float, float]]:
+    """Shape of the cut, its level sides along the axes that it lies across, and how much longer a slope makes each."""
+    section, stretch = part.section, (1.0, 1.0)
+    if abs(part.direction[2]) > 0.99 and isinstance(solid.shape, Prism) and solid.shape.axis != 2:
+        slope = _slope_factor(solid)  # the prism runs along the eave, so it is the other level axis that slopes
+        stretch = (1.0, slope) if solid.shape.axis == 0 else (slope, 1.0)
     if section.shape is SectionShape.ROUND:
-        return ("ellipse" if stretch > 1 else "round"), (section.width_in, section.width_in * stretch)
+        return ("ellipse" if max(stretch) > 1 else "round"), (section.width_in, section.width_in), stretch
     wide, high = section.width_in, section.height_in
-    if stretch > 1 and part.wide is not None and isinstance(solid.shape, Prism):
-        along_slope = 1 - solid.shape.axis  # the prism runs along the eave, so the slope is the other level axis
-        if abs(part.wide[along_slope]) > 0.5:
-            wide *= stretch
-        else:
-            high *= stretch
     across = [axis for axis in range(3) if axis != max(range(3), key=lambda k: abs(part.direction[k]))]
     turned = part.wide is not None and abs(part.wide[across[1]]) > 0.5
-    return str(section.shape), (high, wide) if turned else (wide, high)
+    return str(section.shape), ((high, wide) if turned else (wide, high)), stretch
 
 
 def _slope_factor(solid: Solid) -> float:

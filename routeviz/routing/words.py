@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import groupby, pairwise
 
+from routeviz.geometry import bounds
 from routeviz.model.path import Centreline
 from routeviz.model.route import Part, PartKind, Termination, offsets_in
 from routeviz.model.solids import Box, ExitFace, FaceKind, Frame, Solid, SolidKind, Vec3
@@ -122,9 +123,12 @@ def _nearest(
     low: tuple[float, Solid] | None = None
     high: tuple[float, Solid] | None = None
     for solid in frame.solids:
-        shape, member = solid.shape, solid.member
-        if solid.kind is not kind or member is None or not isinstance(shape, Box) or member.axis == across:
+        member = solid.member
+        if solid.kind is not kind or member is None or member.axis == across:
             continue
+        if not isinstance(solid.shape, Box) and kind is not SolidKind.JOIST:  # a joist's end may be cut to the rafters
+            continue
+        shape = bounds(solid.shape)
         meets_run = shape.lo[axis] < hi[axis] - 1e-9 and shape.hi[axis] > lo[axis] + 1e-9
         meets_side = shape.lo[third] < hi[third] + 1e-9 and shape.hi[third] > lo[third] - 1e-9
         if not (meets_run and meets_side):

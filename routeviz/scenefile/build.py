@@ -237,6 +237,7 @@ def _roof(table: RoofTable, document: Document, taken: Taken) -> Roof:
         ),
         high_side=table.high_side,
         soffit_vented=table.soffit_vented,
+        heel_in=table.heel,
     )
 
 

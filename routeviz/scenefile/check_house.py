@@ -10,6 +10,7 @@ from typing import Any
 
 from routeviz.model.roofline import on_rafters
 from routeviz.model.scene import AboveKind, OpeningKind, RoofForm, RunDirection, SpaceKind, WallFrame, WallSide
+from routeviz.scenefile.check_heel import check_heel
 from routeviz.scenefile.check_members import check_layout
 from routeviz.scenefile.check_notes import Notes
 from routeviz.scenefile.document import Document
@@ -265,7 +266,9 @@ def _check_roof(roof: RoofTable, document: Document, notes: Notes) -> None:
         notes.add(("roof", "high_side"), "only a shed roof has a high side", 'Take it out, or write form = "shed"')
     if not flat and roof.framing is None:
         notes.missing(("roof", "framing"), 'Add framing = { size = "2x6", spacing = "16 in", first = "14 in" }')
-    _check_roof_framing(roof, document, notes)
+    ridge = _ridge(roof)
+    _check_roof_framing(roof, ridge, document, notes)
+    check_heel(roof, document, notes, on_rafters=follows_rafters(document), ridge=ridge)
     kitchen = document.kitchen
     if roof.high_side is WallSide.HOOD and roof.pitch is not None and follows_rafters(document):
         low = kitchen.ceiling - roof.pitch * kitchen.depth  # the ceiling is measured at the hood wall
@@ -275,14 +278,18 @@ def _check_roof(roof: RoofTable, document: Document, notes: Notes) -> None:
             notes.add(("roof", "pitch"), problem, "Check pitch, high_side, and the kitchen's depth and ceiling")
 
 
-def _check_roof_framing(roof: RoofTable, document: Document, notes: Notes) -> None:
+def _ridge(roof: RoofTable) -> RunDirection | None:
+    """Give which way the ridge runs; a shed roof's high side says it."""
+    if roof.form is RoofForm.SHED and roof.high_side is not None:
+        return RunDirection.ALONG if roof.high_side in _ACROSS else RunDirection.OUT
+    return roof.ridge
+
+
+def _check_roof_framing(roof: RoofTable, ridge: RunDirection | None, document: Document, notes: Notes) -> None:
     if roof.framing is None:
         return
-    ridge = roof.ridge
-    if roof.form is RoofForm.SHED and roof.high_side is not None:
-        ridge = RunDirection.ALONG if roof.high_side in _ACROSS else RunDirection.OUT
-        if roof.ridge is not None and roof.ridge is not ridge:
-            notes.add(("roof", "ridge"), f"does not go with high_side = {roof.high_side}", "Take it out")
+    if roof.ridge is not None and roof.ridge is not ridge:
+        notes.add(("roof", "ridge"), f"does not go with high_side = {roof.high_side}", "Take it out")
     kitchen = document.kitchen
     reach = kitchen.width if ridge is not RunDirection.OUT else kitchen.depth
     check_layout(roof.framing, ("roof", "framing"), reach, "rafter", notes)

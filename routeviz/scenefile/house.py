@@ -225,6 +225,10 @@ class RoofTable(Table):
     )
     ridge_at: Distance | None = optional("where the ridge is: out from the hood wall, or from the left", "11 ft")
     overhang: Gap = asked("from the wall's core to the eave edge", "16 in")
+    heel: Thickness | None = optional(
+        "heel height: top of the wall plates up to the top of the rafters or trusses, plumb over the studs' outer face",
+        "6 in",
+    )
     framing: LayoutTable | None = optional(
         "rafters or trusses; they run square to the ridge", {"size": "2x6", "spacing": "16 in", "first": "14 in"}
     )

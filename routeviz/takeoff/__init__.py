@@ -11,10 +11,12 @@ from routeviz.takeoff.backing import backed
 from routeviz.takeoff.cabinets import cabinet_space
 from routeviz.takeoff.cover import as_hung
 from routeviz.takeoff.duct import account, cut_list
+from routeviz.takeoff.fall import with_fall
 from routeviz.takeoff.holes import hole_schedule
 from routeviz.takeoff.marks import assumptions, hood_marks
 from routeviz.takeoff.measure import measure_first
 from routeviz.takeoff.parts import buy_list
+from routeviz.takeoff.rise import rise_first
 from routeviz.takeoff.work import order_of_work
 
 __all__ = ["assumptions", "count", "marks_of"]
@@ -45,8 +47,8 @@ def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...
     """
     cuts, plans = cut_list(route, scene, frame)
     marks = marks_of(as_hung(scene, findings), frame)
-    holes = hole_schedule(route, scene, frame)
-    measure = measure_first(route, scene, frame, findings)
+    holes = with_fall(hole_schedule(route, scene, frame), route, scene, findings)
+    measure = rise_first(route, scene, frame, measure_first(route, scene, frame, findings))
     return TakeOff(
         buy=buy_list(route, scene, frame, findings, cuts, plans, marks),
         cuts=cuts,

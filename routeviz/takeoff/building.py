@@ -140,12 +140,10 @@ def _under_cover(crossing: Penetration, scene: Scene) -> bool:
     if cover is None or main_axis(crossing.direction) == 0:
         return False
     x, y, z = crossing.centre
-    across = min(crossing.hole_in) if crossing.shape == "ellipse" else crossing.hole_in[0]
-    if abs(x - hood.centre_in) + across / 2 > cover.width_in / 2:
+    if abs(x - hood.centre_in) + crossing.level_in[0] / 2 > cover.width_in / 2:
         return False
     if main_axis(crossing.direction) == 2:
-        out = min(crossing.hole_in) if crossing.shape == "ellipse" else crossing.hole_in[1]  # level, whatever the slope
-        return -y + out / 2 <= cover.depth_in and abs(z - ceiling_at_in(scene, x)) < 3.0
+        return -y + crossing.level_in[1] / 2 <= cover.depth_in and abs(z - ceiling_at_in(scene, x)) < 3.0
     bottom, face = scene.hood_bottom_in, scene.wall(WallSide.HOOD).thickness_in / 2
     return bottom is not None and bottom <= z <= ceiling_at_in(scene, x) and y < face  # not on the wall's far side
 

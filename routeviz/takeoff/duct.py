@@ -27,7 +27,7 @@ class Piece:
     section: SectionSize
     visible_in: float
     lap_in: float  # the crimped end that disappears in the next part
-    collar_in: float  # what slides down over the hood's collar
+    collar_in: float  # what slides down over the collar of a top outlet
     past_in: float  # what stands past the outer surface, into the cap
     splice: bool  # it ends at another piece of the same straight
     material: str = ""
@@ -111,7 +111,13 @@ def pieces(route: Route, scene: Scene, frame: Frame) -> tuple[Piece, ...]:
 
 
 def _over_collar(scene: Scene) -> float:
-    return min(scene.hood.outlet.collar_in, scene.duct.overlap_in)
+    """Give what the first piece has beyond the route's start [in].
+
+    Over a top outlet the route starts at the collar's rim, and the duct slides down over the collar. Behind a rear outlet
+    it starts at the wall's face, where the collar lies inside the duct already.
+    """
+    outlet = scene.hood.outlet
+    return 0.0 if outlet.place == "rear" else min(outlet.collar_in, scene.duct.overlap_in)
 
 
 def _divide(

@@ -18,6 +18,7 @@ from routeviz.units import length_text
 __all__ = ["block_in", "hole_schedule", "main_axis", "on_block"]
 
 _UP_THERE = (SolidKind.DECK, SolidKind.COVERING)
+_PLUMB = "cut plumb, along the duct"  # square to the slope the edges would pinch it
 
 
 def main_axis(direction: Vec3) -> int:
@@ -89,8 +90,8 @@ def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: 
     solid = frame.solid(crossing.solid)
     edges = _edges(crossing, solid.space, scene, frame)
     note, shape, size = "", crossing.shape, crossing.hole_in
-    if crossing.shape == "ellipse":
-        note = "ellipse: the long side runs up the slope"
+    if crossing.sloped:
+        note = f"ellipse: the long side runs up the slope; {_PLUMB}" if shape == "ellipse" else _PLUMB
     elif needs_sleeve(solid.kind):
         note, size = "with a sleeve; make good round it", sleeved_in(crossing)
     elif solid.kind is SolidKind.CLADDING and on_block(solid) and route.termination.kind is not FaceKind.ROOF:

@@ -116,12 +116,21 @@ def _axis(before: tuple[float, float, float], after: tuple[float, float, float])
     return max(range(3), key=lambda k: abs(cross[k]))
 
 
+def _turned(part: Part, route: Route) -> str:
+    """Say which way a flat duct's wide side lies on a slope; "" for a round one, and on the level."""
+    slopes = [p for p in route.penetrations if p.sloped]
+    if part.section.is_round or part.wide is None or not slopes:
+        return ""
+    up = slopes[-1].stretch[0] > 1.0  # the slope runs along the hood wall
+    return f", the wide side {'up the slope' if (abs(part.wide[0]) > 0.5) is up else 'along the eave'}"
+
+
 def _cap(part: Part, route: Route, scene: Scene) -> list[BuyLine]:
     size = section_text(part.section, metric=scene.metric)
     inline = any(p.kind is PartKind.DAMPER for p in route.parts)
     damper = "with backdraft damper" if scene.cap.damper and not inline else "no damper of its own"
     if route.termination.kind is FaceKind.ROOF:
-        pitch = f"for a roof of {scene.roof.pitch * 12:g} in 12" if scene.roof else ""
+        pitch = f"for a roof of {scene.roof.pitch * 12:g} in 12{_turned(part, route)}" if scene.roof else ""
         return [
             BuyLine(f"roof cap {damper}", size, 1, "each", "no screen", (part.id,)),
             BuyLine("roof flashing", size, 1, "each", pitch),

@@ -9,8 +9,10 @@ from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
 from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Step
+from routeviz.takeoff.fall import fall_words
 from routeviz.takeoff.masonry import cored, of_board
 from routeviz.takeoff.mending import mending_steps
+from routeviz.takeoff.rise import rise_steps
 from routeviz.takeoff.work_closing import closing_steps, duct_steps, end_steps, hood_steps
 from routeviz.takeoff.work_opening import before_steps, marking_steps, opening_up_steps
 
@@ -32,11 +34,13 @@ def order_of_work(
                 *end_steps(route, scene, findings),
             ]
         )
+    fall = fall_words(route, scene, findings)
     steps = [
         *before_steps(findings, measure, scene),
         *marking_steps(scene, marks),
         *opening_up_steps(route, scene, frame, holes),
-        *duct_steps(route, frame),
+        *rise_steps(route, scene, frame),
+        *duct_steps(route, frame, fall),
         *closing_steps(route, scene, frame, findings, marks),
         *hood_steps(route, scene, findings, marks),
         *end_steps(route, scene, findings),

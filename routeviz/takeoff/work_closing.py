@@ -25,15 +25,16 @@ __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
 _LIFT_OVER_LB = 100.0  # what two people raise over their shoulders; common practice
 
 
-def duct_steps(route: Route, frame: Frame) -> list[Step]:
-    """Give the laying of the duct, from cutting to the cap."""
+def duct_steps(route: Route, frame: Frame, fall: str = "") -> list[Step]:
+    """Give the laying of the duct, from cutting to the cap; `fall` is what its level run falls by, in words."""
     has_cap = any(p.kind is PartKind.CAP for p in route.parts)
     elbows = ", set the elbows to their angles" if any(p.kind is PartKind.ELBOW for p in route.parts) else ""
+    slope = f" Let the level run fall towards the cap, {fall} over its length." if fall else ""
     steps = [
         Step("cut-duct", f"Cut the straights to the cut list{elbows} and lay the run out dry on the floor.",
-             ("outside", "inside", "sleeve"), "The laid-out length agrees with the route's length.",
+             ("outside", "inside", "sleeve", "rise"), "Laid out, it is as long as the route; what goes over a collar or into the cap comes on top.",
              "Cut sheet metal is sharp: gloves.", Sheet.PARTS),
-        Step("run", "Put the duct in from the hood's end outwards, crimped ends pointing with the air.",
+        Step("run", f"Put the duct in from the hood's end outwards, crimped ends pointing with the air.{slope}",
              ("cut-duct", "ties", "frame"), "Clear of every member by the drawn distance; slope, if any, to outdoors.",
              "", Sheet.SECTION),
     ]  # fmt: skip

@@ -10,6 +10,7 @@ from routeviz.model.scene import CooktopKind, Scene, WallFrame, WallSide
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Sheet, Step
 from routeviz.takeoff.building import behind_board
+from routeviz.takeoff.fall import LOWER
 from routeviz.takeoff.lumber import openings
 from routeviz.takeoff.masonry import core_step, cored, is_log, lies_on, of_board, pilot_text
 from routeviz.units import length_text
@@ -87,6 +88,8 @@ def opening_up_steps(route: Route, scene: Scene, frame: Frame, holes: tuple[Hole
     if not holes:
         return []
     kinds = {frame.solid(h.solid).kind for h in holes}
+    lowered = holes[-1].note.endswith(LOWER)
+    lower = " The run falls: its centre lies lower than drawn, as the hole schedule says." if lowered else ""
     core = cored(route, frame)
     steps = [_look(route, scene, frame)]
     cut = openings(route, frame)
@@ -116,10 +119,11 @@ def opening_up_steps(route: Route, scene: Scene, frame: Frame, holes: tuple[Hole
         steps.append(core_step(through, "outside", waits, scene, frame))
     elif route.termination.kind is not None:
         where = "roof" if roof else "wall"
+        plumb = ", plumb, along the duct and not square to the slope" if route.penetrations[-1].sloped else ""
         caution = "Ladder tied, fall protection on, nobody below; not in wind or wet." if roof else "Ladder tied off."
         steps.append(
-            Step("outside", f"Drill the centre through the {where} from inside, then cut from outside round it.",
-                 waits, "The drill came out where the outside drawing shows it.", caution, Sheet.OUTSIDE)
+            Step("outside", f"Drill the centre through the {where} from inside, then cut from outside round it{plumb}.{lower}",
+                 waits, f"The drill came out where the outside drawing shows it{', less the fall' if lowered else ''}.", caution, Sheet.OUTSIDE)
         )  # fmt: skip
     if core:
         how = "seal round it" if all(is_log(p, frame) for p in core) else "make good round it with mortar"

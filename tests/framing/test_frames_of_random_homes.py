@@ -98,6 +98,7 @@ def homes(draw) -> Scene:
             st.sampled_from([base.roof.framing, replace(base.roof.framing, kind=MemberKind.TRUSS, depth_in=3.5)])
         ),
         high_side=None,
+        heel_in=draw(st.sampled_from([None, None, 30.0])),  # higher than any joist and rafter that is drawn here
     )
     if kind is AboveKind.SLAB:
         ceiling, roof = replace(ceiling, joists=None, slab_in=8.0, beams=(), blocking_in=()), None

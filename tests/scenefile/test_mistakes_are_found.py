@@ -84,6 +84,7 @@ CASES: dict[str, tuple[list[tuple[str, str]], str, str]] = {
     "shed without high side": ([("form = ", 'form = "shed"')], "roof.high_side", "missing"),
     "high side of a gable": ([("soffit_vented", 'high_side = "front"')], "roof.high_side", "only a shed roof"),
     "pitch of an attic roof": ([("pitch", 'pitch = "0/12"')], "roof.pitch", "has a slope"),
+    "heel below the plates": ([("soffit_vented", 'heel = "2 in"')], "roof.heel", "down into the room"),
     "too steep": ([("pitch", 'pitch = "70 deg"')], "roof.pitch", "steeper than 60 degrees"),
     "flat but steep": ([("form = ", 'form = "flat"')], "roof.pitch", "too steep for a flat roof"),
     "storey words under an attic": ([("kind = \"attic\"", 'kind = "attic"\nstorey_height = "8 ft"')],

@@ -7,11 +7,13 @@ from collections import defaultdict
 from dataclasses import replace
 
 import handmade
+import pytest
 import samples
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from routeviz.model.route import Part, PartKind, Route
+from routeviz.model.scene import Outlet, Scene
 from routeviz.model.solids import Vec3
 from routeviz.takeoff import count
 from routeviz.takeoff.duct import account, cut_list, joints, pieces
@@ -47,10 +49,17 @@ def routes(draw: st.DrawFn) -> tuple[Route, float]:
 
 
 @settings(max_examples=150, deadline=None)
-@given(routes(), st.sampled_from((36.0, 60.0, 120.0)), st.sampled_from((1.0, 1.5, 2.0)))
-def test_the_parts_are_the_route(drawn: tuple[Route, float], stock: float, lap: float) -> None:
+@given(
+    routes(), st.sampled_from((36.0, 60.0, 120.0)), st.sampled_from((1.0, 1.5, 2.0)),
+    st.sampled_from((Outlet("top", samples.ROUND_8, out_in=8.5, collar_in=1.5),
+                     Outlet("top", samples.ROUND_8, out_in=8.5, collar_in=4.0),
+                     Outlet("rear", samples.ROUND_8, up_in=7.0, collar_in=1.0))),
+)  # fmt: skip
+def test_the_parts_are_the_route(drawn: tuple[Route, float], stock: float, lap: float, outlet: Outlet) -> None:
     route, square = drawn
-    scene = samples.scene(duct=replace(samples.scene().duct, stock_in=stock, overlap_in=lap))
+    plain = samples.scene()
+    duct, hood = replace(plain.duct, stock_in=stock, overlap_in=lap), replace(plain.hood, outlet=outlet)
+    scene = replace(plain, duct=duct, hood=hood)
     total = account(route)
     assert math.isclose(total.length_in, route.length_in, rel_tol=1e-12)
     assert math.isclose(total.square_in, square, rel_tol=1e-12)  # take-off of a right elbow is its radius
@@ -62,9 +71,11 @@ def test_the_parts_are_the_route(drawn: tuple[Route, float], stock: float, lap: 
     straights = {p.id: p.length_in for p in route.parts if p.kind is PartKind.STRAIGHT}
     assert by_part == straights  # exact: sixty-fourths are exact in binary
 
-    # a piece is its visible length, one lap at its downstream end, the collar before the first, the cap after the last
+    # a piece is its visible length, one lap at its downstream end, the collar of a top outlet before the first, the cap
+    # after the last; the collar of a rear outlet stands inside what is counted already
     made = pieces(route, scene, FRAME)
-    assert sum(c.cut_in for c in cuts) == sum(straights.values()) + lap * (len(made) - 1) + min(1.5, lap) + 1.5
+    over = 0.0 if outlet.place == "rear" else min(outlet.collar_in, lap)
+    assert sum(c.cut_in for c in cuts) == sum(straights.values()) + lap * (len(made) - 1) + over + 1.5
     assert all(0 < c.cut_in <= stock for c in cuts)
     used: dict[int, list[float]] = defaultdict(list)
     for cut in cuts:
@@ -86,6 +97,34 @@ def test_a_straight_longer_than_a_section_has_the_fewest_joints() -> None:
     assert [c.visible_in for c in cuts] == [57.0, 58.5, 28.5]
     assert (plans[0].count, plans[0].bound, plans[0].proven) == (3, 3, True)
     assert plans[0].waste_in == 180.0 - 156.5
+
+
+def rear(collar_in: float) -> Scene:
+    """Give the sample kitchen under a hood that blows straight back."""
+    plain = samples.scene()
+    outlet = Outlet("rear", samples.ROUND_8, up_in=7.0, collar_in=collar_in)
+    return replace(plain, hood=replace(plain.hood, outlet=outlet))
+
+
+def straight_back(length_in: float) -> Route:
+    """Give a run straight back from the wall's face, with a cap at its end."""
+    part = handmade.straight("straight-1", (70.0, 0.0, 73.0), (70.0, length_in, 73.0))
+    cap = handmade.cap(part.end, (0.0, 1.0, 0.0))
+    return replace(handmade.back_route(), parts=(part, cap), penetrations=(), near=())
+
+
+@pytest.mark.parametrize("collar_in", [0.0, 1.0, 1.5, 4.0])
+def test_behind_a_rear_outlet_the_collar_lies_inside_the_first_piece(collar_in: float) -> None:
+    # the wall is 1/2 + 5 1/2 + 7/16 + 3/4 = 7 3/16 in thick, and the cap takes 1 1/2 in
+    (cut,), _ = cut_list(straight_back(7.1875), rear(collar_in), FRAME)
+    assert (cut.visible_in, cut.cut_in) == (7.1875, 8.6875)
+
+
+def test_behind_a_rear_outlet_the_first_section_shows_as_much_as_the_next() -> None:
+    # 153 13/16 in: two whole sections show 60 less the crimp of 1 1/2 in each; 36 13/16 and the cap's 1 1/2 are left
+    cuts, _ = cut_list(straight_back(153.8125), rear(1.0), FRAME)
+    assert [c.visible_in for c in cuts] == [58.5, 58.5, 36.8125]
+    assert [c.cut_in for c in cuts] == [60.0, 60.0, 38.3125]
 
 
 def test_no_sliver_is_left_at_the_end_of_a_run() -> None:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz.model.finding import Finding, State
-from routeviz.model.route import PartKind
+from routeviz.model.route import level_stretches
 from routeviz.model.scene import Site
 from routeviz.rules.bench import duct, kitchen, look, straight_up
 from routeviz.rules.context import Context
@@ -20,15 +20,21 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     """Look for long level runs where water may form."""
     if not context.scene.site.cold_climate:
         return
-    level = [p for p in context.the_route().parts if p.kind is PartKind.STRAIGHT and abs(p.direction[2]) < 0.01]
-    run = sum(p.length_in for p in level)
-    if run <= _LEVEL_IN:
+    route, limit = context.the_route(), context.limit("slope")
+    level = [part for stretch in level_stretches(route.parts) for part in stretch]
+    run = sum(part.length_in for part in level)
+    if run <= _LEVEL_IN or limit is None:
         return
-    limit = context.limit("slope")
-    fall = "20 mm per metre" if context.scene.metric else "1/4 in per foot"
-    yield not_checked(rule, context, "slope", limit=limit, where=tuple(p.id for p in level), place=level[0].start,
-                      detail=f"{context.length(run)} of level duct; fittings have play enough for a slight fall",
-                      remedy=f"Let it fall a little towards the cap, about {fall}.")  # fmt: skip
+    slope = limit.number / 12  # in per ft
+    fall = f"{1000 * slope:.0f} mm per metre" if context.scene.metric else f"{context.length(limit.number)} per foot"
+    detail = (
+        f"{context.length(run)} of duct drawn level; at {fall} it falls {context.length(run * slope)} over that length"
+    )
+    remedy = f"Let it fall a little towards the cap, {fall}, and set each hole lower by the fall up to it, where no member is in the way."
+    if route.as_built:
+        remedy = f"Put a level on it: it should fall a little towards the cap, {fall}."
+    yield not_checked(rule, context, "slope", limit=limit, where=tuple(part.id for part in level), place=level[0].start,
+                      detail=detail, remedy=remedy)  # fmt: skip
 
 
 def _cold(level_in: float) -> Context:
