@@ -35,7 +35,7 @@ def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Fin
     lines += closing_lines(route, scene, frame)
     lines += cover_lines(scene, findings) + boxing_lines(route, scene, findings)
     if needs_makeup(scene, findings):
-        lines += _makeup(scene)
+        lines += _makeup(scene, findings)
     return lines
 
 
@@ -189,7 +189,7 @@ def needs_makeup(scene: Scene, findings: tuple[Finding, ...]) -> bool:
 
     A scene that plans makeup air satisfies the rule, and still has to buy it.
     """
-    above = scene.hood.fan.rated_cfm > float(table("stock")["makeup"]["over_cfm"])
+    above = _makeup_cfm(scene, findings) > float(table("stock")["makeup"]["over_cfm"])
     if scene.rules.makeup_air:
         return above
     said = [f for f in findings if f.code == "AIR-MAKEUP"]
@@ -198,8 +198,14 @@ def needs_makeup(scene: Scene, findings: tuple[Finding, ...]) -> bool:
     return above
 
 
-def _makeup(scene: Scene) -> list[BuyLine]:
-    flow = flow_text(scene.hood.fan.rated_cfm, metric=scene.metric)
+def _makeup_cfm(scene: Scene, findings: tuple[Finding, ...]) -> float:
+    """Give the flow that the makeup air is judged by: the greatest that a finding names, else the label's."""
+    said = [f.measured for f in findings if f.code == "AIR-MAKEUP" and f.measured is not None]
+    return max(scene.hood.fan.rated_cfm, *said) if said else scene.hood.fan.rated_cfm
+
+
+def _makeup(scene: Scene, findings: tuple[Finding, ...]) -> list[BuyLine]:
+    flow = flow_text(_makeup_cfm(scene, findings), metric=scene.metric)
     away = "3 m" if scene.metric else "10 ft"
     return [
         BuyLine("makeup-air damper, opens when the hood runs", flow, 1, "each", "size by its maker's table"),
