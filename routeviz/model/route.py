@@ -74,6 +74,11 @@ class Penetration:
     from_space: str = ""
     to_space: str = ""
 
+    def lined_in(self, more_in: float) -> tuple[float, float]:
+        """Give the hole for a lining so much larger than the duct [in], never less than the duct's clearance."""
+        first, second = (max(hole, duct + more_in) for hole, duct in zip(self.hole_in, self.size_in, strict=True))
+        return first, second
+
 
 @dataclass(frozen=True, slots=True)
 class Termination:

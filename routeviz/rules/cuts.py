@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from routeviz import catalog
 from routeviz.model.route import Part, PartKind, Penetration
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Solid, SolidKind, Vec3
@@ -29,6 +30,7 @@ __all__ = [
 ]
 
 FLAT_KINDS = frozenset({SolidKind.PLATE, SolidKind.SILL})
+SLEEVED_KINDS = frozenset({SolidKind.MASONRY, SolidKind.SLAB})
 SLOPED_KINDS = frozenset({SolidKind.RAFTER, SolidKind.CHORD, SolidKind.WEB, SolidKind.JOIST, SolidKind.BLOCKING})
 UPRIGHT_KINDS = frozenset({SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.FURRING})
 
@@ -258,6 +260,11 @@ def main_axis(direction: Vec3) -> int:
     return max(range(3), key=lambda a: abs(direction[a]))
 
 
+def sleeve_in(solid: Solid) -> float:
+    """Give how much larger than the duct the sleeve's hole is in this solid [in]; 0 where no sleeve is set."""
+    return float(catalog.table("members")["masonry"]["sleeve_in"]["value"]) if solid.kind in SLEEVED_KINDS else 0.0
+
+
 def _axis_box(centre: Vec3, axis: int, ends: tuple[float, float], sizes: dict[int, float]) -> Box:
     lo, hi = list(centre), list(centre)
     lo[axis], hi[axis] = min(ends), max(max(ends), min(ends) + 1e-6)
@@ -267,10 +274,10 @@ def _axis_box(centre: Vec3, axis: int, ends: tuple[float, float], sizes: dict[in
 
 
 def cut_of(solid: Solid, crossing: Penetration) -> Cut:
-    """Give what a route's crossing takes out of a member; the hole includes the clearance around the duct."""
+    """Give what a route's crossing takes out of a member; the hole includes the clearance, in masonry the sleeve."""
     axis = main_axis(crossing.direction)
     middle = tuple((a + b) / 2 for a, b in zip(crossing.centre, crossing.leave, strict=True))
-    sides = dict(zip((a for a in range(3) if a != axis), crossing.hole_in, strict=True))
+    sides = dict(zip((a for a in range(3) if a != axis), crossing.lined_in(sleeve_in(solid)), strict=True))
     ends = crossing.centre[axis], crossing.leave[axis]
     hole = _axis_box((middle[0], middle[1], middle[2]), axis, ends, sides)
     return cut_by(solid, hole, axis, is_round=crossing.shape == "round")

@@ -10,7 +10,7 @@ from routeviz.model.route import Part, Penetration, Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Crossing, Frame, Solid, Vec3
 from routeviz.rules.context import Context, close_amount
-from routeviz.rules.cuts import Cut, cut_by, cut_of, cut_of_part, hole_box, main_axis
+from routeviz.rules.cuts import Cut, cut_by, cut_of, cut_of_part, hole_box, main_axis, sleeve_in
 from routeviz.rules.members import member_code, member_verdict
 from routeviz.rules.outcome import EPSILON_IN, Named
 from routeviz.rules.profiles import Profile
@@ -128,7 +128,7 @@ def blocker_rulings(
             solid = solid_of(frame, blocker.id)
             if solid is None or solid.id in found:
                 continue
-            hole = hole_box(blocker.at, axis, section, scene.duct.clearance_in)
+            hole = hole_box(blocker.at, axis, section, max(scene.duct.clearance_in, sleeve_in(solid) / 2))
             ruling = member_verdict(
                 solid, cut_by(solid, hole, axis), profile, frame=frame, maker=scene.rules.maker, metric=scene.metric
             )
