@@ -15,7 +15,8 @@ from routeviz.takeoff.holes import block_in, main_axis, on_block
 from routeviz.takeoff.lumber import lumber_lines, openings
 from routeviz.takeoff.masonry import cored, is_log, making_good, of_board, sleeved_in
 from routeviz.takeoff.oldholes import closing_lines
-from routeviz.takeoff.words import hole_text, running, size_text
+from routeviz.takeoff.words import hole_text, size_text
+from routeviz.takeoff.wrapping import wrap_lines
 from routeviz.units import flow_text, length_text
 
 __all__ = ["behind_board", "building_lines", "needs_makeup", "patched"]
@@ -29,7 +30,7 @@ def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Fin
     lines += _sleeves(route, scene, frame, findings)
     lines += _siding(route, scene, frame)
     lines += _fireblocks(route, scene, frame)
-    lines += _wrap(route, scene)
+    lines += wrap_lines(route, scene, frame)
     lines += _patches(route, as_hung(scene, findings), frame)
     lines += making_good(route, scene, frame)
     lines += closing_lines(route, scene, frame)
@@ -87,23 +88,6 @@ def _fireblocks(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
         return []
     note = "at " + " and ".join(f"{length_text(z, metric=scene.metric)} above the floor" for z in levels)
     return [BuyLine(rows["item"], f"hole {size}", len(levels), "ring", note)]
-
-
-def _wrap(route: Route, scene: Scene) -> list[BuyLine]:
-    """Insulation for duct in an attic or another unheated space, where the site is cold."""
-    if not scene.site.cold_climate or scene.above.kind is not AboveKind.ATTIC:
-        return []
-    floor = scene.kitchen.ceiling_in + sum(layer.thickness_in for layer in scene.ceiling.layers)
-    length = 0.0
-    for part in route.parts:
-        low, high = sorted((part.start[2], part.end[2]))
-        if part.length_in and high > floor:
-            length += part.length_in * (1.0 if high == low else (high - max(low, floor)) / (high - low))
-    if length <= 0.0:
-        return []
-    count, unit = running(length, metric=scene.metric)
-    r_value = table("stock")["wrap"]["r_value"]
-    return [BuyLine("duct wrap with vapor jacket", f"R-{r_value}", count, unit, "above the ceiling")]
 
 
 def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:

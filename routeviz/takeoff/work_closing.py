@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from routeviz.model.finding import Finding
 from routeviz.model.route import PartKind, Route
-from routeviz.model.scene import AboveKind, Scene
+from routeviz.model.scene import Scene
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Mark, Sheet, Step
 from routeviz.takeoff.backing import needs_backing
@@ -18,6 +18,7 @@ from routeviz.takeoff.holes import main_axis, on_block
 from routeviz.takeoff.marks import bracket_words
 from routeviz.takeoff.masonry import plastered
 from routeviz.takeoff.oldholes import old_hole_steps
+from routeviz.takeoff.wrapping import wrap_steps
 from routeviz.units import drill_text, length_text
 
 __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
@@ -66,10 +67,7 @@ def closing_steps(
         where = "at ceiling and floor level with fireblocking" if level else "where it passes a wall's board"
         steps.append(Step("fireblock", f"Close the gaps round the duct {where}.",
                           ("seal",), "", "", Sheet.PARTS))  # fmt: skip
-    if scene.site.cold_climate and scene.above.kind is AboveKind.ATTIC:
-        steps.append(
-            Step("wrap", "Wrap the duct above the ceiling, jacket taped tight.", ("seal",), "", "", Sheet.PARTS)
-        )
+    steps += wrap_steps(route, scene, frame)
     if needs_makeup(scene, findings):
         steps.append(Step("makeup", "Fit the makeup-air damper and its interlock.", ("power",), "", "Its wiring is the "
                           "electrician's work.", Sheet.FINDINGS))  # fmt: skip
