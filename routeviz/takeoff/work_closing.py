@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from routeviz.model.finding import Finding
 from routeviz.model.route import PartKind, Route
-from routeviz.model.scene import Scene
+from routeviz.model.scene import CooktopKind, Scene
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Mark, Sheet, Step
 from routeviz.takeoff.backing import needs_backing
@@ -153,6 +153,18 @@ def _drills(marks: Sequence[Mark], scene: Scene) -> str:
     return sizes[0] if len(sizes) == 1 else f"{' and '.join(sizes)} as marked"
 
 
+def _gas_again(scene: Scene) -> list[Step]:
+    """Give the opening of the gas valve that was closed before the work; nothing where the cooktop burns no gas."""
+    if scene.cooktop.kind is not CooktopKind.GAS:
+        return []
+    return [
+        Step("gas", "Open the gas valve, brush leak-test fluid on each joint that was touched, and relight the pilots.",
+             ("power", "connect", "cover", "box", "cap", "patch"), "No bubble grows at any joint, and every burner lights.",
+             "Gas joints are the work of a licensed trade where the law asks for one. A smell of gas: close the valve, "
+             "no flame and no switch, air the room.")
+    ]  # fmt: skip
+
+
 def end_steps(route: Route, scene: Scene, findings: tuple[Finding, ...]) -> list[Step]:
     """Give the test of the whole."""
     spill = ""
@@ -164,6 +176,7 @@ def end_steps(route: Route, scene: Scene, findings: tuple[Finding, ...]) -> list
     if needs_makeup(scene, findings):
         text += " The makeup-air damper opens with the hood."
     return [
-        Step("test", text, ("connect", "cover", "box", "cap", "makeup", "patch"), "Air leaves outdoors and nowhere else.",
+        *_gas_again(scene),
+        Step("test", text, ("connect", "cover", "box", "cap", "makeup", "patch", "gas"), "Air leaves outdoors and nowhere else.",
              "A spilling flue means carbon monoxide: switch off and call the trade.", Sheet.AIR)
     ]  # fmt: skip
