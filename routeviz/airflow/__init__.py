@@ -12,8 +12,8 @@ How the air is worked out:
 - The code's own length method stands beside the computed length and never enters it.
 """
 
-from routeviz.airflow.makeup import makeup_air
+from routeviz.airflow.makeup import fan_cfm, makeup_air
 from routeviz.airflow.needs import air_need
 from routeviz.airflow.solve import flow_along_cfm, flow_cfm, solve, solve_many
 
-__all__ = ["air_need", "flow_along_cfm", "flow_cfm", "makeup_air", "solve", "solve_many"]
+__all__ = ["air_need", "fan_cfm", "flow_along_cfm", "flow_cfm", "makeup_air", "solve", "solve_many"]

@@ -4,14 +4,29 @@ from __future__ import annotations
 
 import math
 
+from routeviz.airflow.fan import fan_model, flow_at
 from routeviz.airflow.words import area_text
 from routeviz.catalog import table
-from routeviz.model.airflow import MakeupAir
+from routeviz.model.airflow import MakeupAir, capable_cfm
 from routeviz.model.scene import Scene
 
-__all__ = ["makeup_air", "opening_in2"]
+__all__ = ["fan_cfm", "makeup_air", "opening_in2"]
 
 _PA_PER_INWG = 249.08891
+
+
+def fan_cfm(scene: Scene) -> float | None:
+    """Give what the fan moves by its curve, printed or assumed, at the pressure that labels are rated at (0.1 in wg).
+
+    A curve that ends above that pressure gives its last flow. None where nothing is known of the fan or it never
+    reaches that pressure.
+    """
+    model = fan_model(scene.hood.fan)
+    if model is None:
+        return None
+    at = float(table("fans")["rating"]["inwg"])
+    curve = model.usual
+    return curve.end_cfm if curve(curve.end_cfm) > at else flow_at(curve, at)
 
 
 def opening_in2(flow_cfm: float, pressure_pa: float) -> float:
@@ -50,8 +65,8 @@ def makeup_air(
 ) -> MakeupAir:  # fmt: skip
     """Judge the need for makeup air and size it.
 
-    A code's threshold is strict (at exactly 400 cfm nothing is asked) and looks at what the hood is capable of:
-    its label flow. The supply is sized for what the duct delivers, for
+    A code's threshold is strict (at exactly 400 cfm nothing is asked) and looks at what the hood is capable of: the
+    greatest of its label, its curve at 0.1 in wg and what the duct lets through. The supply is sized for what the duct delivers, for
     that is what leaves the house. An open-flue appliance asks for makeup air at any flow: that is good practice, not
     the code's threshold.
 
@@ -75,8 +90,8 @@ def makeup_air(
     """
     rows = table("air_needs")
     allowed = rows["makeup_opening"]["pressure_pa"] if pressure_pa is None else pressure_pa
-    fan, flue = scene.hood.fan, scene.rules.open_flue_appliance
-    capacity = max(fan.rated_cfm, 0.0)
+    flue = scene.rules.open_flue_appliance
+    capacity = capable_cfm(scene.hood.fan.rated_cfm, fan_cfm(scene), delivered_cfm)[0]
     needed = capacity > threshold_cfm and (flue is True or not only_with_flue)
     area = opening_in2(delivered_cfm, allowed)
     return MakeupAir(

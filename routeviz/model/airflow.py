@@ -166,11 +166,31 @@ class CaptureGuide:
         return self.actual >= self.wanted
 
 
+_SHOWN_CFM = 0.5  # flows are told in whole cfm: a smaller difference is arithmetic, no other flow
+
+
+def capable_cfm(label_cfm: float, fan_cfm: float | None = None, duct_cfm: float | None = None) -> tuple[float, str]:
+    """Give the most that a hood is known to move, and by what: its label, its fan's curve, or the duct's flow.
+
+    Examples
+    --------
+    >>> capable_cfm(390.0, 421.0, 405.0)
+    (421.0, 'curve')
+    >>> capable_cfm(400.0, 400.0000001)
+    (400.0, 'label')
+    """
+    most, by = max(label_cfm, 0.0), "label"
+    for flow, words in ((fan_cfm, "curve"), (duct_cfm, "duct")):
+        if flow is not None and flow > most + _SHOWN_CFM:
+            most, by = flow, words
+    return most, by
+
+
 @dataclass(frozen=True, slots=True)
 class MakeupAir:
     """Whether air must come back in, how much, and through what opening.
 
-    `capacity_cfm` is what the fan can move by its label: codes judge the hood's capability, not the duct.
+    `capacity_cfm` is the most that the fan is known to move, by `capable_cfm`: codes judge the hood's capability.
     `opening_in2` lets `supply_cfm` pass at `pressure_pa`; `square_in` is that opening as a square.
     """
 

@@ -99,6 +99,11 @@ class Penetration:
         """Whether the duct passes it askew, through a slope."""
         return max(self.stretch) > 1.0
 
+    def lined_in(self, more_in: float) -> tuple[float, float]:
+        """Give the hole for a lining so much larger than the duct [in], never less than the duct's clearance."""
+        first, second = (max(hole, duct + more_in) for hole, duct in zip(self.hole_in, self.size_in, strict=True))
+        return first, second
+
 
 @dataclass(frozen=True, slots=True)
 class Termination:

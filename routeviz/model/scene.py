@@ -136,6 +136,7 @@ class MakerLimits:
     duct_min_in: float | None = None
     max_equivalent_ft: float | None = None
     member_hole_in: float | None = None  # largest hole that the joist maker's chart allows here
+    joist_flange_in: float | None = None  # depth of an I-joist's flange
     document: str = "maker's instructions"
 
 

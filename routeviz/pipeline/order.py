@@ -116,7 +116,7 @@ def plan(
     with clock("realise"):
         routes = _routes(scene, frame, paths, alternatives)
     with clock("check, blow, count"):
-        findings = rules.check_scene(scene, frame, profile)
+        findings = rules.check_scene(scene, frame, profile, fan_cfm=airflow.fan_cfm(scene))
         options = tuple(_option(scene, frame, profile, route, findings, counted=counted) for route in routes)
         members = rules.blocker_rulings(scene, frame, profile, _open_ways(paths))
         marks = takeoff.marks_of(scene, frame) if counted and not options else ()
@@ -127,7 +127,7 @@ def scene_findings(scene: Scene) -> tuple[Finding, ...]:
     """Give the findings that hold whatever the route: heights, cover, room for the hood. No search, so it is quick."""
     profile = rules.profile(scene.rules.profile, file=scene.file)
     scene = settle(scene, profile)
-    return rules.check_scene(scene, framed(scene, profile), profile)
+    return rules.check_scene(scene, framed(scene, profile), profile, fan_cfm=airflow.fan_cfm(scene))
 
 
 def _searched(
@@ -168,7 +168,7 @@ def _option(
     air = airflow.solve(route, scene, code_table=profile.get("duct_length") is not None)
     if counted:
         route = replace(route, allowances=routing.allowances(route, frame, scene))
-    findings = rules.check_route(scene, frame, profile, route, air)
+    findings = rules.check_route(scene, frame, profile, route, air, fan_cfm=airflow.fan_cfm(scene))
     parts = takeoff.count(route, scene, frame, of_scene + findings) if counted else NOTHING_COUNTED
     if air.full.status is AirStatus.NO_FAN:
         return Option(route, findings, air, parts)

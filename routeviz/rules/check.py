@@ -38,7 +38,10 @@ def _sorted(findings: Iterable[Finding], context: Context) -> tuple[Finding, ...
 
 
 def _judged(context: Context, scope: Scope) -> list[Finding]:
-    return [f for rule in all_rules() if rule.scope is scope for f in rule.judged(context)]
+    found = [f for rule in all_rules() if rule.scope is scope for f in rule.judged(context)]
+    if scope is Scope.ROUTE:
+        found += [f for rule in all_rules() if rule.judge_route is not None for f in rule.judge_route(context, rule)]
+    return found
 
 
 def check(context: Context) -> tuple[Finding, ...]:
@@ -55,17 +58,21 @@ def check(context: Context) -> tuple[Finding, ...]:
     return _sorted(found, context)
 
 
-def check_scene(scene: Scene, frame: Frame, profile: Profile) -> tuple[Finding, ...]:
-    """Judge what holds for the scene whatever the route: heights, clearances, fit, electrical, what exists."""
-    context = Context(scene, frame, profile)
+def check_scene(scene: Scene, frame: Frame, profile: Profile, *, fan_cfm: float | None = None) -> tuple[Finding, ...]:
+    """Judge what holds for the scene whatever the route: heights, clearances, fit, electrical, what exists.
+
+    `fan_cfm` is what the fan moves at 0.1 in wg by its curve.
+    """
+    context = Context(scene, frame, profile, fan_cfm=fan_cfm)
     return _sorted(_judged(context, Scope.SCENE), context)
 
 
 def check_route(
-    scene: Scene, frame: Frame, profile: Profile, route: Route, air: AirResult | None = None
-) -> tuple[Finding, ...]:
+    scene: Scene, frame: Frame, profile: Profile, route: Route, air: AirResult | None = None,
+    *, fan_cfm: float | None = None,
+) -> tuple[Finding, ...]:  # fmt: skip
     """Judge one route, planned or as built: members, duct, elbows, termination, fire, air, services."""
-    context = Context(scene, frame, profile, route, air)
+    context = Context(scene, frame, profile, route, air, fan_cfm)
     return _sorted(_judged(context, Scope.ROUTE), context)
 
 

@@ -39,6 +39,7 @@ class Context:
     profile: Profile
     route: Route | None = None
     air: AirResult | None = None
+    fan_cfm: float | None = None  # what the fan moves at 0.1 in wg by its curve; None where nobody worked it out
 
     def limit(self, key: str) -> Limit | None:
         """Give a limit: the maker's when the scene has one, else the profile's with its note in the scene's units, else None."""

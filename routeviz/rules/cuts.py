@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
-from routeviz.model.route import Part, Penetration
+from routeviz import catalog
+from routeviz.model.route import Part, PartKind, Penetration
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Solid, SolidKind, Vec3
 from routeviz.rules.sections import half_sizes
@@ -17,6 +21,8 @@ __all__ = [
     "cut_of_part",
     "extent",
     "hole_box",
+    "length_in",
+    "lies_on_slope",
     "main_axis",
     "notch",
     "overlap_in",
@@ -24,7 +30,16 @@ __all__ = [
 ]
 
 FLAT_KINDS = frozenset({SolidKind.PLATE, SolidKind.SILL})
+SLEEVED_KINDS = frozenset({SolidKind.MASONRY, SolidKind.SLAB})
+SLOPED_KINDS = frozenset({SolidKind.RAFTER, SolidKind.CHORD, SolidKind.WEB, SolidKind.JOIST, SolidKind.BLOCKING})
 UPRIGHT_KINDS = frozenset({SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.FURRING})
+
+
+class Span(NamedTuple):
+    """Where a hole and a member lie along one direction [in]."""
+
+    hole: tuple[float, float]
+    member: tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,29 +165,104 @@ def _heights_at(prism: Prism, u: float) -> tuple[float, float] | None:
     return (min(found), max(found)) if len(found) > 1 else None
 
 
-def cut_by(solid: Solid, hole: Box, direction_axis: int) -> Cut:
-    """Give what a hole that runs through along `direction_axis` takes out of a member."""
+def cut_by(solid: Solid, hole: Box, direction_axis: int, *, is_round: bool = False) -> Cut:
+    """Give what a hole that runs through along `direction_axis` takes out of a member.
+
+    A member on a slope is measured square to itself; of an oblong hole there the corners count.
+    """
+    if lies_on_slope(solid):
+        return _cut_on_slope(solid, hole, direction_axis, is_round=is_round)
     lo, hi = _local(solid, hole)
     run = solid.member.axis if solid.member else max(range(3), key=lambda a: hi[a] - lo[a])
     depth = depth_axis(solid)
     whole_lo, whole_hi = extent(solid.shape)
-    middle = (hole.lo[run] + hole.hi[run]) / 2
-    from_end = min(middle - whole_lo[run], whole_hi[run] - middle)
-    low, high = hole.lo[depth] - lo[depth], hi[depth] - hole.hi[depth]
-    taken = max(0.0, overlap_in((hole.lo[depth], hole.hi[depth]), (lo[depth], hi[depth])))
+    spans = {
+        depth: Span((hole.lo[depth], hole.hi[depth]), (lo[depth], hi[depth])),
+        run: Span((hole.lo[run], hole.hi[run]), (whole_lo[run], whole_hi[run])),
+    }
+    return _cut(
+        hole, (lo, hi), spans[depth], spans[run], along_depth=direction_axis == depth, lengthwise=direction_axis == run
+    )
+
+
+def _cut(
+    hole: Box, bounds: tuple[Vec3, Vec3], across: Span, along: Span, *, along_depth: bool, lengthwise: bool
+) -> Cut:
+    """Give the cut from where hole and member lie across the member's depth and along it."""
+    low, high = across.hole[0] - across.member[0], across.member[1] - across.hole[1]
+    taken = max(0.0, overlap_in(across.hole, across.member))
+    middle = (along.hole[0] + along.hole[1]) / 2
+    lo, hi = bounds
     place = tuple((max(hole.lo[a], lo[a]) + min(hole.hi[a], hi[a])) / 2 for a in range(3))
     # along the depth or lengthwise the duct takes the section from edge to edge
-    severs = direction_axis in (depth, run) or (low <= 0 and high <= 0)
-    size = hole.hi[depth] - hole.lo[depth] if not severs else max(taken, hole.hi[run] - hole.lo[run])
+    severs = along_depth or lengthwise or (low <= 0 and high <= 0)
+    long = along.hole[1] - along.hole[0]
     return Cut(
-        size, hole.hi[run] - hole.lo[run], hi[depth] - lo[depth], (low, high), severs, direction_axis == run, from_end,
-        whole_hi[run] - whole_lo[run], (place[0], place[1], place[2]), hole,
+        max(taken, long) if severs else across.hole[1] - across.hole[0], long, across.member[1] - across.member[0],
+        (low, high), severs, lengthwise, min(middle - along.member[0], along.member[1] - middle),
+        along.member[1] - along.member[0], (place[0], place[1], place[2]), hole,
     )  # fmt: skip
+
+
+def lies_on_slope(solid: Solid) -> bool:
+    """Whether a member's own depth leans: a rafter or a chord, drawn as an outline that is swept through its thickness."""
+    if not isinstance(solid.shape, Prism) or solid.member is None or solid.kind not in SLOPED_KINDS:
+        return False
+    return solid.shape.axis not in (2, solid.member.axis)
+
+
+def _lie(outline: tuple[tuple[float, float], ...]) -> tuple[float, float]:
+    """Give the unit direction of an outline's longest edge: how the member runs."""
+    edges = [(u1 - u0, z1 - z0) for (u0, z0), (u1, z1) in zip(outline, outline[1:] + outline[:1], strict=True)]
+    du, dz = max(edges, key=lambda e: math.hypot(*e))
+    long = math.hypot(du, dz)
+    return (du / long, dz / long) if du > 0 or (du == 0 and dz > 0) else (-du / long, -dz / long)
+
+
+def length_in(solid: Solid) -> float:
+    """Give a member's length along itself, a sloped one's from long point to long point [in]."""
+    if isinstance(solid.shape, Prism) and lies_on_slope(solid):
+        lo, hi = _span(solid.shape.outline, _lie(solid.shape.outline))
+        return hi - lo
+    low, high = extent(solid.shape)
+    run = solid.member.axis if solid.member else 1
+    return high[run] - low[run]
+
+
+def _span(points: Sequence[tuple[float, float]], toward: tuple[float, float]) -> tuple[float, float]:
+    values = [u * toward[0] + z * toward[1] for u, z in points]
+    return min(values), max(values)
+
+
+def _cut_on_slope(solid: Solid, hole: Box, direction_axis: int, *, is_round: bool) -> Cut:
+    prism = solid.shape
+    assert isinstance(prism, Prism)
+    u = 1 - prism.axis
+    run = _lie(prism.outline)
+    square = (-run[1], run[0])
+    middle = ((hole.lo[u] + hole.hi[u]) / 2, (hole.lo[2] + hole.hi[2]) / 2)
+    half = (hole.hi[u] - hole.lo[u]) / 2, (hole.hi[2] - hole.lo[2]) / 2
+
+    def span(toward: tuple[float, float], reach: float) -> Span:
+        at = middle[0] * toward[0] + middle[1] * toward[1]
+        return Span((at - reach, at + reach), _span(prism.outline, toward))
+
+    def reach(toward: tuple[float, float]) -> float:
+        return max(half) if is_round else half[0] * abs(toward[0]) + half[1] * abs(toward[1])
+
+    plumb, level = direction_axis == 2, direction_axis == u
+    along = span(run, half[0] if plumb or level else reach(run))
+    return _cut(hole, _local(solid, hole), span(square, reach(square)), along, along_depth=plumb, lengthwise=level)
 
 
 def main_axis(direction: Vec3) -> int:
     """Give the axis that a direction mostly follows."""
     return max(range(3), key=lambda a: abs(direction[a]))
+
+
+def sleeve_in(solid: Solid) -> float:
+    """Give how much larger than the duct the sleeve's hole is in this solid [in]; 0 where no sleeve is set."""
+    return float(catalog.table("members")["masonry"]["sleeve_in"]["value"]) if solid.kind in SLEEVED_KINDS else 0.0
 
 
 def _axis_box(centre: Vec3, axis: int, ends: tuple[float, float], sizes: dict[int, float]) -> Box:
@@ -184,13 +274,13 @@ def _axis_box(centre: Vec3, axis: int, ends: tuple[float, float], sizes: dict[in
 
 
 def cut_of(solid: Solid, crossing: Penetration) -> Cut:
-    """Give what a route's crossing takes out of a member; the hole includes the clearance around the duct."""
+    """Give what a route's crossing takes out of a member; the hole includes the clearance, in masonry the sleeve."""
     axis = main_axis(crossing.direction)
     middle = tuple((a + b) / 2 for a, b in zip(crossing.centre, crossing.leave, strict=True))
-    sides = dict(zip((a for a in range(3) if a != axis), crossing.hole_in, strict=True))
+    sides = dict(zip((a for a in range(3) if a != axis), crossing.lined_in(sleeve_in(solid)), strict=True))
     ends = crossing.centre[axis], crossing.leave[axis]
     hole = _axis_box((middle[0], middle[1], middle[2]), axis, ends, sides)
-    return cut_by(solid, hole, axis)
+    return cut_by(solid, hole, axis, is_round=crossing.shape == "round")
 
 
 def cut_of_part(solid: Solid, part: Part) -> Cut:
@@ -198,7 +288,10 @@ def cut_of_part(solid: Solid, part: Part) -> Cut:
     entering, leaving = half_sizes(part), half_sizes(part, leaving=True)
     lo = tuple(min(s - a, e - b) for s, e, a, b in zip(part.start, part.end, entering, leaving, strict=True))
     hi = tuple(max(s + a, e + b) for s, e, a, b in zip(part.start, part.end, entering, leaving, strict=True))
-    return cut_by(solid, Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), main_axis(part.direction))
+    straight = part.kind in (PartKind.STRAIGHT, PartKind.FLEX) and part.section.is_round
+    return cut_by(
+        solid, Box((lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])), main_axis(part.direction), is_round=straight
+    )
 
 
 def hole_box(at: Vec3, axis: int, section: SectionSize, gap_in: float, long_in: float = 1.0) -> Box:

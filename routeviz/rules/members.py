@@ -29,7 +29,7 @@ _JUDGES: dict[str, _Judge] = {
 
 def member_verdict(
     solid: Solid, cut: Cut, profile: Profile, *, frame: Frame | None = None, maker: MakerLimits | None = None,
-    metric: bool = False,
+    metric: bool = False, in_a_row: int = 1,
 ) -> MemberRuling | None:  # fmt: skip
     """Say what may be done to a member.
 
@@ -47,6 +47,8 @@ def member_verdict(
         The maker's chart for engineered members.
     metric : bool
         Whether its words give lengths in millimetres.
+    in_a_row : int
+        Which one it is, as the duct comes to them, of successive doubled studs that are bored too wide for a single one.
 
     Returns
     -------
@@ -56,7 +58,7 @@ def member_verdict(
     judge = _JUDGES.get(member_code(solid))
     if judge is None:
         return None
-    found = judge(solid, cut, Asked(frame, maker or MakerLimits(), metric))
+    found = judge(solid, cut, Asked(frame, maker or MakerLimits(), metric, in_a_row))
     if profile.get("member_cuts") is None and found.source.startswith("irc-"):
         note = "this place's own framing rule is not known here; the IRC's numbers are shown"
         return replace(found, detail=f"{found.detail}; {note}" if found.detail else note)

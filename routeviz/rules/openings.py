@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from routeviz import catalog
 from routeviz.model.finding import FramingPiece
 from routeviz.model.solids import Frame, Solid
-from routeviz.rules.cuts import UPRIGHT_KINDS, Cut, extent, overlap_in
+from routeviz.rules.cuts import UPRIGHT_KINDS, Cut, extent, length_in, overlap_in
 from routeviz.units import length_text
 
 __all__ = ["HeaderRule", "ceiling_opening", "header_rule", "neighbours_of", "plate_tie", "wall_opening"]
@@ -88,14 +88,18 @@ def wall_opening(solid: Solid, cut: Cut, frame: Frame | None) -> tuple[FramingPi
     """
     rows = catalog.table("members")["wall_opening"]
     header, sill = rows["header"], rows["sill"]
-    size = _stud_size(solid, header["size"])
+    size, high_in, thick_in = _stud_size(solid, header["size"]), header["height_in"], sill["height_in"]
+    if (
+        solid.member is not None and solid.member.nominal
+    ):  # of the stud's own stuff: on edge as high as the stud is deep
+        high_in, thick_in = solid.member.depth_in, solid.member.width_in / solid.member.plies
     span = _clear_span(solid, frame) if frame is not None else None
     lo, hi = extent(solid.shape)
     above = below = high = None
     if cut.box is not None:
         high = cut.box.hi[2] - cut.box.lo[2]
-        above = max(0.0, hi[2] - cut.box.hi[2] - header["height_in"])
-        below = max(0.0, cut.box.lo[2] - sill["height_in"] - lo[2])
+        above = max(0.0, hi[2] - cut.box.hi[2] - high_in)
+        below = max(0.0, cut.box.lo[2] - thick_in - lo[2])
     pieces = [
         FramingPiece("header", size, span, header["plies"], "on edge, between the neighbour studs"),
         FramingPiece("sill", size, span, sill["plies"], "flat, between the neighbour studs"),
@@ -115,17 +119,16 @@ def ceiling_opening(solid: Solid, frame: Frame | None, *, metric: bool = False) 
     size = solid.member.nominal if solid.member and solid.member.nominal else "as the joists"
     span = _clear_span(solid, frame) if frame is not None else None
     rule = header_rule(span if span is not None else 0.0)
-    lo, hi = extent(solid.shape)
-    run = solid.member.axis if solid.member else 1
+    long = length_in(solid)
     pieces = [
         FramingPiece("header", size, span, 2 * rule.plies, "one on each side of the opening, same size as the joists")
     ]
     if rule.trimmers > 1:
-        pieces.append(FramingPiece("trimmer", size, hi[run] - lo[run], 2, "one beside each neighbour joist"))
+        pieces.append(FramingPiece("trimmer", size, long, 2, "one beside each neighbour joist"))
     if rule.hangers:
         pieces.append(FramingPiece("joist hanger", "to fit the header", None, 4, "at the header's ends"))
     tail = catalog.table("members")["opening"]["tail_anchor_above_in"]["value"]
-    if hi[run] - lo[run] > tail:
+    if long > tail:
         over = length_text(tail, metric=metric, long=True)
         pieces.append(
             FramingPiece("framing anchor or 2x2 ledger", "to fit", None, 2, f"at tail joists over {over} long")

@@ -14,6 +14,7 @@ from routeviz.rules.profiles import Limit
 __all__ = [
     "EPSILON_IN",
     "arithmetic",
+    "as_bought",
     "at_least",
     "at_most",
     "exactly",
@@ -25,6 +26,7 @@ __all__ = [
     "yes_or_no",
 ]
 
+_MM_PER_IN = 25.4
 EPSILON_IN = 1e-6  # arithmetic noise, far below anything that a tape can see
 
 
@@ -116,6 +118,16 @@ def exactly(
 def in_thousandths(limit: Limit) -> Limit:
     """Give a thickness limit in thousandths of an inch, as sheet metal is too thin for fractions."""
     return replace(limit, value=round(limit.number * 1000, 6), unit="thousandths of an inch")
+
+
+def as_bought(limit: Limit, sheet_in: float) -> Limit:
+    """Give the least thickness of sheet in thousandths, by its figure in millimetres where the sheet is bought by that.
+
+    Codes print sheet in inches and in millimetres to the hundredth, and the two differ by a hair: 0.019 in is 0.48 mm
+    in R302.5.2 (remembered), which is 0.0189 in. Either figure satisfies the limit.
+    """
+    in_mm = round(limit.number * _MM_PER_IN, 2) / _MM_PER_IN
+    return in_thousandths(replace(limit, value=in_mm) if in_mm - EPSILON_IN <= sheet_in < limit.number else limit)
 
 
 def settled(found: Finding, state: State, detail: str) -> Finding:

@@ -66,6 +66,7 @@ class Rule:
     failing_words: str
     failing: Callable[[], Context]
     fails_as: State = State.BROKEN
+    judge_route: Callable[[Context, Rule], Iterable[Finding]] | None = None  # what a rule on the scene adds for a route
     tables: tuple[str, ...] = ()  # groups of the member table whose numbers it uses
 
     @property

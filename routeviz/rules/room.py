@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from routeviz.model.overhead import ceiling_over_hood_in
+from routeviz.model.overhead import ceiling_span_in
 from routeviz.model.scene import ObstacleKind, OpeningKind, RunDirection, Scene, WallSide
 from routeviz.model.solids import Box, obstacle_box
 from routeviz.model.spoken import spoken
@@ -15,6 +15,7 @@ from routeviz.rules.outcome import EPSILON_IN
 
 __all__ = [
     "Clash", "free_heights", "free_places", "hood_boxes", "hood_places", "hung_over", "in_the_way", "room_beside",
+    "room_under_ceiling",
 ]  # fmt: skip
 
 _NO_BODY = frozenset({ObstacleKind.CHASE, ObstacleKind.HOLE})
@@ -101,6 +102,18 @@ def hung_over(scene: Scene) -> Iterator[tuple[str, float]]:
             yield thing.words, thing.box.lo[2] - max(tops)
 
 
+def _under_ceiling(scene: Scene, box: Box) -> float:
+    """Give the room between a box's top and the ceiling where that is lowest over it [in]; negative where it hits."""
+    lowest, _ = ceiling_span_in(scene, (box.lo[0], box.hi[0]), (-box.hi[1], -box.lo[1]))
+    return lowest - box.hi[2]
+
+
+def room_under_ceiling(scene: Scene) -> float:
+    """Give the greatest mounting height at which the hood's canopy and body stay under the ceiling [in]."""
+    low = replace(scene, hood=replace(scene.hood, mount_in=0.0))
+    return min(_under_ceiling(low, box) for box in hood_boxes(low))
+
+
 def in_the_way(scene: Scene) -> Iterator[Clash]:
     """Give everything that shares a place with the hood, each with how far it reaches in [in]."""
     boxes, width = hood_boxes(scene), scene.kitchen.width_in
@@ -111,9 +124,9 @@ def in_the_way(scene: Scene) -> Iterator[Clash]:
         yield Clash("left-wall", "the left wall", -canopy.lo[0])
     if canopy.hi[0] > width + EPSILON_IN:
         yield Clash("right-wall", "the right wall", canopy.hi[0] - width)
-    top, ceiling = boxes[-1].hi[2], ceiling_over_hood_in(scene)
-    if top > ceiling + EPSILON_IN:
-        yield Clash("ceiling", "the ceiling", top - ceiling, across=False)
+    over = -min(_under_ceiling(scene, box) for box in boxes)
+    if over > EPSILON_IN:
+        yield Clash("ceiling", "the ceiling", over, across=False)
     for thing in _things(scene):
         hit = [b for b in boxes if _shares(b, thing.box, (0, 1, 2))]
         if hit:

@@ -8,10 +8,11 @@ from routeviz import catalog
 from routeviz.model.finding import FramingPiece, MemberRuling, MemberVerdict
 from routeviz.model.scene import MakerLimits, MemberKind
 from routeviz.model.solids import Crossing, Frame, Solid, SolidKind
+from routeviz.rules.cuts import Cut
 from routeviz.rules.outcome import EPSILON_IN
 from routeviz.units import length_text
 
-__all__ = ["Asked", "fits", "member_code", "row", "ruling"]
+__all__ = ["Asked", "edge_is_tighter", "fits", "member_code", "row", "ruling"]
 
 _ENGINEERED = frozenset({MemberKind.I_JOIST, MemberKind.OPEN_WEB, MemberKind.TRUSS, MemberKind.ENGINEERED,
                          MemberKind.STEEL})  # fmt: skip
@@ -33,6 +34,7 @@ class Asked:
     frame: Frame | None = None
     maker: MakerLimits = field(default_factory=MakerLimits)
     metric: bool = False
+    in_a_row: int = 1  # which one it is of successive doubled studs that the duct bores too wide for a single one
 
     def length(self, inches: float, *, long: bool = False) -> str:
         """Write a length in the scene's own units."""
@@ -68,3 +70,9 @@ def ruling(
 def fits(allowed: float, ours: float) -> MemberVerdict:
     """Give the verdict on a size under a limit."""
     return MemberVerdict.WITHIN if ours <= allowed + EPSILON_IN else MemberVerdict.NOT_ALLOWED
+
+
+def edge_is_tighter(cut: Cut, least_edge_in: float, most_size_in: float) -> bool:
+    """Whether a hole within both limits has less to spare at its nearer edge than in its size."""
+    edge, size = cut.edge_in - least_edge_in, most_size_in - cut.size_in
+    return min(edge, size) >= -EPSILON_IN and edge < size - EPSILON_IN

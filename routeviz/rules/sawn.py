@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from routeviz.model.finding import FramingPiece, MemberRuling, MemberVerdict
 from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.rules.cuts import Cut, extent, overlap_in
-from routeviz.rules.openings import ceiling_opening, plate_tie, wall_opening
+from routeviz.rules.openings import ceiling_opening, neighbours_of, plate_tie, wall_opening
 from routeviz.rules.outcome import EPSILON_IN
-from routeviz.rules.ruling import Asked, fits, row, ruling
+from routeviz.rules.ruling import Asked, edge_is_tighter, fits, row, ruling
 
-__all__ = ["hole_limit_in", "joist_ruling", "plate_ruling", "rim_ruling", "stud_ruling"]
+__all__ = ["doubled_in_a_row", "hole_limit_in", "joist_ruling", "plate_ruling", "rim_ruling", "stud_ruling"]
 
 _FLOOR_AND_PLATE_IN = 6.0  # a stud of the storey above stands no higher than this over the rim: subfloor and plate
 
@@ -46,6 +48,8 @@ def joist_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     if cut.size_in <= limit + EPSILON_IN and cut.edge_in < edge - EPSILON_IN:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, f"{asked.length(edge)} of wood at both edges of a hole", "wood left at the edge",
                        edge, cut.edge_in, source, framing=around, remedy="Move the hole to the middle of the depth.")  # fmt: skip
+    if edge_is_tighter(cut, edge, limit):
+        return ruling(solid, MemberVerdict.WITHIN, rule, "wood left at the edge", edge, cut.edge_in, source)
     verdict = fits(limit, cut.size_in)
     bad = verdict is MemberVerdict.NOT_ALLOWED
     return ruling(solid, verdict, rule, "hole", limit, cut.size_in, source, framing=around if bad else (),
@@ -77,6 +81,14 @@ def _joist_notch(
                   remedy=way_out if bad else "")  # fmt: skip
 
 
+def bored_as_doubled(solid: Solid, cut: Cut) -> bool:
+    """Whether a hole in a bearing or exterior stud is wider than a single one may have, so that it must be doubled."""
+    member = solid.member
+    if member is None or member.plies < 2 or not (member.bearing or member.exterior) or cut.severs or cut.is_notch:
+        return False
+    return cut.size_in > cut.depth_in * row("stud", "bore_bearing_share")[0] + EPSILON_IN
+
+
 def stud_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     """Judge a cut in a stud."""
     member = solid.member
@@ -104,10 +116,35 @@ def stud_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, f"{asked.length(edge)} of wood at both edges of a bore",
                        "wood left at the edge", edge, cut.edge_in, source, framing=around,
                        remedy="Move the bore to the middle of the stud.")  # fmt: skip
+    most, cited = row("stud", "bore_doubled_in_a_row")
+    if bored_as_doubled(solid, cut) and cut.size_in <= limit + EPSILON_IN and asked.in_a_row > most:
+        single = cut.depth_in * row("stud", "bore_bearing_share")[0]
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, f"at most {most:.0f} successive doubled studs are bored wider than {asked.length(single)}",
+                       "bore", single, cut.size_in, cited, framing=around,
+                       detail=f"it would be number {asked.in_a_row} in a row",
+                       remedy="Leave the wall after the second stud, or use a duct small enough for a single stud.")  # fmt: skip
+    if edge_is_tighter(cut, edge, limit):
+        return ruling(solid, MemberVerdict.WITHIN, rule, "wood left at the edge", edge, cut.edge_in, source)
     verdict = fits(limit, cut.size_in)
     bad = verdict is MemberVerdict.NOT_ALLOWED
     return ruling(solid, verdict, rule, "bore", limit, cut.size_in, source, framing=around if bad else (),
                    remedy=way_out if bad else "")  # fmt: skip
+
+
+def doubled_in_a_row(cuts: Sequence[tuple[Solid, Cut]], frame: Frame) -> dict[str, int]:
+    """Say for each doubled stud bored too wide for a single one which of such successive studs it is, in the order given."""
+    rows: dict[str, int] = {}
+    for solid, cut in cuts:
+        if not bored_as_doubled(solid, cut):
+            continue
+        many = 1
+        for side in (0, 1):
+            beside = neighbours_of(solid, frame)[side]
+            while beside is not None and beside.id in rows:
+                many += 1
+                beside = neighbours_of(beside, frame)[side]
+        rows[solid.id] = many
+    return rows
 
 
 def plate_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:

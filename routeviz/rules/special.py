@@ -7,7 +7,7 @@ from routeviz.model.scene import MemberKind
 from routeviz.model.solids import Crossing, Solid, SolidKind
 from routeviz.rules.cuts import Cut
 from routeviz.rules.outcome import EPSILON_IN
-from routeviz.rules.ruling import Asked, fits, row, ruling
+from routeviz.rules.ruling import Asked, edge_is_tighter, fits, row, ruling
 from routeviz.rules.sawn import hole_limit_in
 
 __all__ = ["beam_ruling", "engineered_ruling", "free_ruling", "masonry_ruling"]
@@ -36,21 +36,43 @@ def engineered_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
         MemberKind.OPEN_WEB: "an open-web joist is never cut; a duct may pass between its webs",
         MemberKind.STEEL: "steel framing is cut by its maker's or an engineer's detail only",
     }.get(kind, "engineered timber is cut by its maker's or an engineer's detail only")
-    maker = asked.maker
-    chart = maker.member_hole_in if kind is MemberKind.I_JOIST and solid.kind is SolidKind.JOIST else None
-    if chart is not None and not cut.severs and not cut.is_notch:
-        return ruling(solid, fits(chart, cut.size_in), words, "hole", chart, cut.size_in, "maker",
-                       words=maker.document or "maker's chart",
-                       detail="the third-of-depth rule is for sawn timber and does not apply",
-                       remedy="Keep to the hole that the chart allows here." if cut.size_in > chart else "")  # fmt: skip
+    chart = asked.maker.member_hole_in if kind is MemberKind.I_JOIST and solid.kind is SolidKind.JOIST else None
     if kind is MemberKind.I_JOIST and (cut.severs or cut.is_notch):
         return ruling(solid, MemberVerdict.NOT_ALLOWED, words, "hole", chart, cut.size_in, source,
                        detail="the duct would cut a flange", remedy="Shift the duct into the bay beside it.")  # fmt: skip
+    if kind is MemberKind.I_JOIST:
+        in_web = _web_ruling(solid, cut, asked, words, chart, source)
+        if in_web is not None:
+            return in_web
     carries = solid.kind in (SolidKind.BEAM, SolidKind.HEADER)
     joist = asked.length(hole_limit_in(cut.depth_in))
     note = f"even the rule for a sawn joist of its depth would allow no more than {joist}" if carries else ""
     return ruling(solid, MemberVerdict.DECIDED_ELSEWHERE, words, "hole", chart, cut.size_in, source, detail=note,
                    remedy="Shift the duct past it, or get the maker's or an engineer's written detail.")  # fmt: skip
+
+
+def _web_ruling(
+    solid: Solid, cut: Cut, asked: Asked, words: str, chart: float | None, source: str
+) -> MemberRuling | None:
+    """Judge a web hole by the flanges that it must leave whole, then by the maker's chart; None where there is none."""
+    assumed, practice = row("i_joist", "flange_in")
+    given, cited = asked.maker.joist_flange_in, asked.maker.document or "maker's chart"
+    flange = assumed if given is None else given
+    taken = "is taken to be" if given is None else "is, by its maker,"
+    depth = f"its flange {taken} {asked.length(flange)} deep{', common practice' if given is None else ''}"
+    if cut.edge_in < flange - EPSILON_IN:
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, words, "wood left at the edge", flange, cut.edge_in, source,
+                       detail=f"the hole would cut a flange; {depth}",
+                       remedy="Move the hole to the middle of the web, where the maker's chart allows one so large.")  # fmt: skip
+    if chart is None:
+        return None
+    if edge_is_tighter(cut, flange, chart):
+        return ruling(solid, MemberVerdict.WITHIN, words, "wood left at the edge", flange, cut.edge_in,
+                       practice if given is None else "maker", words="" if given is None else cited,
+                       detail=f"the hole stays in the web and within the chart; {depth}")  # fmt: skip
+    return ruling(solid, fits(chart, cut.size_in), words, "hole", chart, cut.size_in, "maker", words=cited,
+                   detail="the third-of-depth rule is for sawn timber and does not apply",
+                   remedy="Keep to the hole that the chart allows here." if cut.size_in > chart else "")  # fmt: skip
 
 
 def free_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
@@ -93,6 +115,6 @@ def masonry_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
         solid, MemberVerdict.WITHIN if wide <= limit + EPSILON_IN else MemberVerdict.DECIDED_ELSEWHERE,
         "no lintel up to about two bricks' width", "width of the hole", limit, wide, source,
         framing=(FramingPiece("sleeve", f"{asked.length(sleeve)} larger than the duct", None, 1, "mortared in"),),
-        detail="the hole takes a sleeve; make good round it with cut brick and mortar",
+        detail="the hole is the sleeve's; make good round it with cut brick and mortar",
         remedy="" if wide <= limit + EPSILON_IN else "Have a lintel sized, or use a narrower duct.",
     )  # fmt: skip

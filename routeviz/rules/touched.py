@@ -10,10 +10,11 @@ from routeviz.model.route import Part, Penetration, Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Crossing, Frame, Solid, Vec3
 from routeviz.rules.context import Context, close_amount
-from routeviz.rules.cuts import Cut, cut_by, cut_of, cut_of_part, hole_box, main_axis
+from routeviz.rules.cuts import Cut, cut_by, cut_of, cut_of_part, hole_box, main_axis, sleeve_in
 from routeviz.rules.members import member_code, member_verdict
 from routeviz.rules.outcome import EPSILON_IN, Named
 from routeviz.rules.profiles import Profile
+from routeviz.rules.sawn import doubled_in_a_row
 
 __all__ = ["blocker_rulings", "cut_members", "part_at", "ruling_findings", "solid_of"]
 
@@ -98,12 +99,13 @@ def finding_of(rule: Named, ruling: MemberRuling, solid: Solid, place: Vec3 | No
 def ruling_findings(context: Context, rule: Named) -> Iterator[Finding]:
     """Give the findings of one member rule on every member that the route cuts."""
     maker = context.scene.rules.maker
-    for solid, cut in cut_members(context):
-        if member_code(solid) != rule.code:
-            continue
+    ours = [(solid, cut) for solid, cut in cut_members(context) if member_code(solid) == rule.code]
+    rows = doubled_in_a_row(ours, context.frame)
+    for solid, cut in ours:
         ruling = member_verdict(
-            solid, cut, context.profile, frame=context.frame, maker=maker, metric=context.scene.metric
-        )
+            solid, cut, context.profile, frame=context.frame, maker=maker, metric=context.scene.metric,
+            in_a_row=rows.get(solid.id, 1),
+        )  # fmt: skip
         if ruling is not None:
             yield finding_of(rule, ruling, solid, cut.place)
 
@@ -126,7 +128,7 @@ def blocker_rulings(
             solid = solid_of(frame, blocker.id)
             if solid is None or solid.id in found:
                 continue
-            hole = hole_box(blocker.at, axis, section, scene.duct.clearance_in)
+            hole = hole_box(blocker.at, axis, section, max(scene.duct.clearance_in, sleeve_in(solid) / 2))
             ruling = member_verdict(
                 solid, cut_by(solid, hole, axis), profile, frame=frame, maker=scene.rules.maker, metric=scene.metric
             )

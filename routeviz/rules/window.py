@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from routeviz.model.overhead import ceiling_over_hood_in
+from routeviz.model.overhead import cover_room_in
 from routeviz.model.scene import Scene
 from routeviz.rules.profiles import Limit, Profile, maker_limit
-from routeviz.rules.room import hung_over
+from routeviz.rules.room import hung_over, room_under_ceiling
 
 __all__ = ["Bound", "Window", "mounting_window"]
 
@@ -73,14 +73,16 @@ def bounds(scene: Scene, profile: Profile) -> tuple[Bound, ...]:
     most = _limit(scene, profile, "canopy_max", maker.hood_max_in)
     if most is not None:
         found.append(_from(most, lower=False, by="canopy still catches the smoke"))
-    room = ceiling_over_hood_in(scene) - scene.cooktop.height_in - hood.body_in
-    found.append(_plain(room, lower=False, must=True, by="hood body under the ceiling"))
-    if hood.cover is not None:
+    found.append(_plain(room_under_ceiling(scene), lower=False, must=True, by="hood body under the ceiling"))
+    laid = replace(scene, hood=replace(hood, mount_in=0.0))
+    both = cover_room_in(laid)
+    if hood.cover is not None and both is not None:
+        low_side, high_side = both
         found.append(
-            _plain(room - hood.cover.max_in, lower=True, must=False, by="chimney cover pulled out all the way")
+            _plain(high_side - hood.cover.max_in, lower=True, must=False, by="chimney cover pulled out all the way")
         )
         found.append(
-            _plain(room - hood.cover.min_in, lower=False, must=False, by="chimney cover pushed in all the way")
+            _plain(low_side - hood.cover.min_in, lower=False, must=False, by="chimney cover pushed in all the way")
         )
     found += [
         _plain(most_in, lower=False, must=True, by=f"hood body under {words}") for words, most_in in hung_over(scene)

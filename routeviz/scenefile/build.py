@@ -313,7 +313,7 @@ def _rules(document: Document) -> RuleChoice:
     m = table.maker
     maker = MakerLimits(
         m.hood_min, m.hood_max, m.cabinet_above, m.side_clearance, m.side_cabinet_up, m.duct_min, m.max_equivalent,
-        m.member_hole, m.document,
+        m.member_hole, m.joist_flange, m.document,
     )  # fmt: skip
     waivers = tuple(Waiver(w.code, w.reason, w.by) for w in table.waivers)
     return RuleChoice(table.profile, maker, waivers, table.open_flue_appliance, table.tight_house, table.makeup_air)

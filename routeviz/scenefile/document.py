@@ -40,6 +40,7 @@ class MakerTable(Table):
     duct_min: Gap | None = optional("least duct diameter", "6 in")
     max_equivalent: Long | None = optional("longest equivalent length of duct", "100 ft")
     member_hole: Gap | None = optional("largest hole that the joist maker's chart allows here", "6 in")
+    joist_flange: Gap | None = optional("depth of each flange of its I-joists; left out: 1 1/2 in", "1 1/2 in")
     document: Text = optional("what is cited", "hood maker's instructions", "maker's instructions")
 
 

@@ -123,7 +123,7 @@ def _plan_here(
     space: FreeSpace,
     at: tuple[int, int],
 ) -> Plan:
-    findings = rules.check_scene(scene, frame, profile)
+    findings = rules.check_scene(scene, frame, profile, fan_cfm=airflow.fan_cfm(scene))
     facts = SearchFacts((0, 0, 0), 0, found.elbows, 0.0, "one field for the whole wall", found.not_tried)
     if any(f.code == "FIT-ROOM" and f.state is State.BROKEN and not f.waived for f in findings):
         return pipeline.conclude(scene, frame, Paths(Outcome.BAD_START, None, (), (), (), facts), (), findings)

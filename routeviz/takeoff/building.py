@@ -15,7 +15,8 @@ from routeviz.takeoff.holes import block_in, main_axis, on_block
 from routeviz.takeoff.lumber import lumber_lines, openings
 from routeviz.takeoff.masonry import cored, is_log, making_good, of_board, sleeved_in
 from routeviz.takeoff.oldholes import closing_lines
-from routeviz.takeoff.words import hole_text, running, size_text
+from routeviz.takeoff.words import hole_text, size_text
+from routeviz.takeoff.wrapping import wrap_lines
 from routeviz.units import flow_text, length_text
 
 __all__ = ["behind_board", "building_lines", "needs_makeup", "patched"]
@@ -29,13 +30,13 @@ def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Fin
     lines += _sleeves(route, scene, frame, findings)
     lines += _siding(route, scene, frame)
     lines += _fireblocks(route, scene, frame)
-    lines += _wrap(route, scene)
+    lines += wrap_lines(route, scene, frame)
     lines += _patches(route, as_hung(scene, findings), frame)
     lines += making_good(route, scene, frame)
     lines += closing_lines(route, scene, frame)
     lines += cover_lines(scene, findings) + boxing_lines(route, scene, findings)
     if needs_makeup(scene, findings):
-        lines += _makeup(scene)
+        lines += _makeup(scene, findings)
     return lines
 
 
@@ -87,23 +88,6 @@ def _fireblocks(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
         return []
     note = "at " + " and ".join(f"{length_text(z, metric=scene.metric)} above the floor" for z in levels)
     return [BuyLine(rows["item"], f"hole {size}", len(levels), "ring", note)]
-
-
-def _wrap(route: Route, scene: Scene) -> list[BuyLine]:
-    """Insulation for duct in an attic or another unheated space, where the site is cold."""
-    if not scene.site.cold_climate or scene.above.kind is not AboveKind.ATTIC:
-        return []
-    floor = scene.kitchen.ceiling_in + sum(layer.thickness_in for layer in scene.ceiling.layers)
-    length = 0.0
-    for part in route.parts:
-        low, high = sorted((part.start[2], part.end[2]))
-        if part.length_in and high > floor:
-            length += part.length_in * (1.0 if high == low else (high - max(low, floor)) / (high - low))
-    if length <= 0.0:
-        return []
-    count, unit = running(length, metric=scene.metric)
-    r_value = table("stock")["wrap"]["r_value"]
-    return [BuyLine("duct wrap with vapor jacket", f"R-{r_value}", count, unit, "above the ceiling")]
 
 
 def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
@@ -187,7 +171,7 @@ def needs_makeup(scene: Scene, findings: tuple[Finding, ...]) -> bool:
 
     A scene that plans makeup air satisfies the rule, and still has to buy it.
     """
-    above = scene.hood.fan.rated_cfm > float(table("stock")["makeup"]["over_cfm"])
+    above = _makeup_cfm(scene, findings) > float(table("stock")["makeup"]["over_cfm"])
     if scene.rules.makeup_air:
         return above
     said = [f for f in findings if f.code == "AIR-MAKEUP"]
@@ -196,8 +180,14 @@ def needs_makeup(scene: Scene, findings: tuple[Finding, ...]) -> bool:
     return above
 
 
-def _makeup(scene: Scene) -> list[BuyLine]:
-    flow = flow_text(scene.hood.fan.rated_cfm, metric=scene.metric)
+def _makeup_cfm(scene: Scene, findings: tuple[Finding, ...]) -> float:
+    """Give the flow that the makeup air is judged by: the greatest that a finding names, else the label's."""
+    said = [f.measured for f in findings if f.code == "AIR-MAKEUP" and f.measured is not None]
+    return max(scene.hood.fan.rated_cfm, *said) if said else scene.hood.fan.rated_cfm
+
+
+def _makeup(scene: Scene, findings: tuple[Finding, ...]) -> list[BuyLine]:
+    flow = flow_text(_makeup_cfm(scene, findings), metric=scene.metric)
     away = "3 m" if scene.metric else "10 ft"
     return [
         BuyLine("makeup-air damper, opens when the hood runs", flow, 1, "each", "size by its maker's table"),

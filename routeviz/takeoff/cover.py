@@ -5,13 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 
 from routeviz.model.finding import Finding
-from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
+from routeviz.model.overhead import ceiling_at_in, cover_room_in
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import BuyLine, Sheet, Step
 from routeviz.units import length_text
 
-__all__ = ["as_hung", "cover_gap_in", "cover_lines", "cover_steps", "fits_round"]
+__all__ = ["as_hung", "cover_gap_in", "cover_lines", "cover_steps", "fits_round", "slope_cut"]
 
+_LEVEL_IN = 1 / 64
 _ROOM_IN_COVER = "FIT-COVER-DUCT"
 
 
@@ -26,33 +27,48 @@ def as_hung(scene: Scene, findings: tuple[Finding, ...]) -> Scene:
 
 
 def cover_gap_in(scene: Scene) -> float | None:
-    """Give the height the chimney cover must fill [in], up to a sloped ceiling too; None without cover or height."""
-    bottom = scene.hood_bottom_in
-    if scene.hood.cover is None or bottom is None:
-        return None
-    return ceiling_over_hood_in(scene) - bottom - scene.hood.body_in
+    """Give the height the chimney cover must fill [in], to its high side under a slope; None without cover or height."""
+    both = cover_room_in(scene)
+    return None if both is None else both[1]
+
+
+def slope_cut(scene: Scene) -> str:
+    """Say how long each side of the cover is where its top is cut to the ceiling; "" under a level one."""
+    cover, bottom = scene.hood.cover, scene.hood_bottom_in
+    both = cover_room_in(scene)
+    if cover is None or bottom is None or both is None or both[1] - both[0] <= _LEVEL_IN:
+        return ""
+    x, half, top = scene.hood.centre_in, cover.width_in / 2, bottom + scene.hood.body_in
+    left, right, middle = (ceiling_at_in(scene, x + at) - top for at in (-half, half, 0.0))
+    wall, front = middle, ceiling_at_in(scene, x, cover.depth_in) - top
+    sides = (
+        [(wall, "at the wall"), (front, "in front")]
+        if abs(front - wall) > _LEVEL_IN
+        else [(left, "on the left"), (right, "on the right")]
+    )
+    said = " and ".join(f"{length_text(long, metric=scene.metric)} {where}" for long, where in sides)
+    if both[1] > max(long for long, _ in sides) + _LEVEL_IN:  # a ridge over the cover
+        said += f", {length_text(both[1], metric=scene.metric)} under the ridge"
+    return said
 
 
 def cover_lines(scene: Scene, findings: tuple[Finding, ...]) -> list[BuyLine]:
     """Give the cover as it is bought: as supplied, cut, extended, or only if its maker lets its side be cut out."""
-    gap, cover = cover_gap_in(scene), scene.hood.cover
-    if gap is None or cover is None:
+    both, cover = cover_room_in(scene), scene.hood.cover
+    if both is None or cover is None:
         return []
+    low, gap = both
 
     def text(length_in: float) -> str:
         return length_text(length_in, metric=scene.metric)
 
-    half, top = cover.width_in / 2, ceiling_over_hood_in(scene)
-    sides = [ceiling_at_in(scene, scene.hood.centre_in + s * half) - top for s in (-1, 1)]
-    slope = ""
-    if any(abs(s) > 1 / 64 for s in sides):
-        left, right = (text(gap + s) for s in sides)
-        slope = f"; in its middle: the top is cut to the slope, {left} long on the left and {right} on the right"
+    sides = slope_cut(scene)
+    slope = f"; its top is cut to the slope: {sides}" if sides else ""
     if not fits_round(findings):
         item = "chimney cover, only if its maker lets its side be cut out"
         return [BuyLine(item, text(gap), 1, "each", "the duct passes through its side; else leave it out")]
-    if gap < cover.min_in - 1e-9:
-        note = f"shortest {text(cover.min_in)}: cut {text(cover.min_in - gap)} off the upper section's hidden end"
+    if low < cover.min_in - 1e-9:
+        note = f"shortest {text(cover.min_in)}: cut {text(cover.min_in - low)} off the upper section's hidden end"
         return [BuyLine("chimney cover, cut", text(gap), 1, "each", f"{note}, as its maker allows{slope}")]
     if gap > cover.max_in + 1e-9:
         note = f"longest {text(cover.max_in)}: extension for {text(gap - cover.max_in)} more"
@@ -68,10 +84,12 @@ def cover_steps(scene: Scene, findings: tuple[Finding, ...]) -> list[Step]:
         return []
     high = length_text(gap, metric=scene.metric)
     if fits_round(findings):
+        sides = slope_cut(scene)
+        cut = f"Cut the cover's top to the slope, {sides}; s" if sides else "S"
         return [
             Step(
                 "cover",
-                f"Set the cover to {high} and fix it to its bracket.",
+                f"{cut}et the cover to {high} and fix it to its bracket.",
                 ("connect", "bracket"),
                 "",
                 "",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -13,8 +14,9 @@ from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.model.takeoff import Mark
 from routeviz.units import MM_PER_IN, length_text
 
-__all__ = ["assumptions", "bracket_words", "fastener_for", "hood_marks", "marks_in_wood"]
+__all__ = ["assumptions", "bracket_slopes", "bracket_words", "fastener_for", "hood_marks", "marks_in_wood"]
 
+_LEVEL_IN = 1 / 64
 _WOOD = (
     SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE, SolidKind.HEADER, SolidKind.SILL, SolidKind.PLATE,
     SolidKind.BLOCKING, SolidKind.BEAM,
@@ -63,16 +65,33 @@ def _bracket(scene: Scene, frame: Frame) -> tuple[Mark, ...]:
     row = table("stock")["fastener"]["bracket"]
     half = scene.hood.cover.width_in / 2 - float(row["from_side_in"])
     places = (scene.hood.centre_in - half, scene.hood.centre_in + half)
-    # the bracket is level: under a slope its lower side decides
-    height = min(ceiling_at_in(scene, x) for x in places) - float(row["below_ceiling_in"]) - float(row["holes_down_in"])
-    marks = (_mark(f"B{n}", x, height, row, 0.0, "bracket", scene, frame) for n, x in enumerate(places, start=1))
+    below, down = float(row["below_ceiling_in"]), float(row["holes_down_in"])
+    ceiling = [ceiling_at_in(scene, x) for x in places]
+    if bracket_slopes(scene):  # it lies along the slope, and its screws sit square under its edge
+        down *= math.hypot(1.0, (ceiling[1] - ceiling[0]) / (places[1] - places[0]))
+    else:  # level: under a ridge its lower side decides
+        ceiling = [min(ceiling)] * 2
+    marks = (
+        _mark(f"B{n}", x, top - below - down, row, 0.0, "bracket", scene, frame)
+        for n, (x, top) in enumerate(zip(places, ceiling, strict=True), start=1)
+    )
     return tuple(replace(mark, piece=f"bracket's {bracket_words(scene)}") for mark in marks)
+
+
+def bracket_slopes(scene: Scene) -> bool:
+    """Whether the cover's bracket lies along a sloped ceiling: one slope over the whole of it."""
+    if scene.hood.cover is None:
+        return False
+    x, half = scene.hood.centre_in, scene.hood.cover.width_in / 2
+    left, middle, right = (ceiling_at_in(scene, x + at) for at in (-half, 0.0, half))
+    return abs(right - left) > _LEVEL_IN and abs(left + right - 2 * middle) < _LEVEL_IN
 
 
 def bracket_words(scene: Scene) -> str:
     """Say where the bracket's own edge lies; its screws sit lower."""
     row = table("stock")["fastener"]["bracket"]
-    return f"top edge {length_text(float(row['below_ceiling_in']), metric=scene.metric)} below the ceiling"
+    along = " and along its slope" if bracket_slopes(scene) else ""
+    return f"top edge {length_text(float(row['below_ceiling_in']), metric=scene.metric)} below the ceiling{along}"
 
 
 def assumptions(scene: Scene) -> tuple[Assumption, ...]:

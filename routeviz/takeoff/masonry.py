@@ -36,9 +36,7 @@ def needs_sleeve(kind: SolidKind) -> bool:
 
 def sleeved_in(crossing: Penetration) -> tuple[float, float]:
     """Give the hole for a sleeve [in]: the duct and the sleeve's allowance, never less than the duct's clearance."""
-    more = float(table("members")["masonry"]["sleeve_in"]["value"])
-    first, second = (max(hole, duct + more) for hole, duct in zip(crossing.hole_in, crossing.size_in, strict=True))
-    return first, second
+    return crossing.lined_in(float(table("members")["masonry"]["sleeve_in"]["value"]))
 
 
 def cored(route: Route, frame: Frame) -> list[Penetration]:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from routeviz.model.finding import Finding
 from routeviz.model.route import PartKind, Route
-from routeviz.model.scene import AboveKind, Scene
+from routeviz.model.scene import CooktopKind, Scene
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Mark, Sheet, Step
 from routeviz.takeoff.backing import needs_backing
@@ -18,6 +18,7 @@ from routeviz.takeoff.holes import main_axis, on_block
 from routeviz.takeoff.marks import bracket_words
 from routeviz.takeoff.masonry import plastered
 from routeviz.takeoff.oldholes import old_hole_steps
+from routeviz.takeoff.wrapping import wrap_steps
 from routeviz.units import drill_text, length_text
 
 __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
@@ -67,10 +68,7 @@ def closing_steps(
         where = "at ceiling and floor level with fireblocking" if level else "where it passes a wall's board"
         steps.append(Step("fireblock", f"Close the gaps round the duct {where}.",
                           ("seal",), "", "", Sheet.PARTS))  # fmt: skip
-    if scene.site.cold_climate and scene.above.kind is AboveKind.ATTIC:
-        steps.append(
-            Step("wrap", "Wrap the duct above the ceiling, jacket taped tight.", ("seal",), "", "", Sheet.PARTS)
-        )
+    steps += wrap_steps(route, scene, frame)
     if needs_makeup(scene, findings):
         steps.append(Step("makeup", "Fit the makeup-air damper and its interlock.", ("power",), "", "Its wiring is the "
                           "electrician's work.", Sheet.FINDINGS))  # fmt: skip
@@ -156,6 +154,18 @@ def _drills(marks: Sequence[Mark], scene: Scene) -> str:
     return sizes[0] if len(sizes) == 1 else f"{' and '.join(sizes)} as marked"
 
 
+def _gas_again(scene: Scene) -> list[Step]:
+    """Give the opening of the gas valve that was closed before the work; nothing where the cooktop burns no gas."""
+    if scene.cooktop.kind is not CooktopKind.GAS:
+        return []
+    return [
+        Step("gas", "Open the gas valve, brush leak-test fluid on each joint that was touched, and relight the pilots.",
+             ("power", "connect", "cover", "box", "cap", "patch"), "No bubble grows at any joint, and every burner lights.",
+             "Gas joints are the work of a licensed trade where the law asks for one. A smell of gas: close the valve, "
+             "no flame and no switch, air the room.")
+    ]  # fmt: skip
+
+
 def end_steps(route: Route, scene: Scene, findings: tuple[Finding, ...]) -> list[Step]:
     """Give the test of the whole."""
     spill = ""
@@ -167,6 +177,7 @@ def end_steps(route: Route, scene: Scene, findings: tuple[Finding, ...]) -> list
     if needs_makeup(scene, findings):
         text += " The makeup-air damper opens with the hood."
     return [
-        Step("test", text, ("connect", "cover", "box", "cap", "makeup", "patch"), "Air leaves outdoors and nowhere else.",
+        *_gas_again(scene),
+        Step("test", text, ("connect", "cover", "box", "cap", "makeup", "patch", "gas"), "Air leaves outdoors and nowhere else.",
              "A spilling flue means carbon monoxide: switch off and call the trade.", Sheet.AIR)
     ]  # fmt: skip

@@ -9,7 +9,7 @@ from typing import Any
 from routeviz.geometry import bounds
 from routeviz.model.airflow import AirStatus
 from routeviz.model.finding import Finding, MemberRuling, State
-from routeviz.model.overhead import ceiling_over_hood_in
+from routeviz.model.overhead import ceiling_span_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import ObstacleKind, WallSide
@@ -133,8 +133,10 @@ def _limits(plan: Plan) -> dict[str, Any]:
         if finding.relation == "at most" and (high is None or limit < high):
             high, high_why = limit, finding.title
     if hood.cover is not None:
-        fits = ceiling_over_hood_in(scene) - scene.cooktop.height_in - hood.body_in
-        shortest, longest = fits - hood.cover.min_in, fits - hood.cover.max_in
+        x, half = hood.centre_in, hood.cover.width_in / 2
+        ends = ceiling_span_in(scene, (x - half, x + half), (0.0, hood.cover.depth_in))
+        least, most = (end - scene.cooktop.height_in - hood.body_in for end in ends)
+        shortest, longest = least - hood.cover.min_in, most - hood.cover.max_in
         if high is None or shortest < high:
             high, high_why = shortest, "shortest cover"
         if low is None or longest > low:

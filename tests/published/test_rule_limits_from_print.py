@@ -15,6 +15,7 @@ from routeviz.rules.bench import (
     UP,
     air,
     cabinet,
+    duct,
     flat,
     hood_wall_face,
     keep_out,
@@ -25,6 +26,7 @@ from routeviz.rules.bench import (
     round_duct,
     straight_out,
     straight_up,
+    zone,
 )
 from routeviz.rules.distances import opening_gap_in
 from routeviz.rules.members import member_verdict
@@ -434,7 +436,7 @@ def test_the_table_ends_at_300_cfm_and_says_nothing_above() -> None:
 )
 def test_thickness_of_the_sheet(section: SectionSize, least: float) -> None:
     plain = kitchen()
-    for sheet, state in ((least, State.FINE), (least - 0.0001, State.BROKEN)):
+    for sheet, state in ((least, State.FINE), (least - 0.0002, State.BROKEN)):
         scene = replace(plain, duct=replace(plain.duct, sheet_in=sheet))
         (found,) = judged("DCT-SHEET", scene, route=straight_up(section=section))
         assert found.limit == pytest.approx(least * 1000)
@@ -442,6 +444,33 @@ def test_thickness_of_the_sheet(section: SectionSize, least: float) -> None:
     (untold,) = judged("DCT-SHEET", plain, route=straight_up(section=section))
     assert untold.state is State.NOT_CHECKED
     assert f"{least:g} in" in untold.remedy
+
+
+# a metric home is told the limit to the hundredth of a millimetre: 0.013, 0.016 and 0.019 in are 0.33, 0.41 and 0.48 mm
+@pytest.mark.parametrize(
+    ("section", "mm"), [(round_duct(8.0), 0.33), (round_duct(12.0), 0.41), (round_duct(16.0), 0.48)]
+)
+def test_sheet_bought_by_the_millimetre_passes_by_its_own_figure(section: SectionSize, mm: float) -> None:
+    plain = kitchen(metric=True)
+    (told,) = judged("DCT-SHEET", plain, route=straight_up(section=section))
+    assert f"{mm} mm" in told.remedy
+    for thick, state in ((mm, State.FINE), (mm - 0.01, State.BROKEN)):
+        scene = replace(plain, duct=replace(plain.duct, sheet_in=thick / 25.4))
+        (found,) = judged("DCT-SHEET", scene, route=straight_up(section=section))
+        assert found.state is state
+
+
+# IRC R302.5.2 (remembered): No. 26 gage, 0.48 mm; 0.019 in is the same gage's figure in IMC table 603.4
+@pytest.mark.parametrize(
+    ("sheet_in", "state"),
+    [(0.019, State.FINE), (0.48 / 25.4, State.FINE), (0.47 / 25.4, State.BROKEN), (0.0187, State.BROKEN)],
+)
+def test_26_gage_through_the_garage_by_either_figure(sheet_in: float, state: State) -> None:
+    plain = kitchen()
+    scene = replace(plain, duct=replace(plain.duct, sheet_in=sheet_in))
+    beyond = zone("garage", (0.0, 6.5, 0.0), (120.0, 240.0, 96.0), "garage")
+    found = judged("FIR-GARAGE", scene, zones=(beyond,), route=duct(((60.0, 0.0, 80.0), (60.0, 246.0, 80.0))))
+    assert [f.state for f in found] == [state]
 
 
 # --- the other limits, by name ---

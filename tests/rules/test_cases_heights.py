@@ -194,8 +194,9 @@ def test_a_pitched_room_without_an_attic_asks_for_a_long_cover() -> None:
         roof=roof, hood=replace(PLAIN.hood, width_in=60.0, cover=Cover(40.0, 140.0, 14.0, 12.0)),
     )  # fmt: skip
     found = bench.one_of(bench.judge_scene(scene), "FIT-COVER")
-    # at 70 in from the left: 162 + 0.75 x 70 = 214.5; top of the hood 77
-    assert found.measured == pytest.approx(214.5 - 77.0)
+    # at 70 in from the left: 162 + 0.75 x 70 = 214.5; top of the hood 77; the ridge at 72 in is over the cover, 7 in
+    # either side of its middle: 2 in x 0.75 higher. 139 of 140 in.
+    assert found.measured == pytest.approx(214.5 + 1.5 - 77.0)
     assert found.state is State.FINE
 
 
@@ -305,3 +306,25 @@ def test_unknown_place_says_what_to_ask_of_the_cabinet() -> None:
     assert found.state is State.NOT_CHECKED
     assert found.remedy.startswith("Ask ")
     assert rules.profile("unknown").get("cabinet_unprotected") is None
+
+
+@pytest.mark.parametrize(
+    ("cover", "measured", "relation", "state"),
+    [
+        # 108 in at the low side and 128 in at the high side of a cover 20 in wide under 12 in 12: 198 - 80 = 118 in between
+        (Cover(100.0, 120.0, 20.0, 16.0), 128.0, "at most", State.BROKEN),
+        (Cover(100.0, 130.0, 20.0, 16.0), 128.0, "at most", State.FINE),
+        (Cover(110.0, 140.0, 20.0, 16.0), 108.0, "at least", State.BROKEN),
+        (Cover(100.0, 120.0, 4.0, 16.0), 120.0, "at most", State.CLOSE),  # 2 in off the middle
+    ],
+)
+def test_a_cover_under_a_slope_is_judged_at_both_its_sides(
+    cover: Cover, measured: float, relation: str, state: State
+) -> None:
+    roof = replace(PLAIN.roof, form=RoofForm.GABLE, ridge=RunDirection.OUT, ridge_at_in=120.0, pitch=1.0)  # type: ignore[type-var]
+    scene = samples.scene(
+        kitchen=Kitchen(240.0, 132.0, 128.0), above=Above(AboveKind.ROOF), ceiling=Ceiling((Layer("board", 0.5),), None),
+        roof=roof, hood=replace(PLAIN.hood, cover=cover, body_in=14.0, mount_in=30.0),
+    )  # fmt: skip
+    found = bench.one_of(bench.judge_scene(scene), "FIT-COVER")  # 128 + 70 = 198 in over the hood's middle
+    assert (found.measured, found.relation, found.state) == (pytest.approx(measured), relation, state)

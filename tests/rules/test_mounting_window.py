@@ -113,16 +113,17 @@ def cathedral(form: RoofForm, **changes: Any) -> Scene:
     [
         # hood at 70 in from the left of a 144 in wall; 6/12 pitch
         (cathedral(RoofForm.GABLE), 96.0),  # ridge along the wall: the height at the wall
-        (cathedral(RoofForm.GABLE, ridge=RunDirection.OUT, ridge_at_in=72.0), 96.0 + 35.0),
+        (cathedral(RoofForm.GABLE, ridge=RunDirection.OUT, ridge_at_in=72.0), 96.0 + 35.0 - 3.0),
         (
             cathedral(RoofForm.GABLE, ridge=RunDirection.OUT, ridge_at_in=40.0),
-            96.0 + 37.0,
+            96.0 + 37.0 - 3.0,
         ),  # the right wall alone is outdoors: it holds the roof, (144 - 70) / 2 in lower
-        (cathedral(RoofForm.SHED, ridge=RunDirection.OUT, high_side=WallSide.RIGHT), 96.0 + 35.0),
-        (cathedral(RoofForm.SHED, ridge=RunDirection.OUT, high_side=WallSide.LEFT), 96.0 + 37.0),
+        (cathedral(RoofForm.SHED, ridge=RunDirection.OUT, high_side=WallSide.RIGHT), 96.0 + 35.0 - 3.0),
+        (cathedral(RoofForm.SHED, ridge=RunDirection.OUT, high_side=WallSide.LEFT), 96.0 + 37.0 - 3.0),
     ],
 )
 def test_a_sloped_ceiling_counts_where_the_hood_hangs(scene: Scene, ceiling: float) -> None:
+    # at the low side of the body, 12 in wide: 6 in off its middle, 3 in lower
     scene = replace(scene, hood=replace(scene.hood, cover=Cover(10.0, 200.0, 12.0, 11.0)))
     window = rules.mounting_window(scene, PLACE)
     body = next(b for b in window.bounds if b.by == "hood body under the ceiling")

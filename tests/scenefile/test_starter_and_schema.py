@@ -255,6 +255,7 @@ side_cabinet_up = 50
 duct_min = 12
 max_equivalent = 6
 member_hole = 4
+joist_flange = 1
 document = "maker"
 [[rules.waivers]]
 code = "OTHER"

@@ -148,15 +148,6 @@ def test_fireblock_once_a_level() -> None:
     assert line.count == 2
 
 
-def test_wrap_in_a_cold_attic() -> None:
-    plain = samples.scene()
-    cold = replace(plain, site=replace(plain.site, cold_climate=True))
-    (line,) = bought("wrap", scene=cold)
-    # from the top of the board at 96 5/8 to 115 in: 18 3/8 in, two feet bought
-    assert (line.count, line.unit, line.size) == (2, "ft", "R-8")
-    assert bought("wrap") == []
-
-
 def test_a_framed_stud_opens_the_board_from_stud_to_stud() -> None:
     # header span between studs 4 and 6: 30 1/2 in; hole 8 1/2 + two headers of 5 1/2 + 2 in over and under
     back = handmade.back_route()

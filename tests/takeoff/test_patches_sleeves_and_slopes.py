@@ -181,11 +181,29 @@ def under_a_slope(centre_in: float, cover: Cover) -> Scene:
 def test_a_cover_under_a_slope_is_cut_to_it() -> None:
     # over 40 in the ceiling is 96 + 20 = 116; underside 66, body 11: 39 in; a 12 in cover is 6 x 1/2 = 3 in off on each side
     scene = under_a_slope(40.0, Cover(16.0, 48.0, 12.0, 13.0))
-    assert cover_gap_in(scene) == 39.0
+    assert cover_gap_in(scene) == 42.0
     (line,) = bought("chimney cover", handmade.up_route(), scene)
     assert line.item == "chimney cover, as supplied"
-    assert line.size == "39 in"
-    assert line.note.endswith("the top is cut to the slope, 36 in long on the left and 42 in on the right")
+    assert line.size == "42 in"
+    assert line.note.endswith("its top is cut to the slope: 36 in on the left and 42 in on the right")
+    (step,) = (s for s in count(handmade.up_route(), scene, handmade.frame()).steps if s.id == "cover")
+    assert step.text.startswith("Cut the cover's top to the slope, 36 in on the left and 42 in on the right;")
+
+
+@pytest.mark.parametrize(
+    ("centre", "item", "more"),
+    [
+        # at 46 in its sides are 39 and 45 in: the high side of a cover up to 44 in wants 1 in more, its middle (42) not
+        (46.0, "chimney cover extension", "extension for 1 in more"),
+        (40.0, "chimney cover, as supplied", "pull out to this height"),
+        # at 12 in: 22 and 28 in; the low side of a cover from 23 in is 1 in too short, its middle (25) not
+        (12.0, "chimney cover, cut", "cut 1 in off"),
+    ],
+)
+def test_the_high_side_is_too_long_or_the_low_one_too_short_first(centre: float, item: str, more: str) -> None:
+    (line,) = bought("chimney cover", handmade.up_route(), under_a_slope(centre, Cover(23.0, 44.0, 12.0, 13.0)))
+    assert line.item == item
+    assert more in line.note
 
 
 def test_a_cover_astride_the_ridge_is_lower_on_both_sides() -> None:
@@ -194,12 +212,24 @@ def test_a_cover_astride_the_ridge_is_lower_on_both_sides() -> None:
     (line,) = bought("chimney cover", handmade.up_route(), scene)
     assert line.item == "chimney cover extension"
     assert "extension for 7 in more" in line.note
-    assert line.note.endswith("52 in long on the left and 52 in on the right")
+    assert line.note.endswith("52 in on the left and 52 in on the right, 55 in under the ridge")
 
 
-def test_a_level_bracket_hangs_from_the_lower_side() -> None:
-    # screws 1 1/2 in inside a 12 in cover: 35 1/2 and 44 1/2 in; the ceiling over the lower one is 96 + 17 3/4 in
+def test_a_bracket_lies_along_the_slope() -> None:
+    # screws 1 1/2 in inside a 12 in cover: 35 1/2 and 44 1/2 in; 6 in 12 rises 4 1/2 in between them. They sit 1 in square
+    # under the bracket's edge: sqrt(1 + 1/4) in plumb
     scene = under_a_slope(40.0, Cover(16.0, 48.0, 12.0, 13.0))
     brackets = [m for m in hood_marks(scene, handmade.frame()) if m.row == "bracket"]
     assert [m.left_in for m in brackets] == [35.5, 44.5]
-    assert {m.height_in for m in brackets} == {96.0 + 17.75 - 0.125 - 1.0}
+    under = 0.125 + 1.25**0.5
+    assert [m.height_in for m in brackets] == pytest.approx([96.0 + 17.75 - under, 96.0 + 22.25 - under])
+    assert "along its slope" in brackets[0].piece
+    (step,) = (s for s in count(handmade.up_route(), scene, handmade.frame()).steps if s.id == "bracket")
+    assert "along its slope" in step.text
+
+
+def test_under_a_ridge_a_bracket_is_level_and_its_lower_side_decides() -> None:
+    scene = under_a_slope(71.0, Cover(16.0, 60.0, 12.0, 13.0))  # screws at 66 1/2 and 75 1/2 in, the ridge at 72
+    brackets = [m for m in hood_marks(scene, handmade.frame()) if m.row == "bracket"]
+    assert {m.height_in for m in brackets} == {96.0 + 33.25 - 0.125 - 1.0}
+    assert "slope" not in brackets[0].piece

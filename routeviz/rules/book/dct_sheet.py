@@ -10,7 +10,7 @@ from routeviz.model.finding import Finding
 from routeviz.model.scene import SectionSize
 from routeviz.rules.bench import kitchen, look, straight_up
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import at_least, in_thousandths, not_checked
+from routeviz.rules.outcome import as_bought, at_least, in_thousandths, not_checked
 from routeviz.rules.registry import Rule, Scope
 
 
@@ -40,7 +40,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     else:
         yield at_least(
             rule,
-            in_thousandths(limit),
+            as_bought(limit, sheet),
             sheet * 1000,
             remedy=f"Use {limit.note} ({context.sheet(limit.number)}) or thicker.",
         )

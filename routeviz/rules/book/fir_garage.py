@@ -9,7 +9,7 @@ from routeviz.model.finding import Finding
 from routeviz.model.scene import SpaceKind
 from routeviz.rules.bench import duct, kitchen, look, zone
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import at_least, in_thousandths, not_checked, yes_or_no
+from routeviz.rules.outcome import as_bought, at_least, in_thousandths, not_checked, yes_or_no
 from routeviz.rules.registry import Rule, Scope
 from routeviz.rules.whereabouts import lengths_by_space, space_kind
 
@@ -35,7 +35,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     else:
         yield at_least(
             rule,
-            in_thousandths(limit),
+            as_bought(limit, sheet),
             sheet * 1000,
             detail=detail,
             remedy=f"Use {context.sheet(limit.number)} sheet or thicker for this stretch.",

@@ -6,11 +6,11 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz.model.finding import Finding
-from routeviz.model.overhead import ceiling_over_hood_in
+from routeviz.model.overhead import cover_room_in
 from routeviz.model.scene import Kitchen
 from routeviz.rules.bench import kitchen, look
 from routeviz.rules.context import Context
-from routeviz.rules.outcome import at_least, at_most
+from routeviz.rules.outcome import EPSILON_IN, at_least, at_most
 from routeviz.rules.profiles import Limit
 from routeviz.rules.registry import Rule, Scope
 
@@ -20,22 +20,23 @@ def _own(key: str, value: float) -> Limit:
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
-    """Measure from the hood's body to the ceiling and compare with the cover's range."""
+    """Measure from the hood's body to the ceiling and compare with the cover's range; under a slope at either side."""
     scene = context.scene
-    cover, bottom = scene.hood.cover, scene.hood_bottom_in
-    if cover is None or bottom is None:
+    cover, bottom, both = scene.hood.cover, scene.hood_bottom_in, cover_room_in(scene)
+    if cover is None or bottom is None or both is None:
         return
-    top = bottom + scene.hood.body_in
-    room = ceiling_over_hood_in(scene) - top
-    place = (scene.hood.centre_in, -cover.depth_in / 2, top + max(room, 0.0) / 2)
+    least, most = both
+    place = (scene.hood.centre_in, -cover.depth_in / 2, bottom + scene.hood.body_in + max(least, 0.0) / 2)
     reach = f"the cover goes from {context.length(cover.min_in)} to {context.length(cover.max_in)}"
-    if room - cover.min_in < cover.max_in - room:
-        short = context.length(max(0.0, cover.min_in - room))
-        yield at_least(rule, _own("cover_min", cover.min_in), room, where=("cover",), place=place, detail=reach,
+    if most - least > EPSILON_IN:
+        reach += f"; under the slope it stands {context.length(least)} high at its low side, {context.length(most)} at its high side"
+    if least - cover.min_in < cover.max_in - most:
+        short = context.length(max(0.0, cover.min_in - least))
+        yield at_least(rule, _own("cover_min", cover.min_in), least, where=("cover",), place=place, detail=reach,
                        remedy=f"Hang the hood {short} lower, or cut the cover.")  # fmt: skip
     else:
-        short = context.length(max(0.0, room - cover.max_in))
-        yield at_most(rule, _own("cover_max", cover.max_in), room, where=("cover",), place=place, detail=reach,
+        short = context.length(max(0.0, most - cover.max_in))
+        yield at_most(rule, _own("cover_max", cover.max_in), most, where=("cover",), place=place, detail=reach,
                       remedy=f"Order an extension, have a longer cover made, or hang the hood {short} higher.")  # fmt: skip
 
 
@@ -48,7 +49,7 @@ RULE = Rule(
     code="FIT-COVER",
     title="Chimney cover between hood and ceiling",
     scope=Scope.SCENE,
-    checks="Whether the room between the hood's body and the ceiling lies within what the telescoping cover can do.",
+    checks="Whether the room between the hood's body and the ceiling lies within what the telescoping cover can do; under a slope its low side must not be too short and its high side not too long.",
     why="A cover too short leaves a gap at the ceiling; one too long cannot be pushed in.",
     limits=(),
     sources=("arithmetic",),
