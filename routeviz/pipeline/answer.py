@@ -13,9 +13,10 @@ from routeviz.model.plan import Option
 from routeviz.model.scene import OutdoorKind, Scene
 from routeviz.units import elbows_text, flow_text, length_text
 
-__all__ = ["ROOM_CODE_PREFIX", "answer", "second_line", "verdict"]
+__all__ = ["ROOM_CODE_PREFIX", "WEBS", "answer", "second_line", "verdict"]
 
 ROOM_CODE_PREFIX = "FIT-ROOM"
+WEBS = "ways through the webs of I-joists, which the maker's chart allows"
 _FALLBACK = "What is left without a route is a hood that cleans and returns the air; one that blows outdoors is better."
 
 
@@ -138,7 +139,8 @@ def second_line(
         reasons = [*_more_of(told, scene, members), *reasons]
     if not options:
         return " ".join([*reasons[:4], *_left_out(paths), _FALLBACK])
-    return " ".join(reasons[:5]) + _proof(paths)
+    webs = [f"Not looked for: {WEBS}; judge one with routeviz check."] if WEBS in paths.facts.not_tried else []
+    return " ".join([*reasons[:5], *webs]) + _proof(paths)
 
 
 def _elsewhere(scene: Scene, paths: Paths) -> str:

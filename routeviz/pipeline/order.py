@@ -16,10 +16,10 @@ from routeviz.model.freespace import FreeSpace
 from routeviz.model.path import Centreline, Outcome, Paths, SearchFacts, WhyNot
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Route
-from routeviz.model.scene import Assumption, Scene
+from routeviz.model.scene import Assumption, MemberKind, Scene
 from routeviz.model.solids import Frame
 from routeviz.model.takeoff import Mark, TakeOff
-from routeviz.pipeline.answer import answer, second_line, verdict
+from routeviz.pipeline.answer import WEBS, answer, second_line, verdict
 from routeviz.rules import Profile
 from routeviz.units import length_text
 
@@ -138,7 +138,19 @@ def _searched(
     space = freespace.carve(
         frame, scene, scene.duct.sections[0], heights_in=heights, places_in=rules.hood_places(scene)
     )
-    return _found(space, others, explained, hidden)
+    return _with_webs(scene, _found(space, others, explained, hidden))
+
+
+def _with_webs(scene: Scene, paths: Paths) -> Paths:
+    """Say that no way through the webs of I-joists was looked for, where the maker's chart allows one and it might be better."""
+    chart, joists, best = scene.rules.maker.member_hole_in, scene.ceiling.joists, paths.best
+    hole = max(scene.duct.sections[0].width_in, scene.duct.sections[0].height_in) + 2 * scene.duct.clearance_in
+    settled = best is not None and best.elbows == 0 and best.boxed_in == 0
+    if chart is None or hole > chart or joists is None or joists.kind is not MemberKind.I_JOIST or settled:
+        return paths
+    untold = " or ".join(filter(None, (paths.facts.not_tried, WEBS)))
+    outcome = Outcome.BEST_FOUND if paths.outcome is Outcome.PROVEN else paths.outcome
+    return replace(paths, outcome=outcome, facts=replace(paths.facts, not_tried=untold))
 
 
 @lru_cache(maxsize=8)

@@ -274,13 +274,17 @@ def _axis_box(centre: Vec3, axis: int, ends: tuple[float, float], sizes: dict[in
 
 
 def cut_of(solid: Solid, crossing: Penetration) -> Cut:
-    """Give what a route's crossing takes out of a member; the hole includes the clearance, in masonry the sleeve."""
+    """Give what a route's crossing takes out of a member; the hole includes the clearance, in masonry the sleeve.
+
+    The hole is taken as the duct passes it: one that is longer up a slope is as wide, seen along the duct, as in a level member.
+    """
     axis = main_axis(crossing.direction)
     middle = tuple((a + b) / 2 for a, b in zip(crossing.centre, crossing.leave, strict=True))
-    sides = dict(zip((a for a in range(3) if a != axis), crossing.lined_in(sleeve_in(solid)), strict=True))
+    lined = zip(crossing.lined_in(sleeve_in(solid)), crossing.stretch, strict=True)
+    sides = dict(zip((a for a in range(3) if a != axis), (side / slope for side, slope in lined), strict=True))
     ends = crossing.centre[axis], crossing.leave[axis]
     hole = _axis_box((middle[0], middle[1], middle[2]), axis, ends, sides)
-    return cut_by(solid, hole, axis, is_round=crossing.shape == "round")
+    return cut_by(solid, hole, axis, is_round=crossing.shape in ("round", "ellipse"))
 
 
 def cut_of_part(solid: Solid, part: Part) -> Cut:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 import pytest
@@ -9,6 +10,7 @@ import rulebench as bench
 import samples
 
 from routeviz import rules
+from routeviz.geometry import bounds
 from routeviz.model.finding import MemberRuling, MemberVerdict, State
 from routeviz.model.path import Blocker, WhyNot
 from routeviz.model.scene import (
@@ -388,3 +390,14 @@ def test_every_cut_of_a_laid_route_gets_a_ruling() -> None:
     assert cut.ruling.framing
     assert cut.where == (cut.ruling.solid,)
     assert "MBR-JOIST" in bench.broken_codes(findings)
+
+
+def test_a_hole_longer_up_the_slope_takes_what_the_plumb_duct_takes() -> None:
+    """At 12 in 12 a hole of 4 in is sqrt(2) times as long up the slope; seen along the duct it is 4 in in both."""
+    frame = bench.framed(samples.scene())
+    rafter = next(s for s in frame.solids if s.kind is SolidKind.RAFTER)
+    box = bounds(rafter.shape)
+    middle = ((box.lo[0] + box.hi[0]) / 2, (box.lo[1] + box.hi[1]) / 2, (box.lo[2] + box.hi[2]) / 2)
+    level = meets(rafter, UP, middle, 4.0)
+    askew = replace(level, shape="ellipse", hole_in=(4.0, 4.0 * math.sqrt(2)), stretch=(1.0, math.sqrt(2)))
+    assert rules.cut_of(rafter, askew) == rules.cut_of(rafter, level)
