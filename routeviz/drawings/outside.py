@@ -71,7 +71,7 @@ def draw_outside(
         draw_roof(sketch, view, face, plan.scene, flat(route.termination.point, face.axis))
     else:
         _wall(sketch, view, face, plan.frame)
-    for thing in face.keep_outs:
+    for thing in face.seen_from(route.termination.point):
         if thing.kind not in _EDGES:
             _thing(sketch, view, thing)
     draw_cap(sketch, view, route, plan.scene, plan.frame)
@@ -94,7 +94,7 @@ def _region(face: ExitFace, route: Route, scene: Scene) -> tuple[float, float, f
     if face.kind is not FaceKind.ROOF:
         v0, v1 = min(v0, 0.0), min(v1, v + _OVER_IN)
         u0, u1 = max(u0, u - _FAR_IN), min(u1, u + _FAR_IN)
-        for thing in face.keep_outs:
+        for thing in face.seen_from(route.termination.point):
             if thing.kind not in _EDGES and _gap(u, v, route, thing) < _FAR_IN:
                 u0, u1 = min(u0, max(thing.lo[0], u0 - 60.0)), max(u1, min(thing.hi[0], u1 + 60.0))
     half = cap_size_in(route, scene)
@@ -209,7 +209,11 @@ def _gap(u: float, v: float, route: Route, thing: KeepOut) -> float:
 def _distances(sketch: Sketch, view: View, face: ExitFace, route: Route, scene: Scene) -> None:
     u, v = flat(route.termination.point, face.axis)
     section = route.parts[-1].section_out
-    things = [t for t in face.keep_outs if t.kind not in _EDGES and t.kind != OutdoorKind.LOT_LINE.value]
+    things = [
+        t
+        for t in face.seen_from(route.termination.point)
+        if t.kind not in _EDGES and t.kind != OutdoorKind.LOT_LINE.value
+    ]
     for thing in sorted(things, key=lambda t: (_gap(u, v, route, t), t.id))[:6]:
         if _gap(u, v, route, thing) <= _FAR_IN:
             _to_thing(

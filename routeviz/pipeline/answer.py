@@ -16,6 +16,7 @@ from routeviz.units import elbows_text, flow_text, length_text
 __all__ = ["ROOM_CODE_PREFIX", "answer", "second_line", "verdict"]
 
 ROOM_CODE_PREFIX = "FIT-ROOM"
+_HARDLY_IN = 1 / 64
 _FALLBACK = "What is left without a route is a hood that cleans and returns the air; one that blows outdoors is better."
 
 
@@ -88,6 +89,8 @@ def _met(met: Blocker, scene: Scene) -> str:
         return f"{met.label} would be {_length(met.overlap_in, scene)} too short"
     if met.kind == "keep-out" and met.label == OutdoorKind.LOT_LINE.value:
         return "the lot line is too near for a cap"  # it runs along the wall: what is met of it is no distance to mend
+    if met.kind == "keep-out" and met.overlap_in < _HARDLY_IN:  # a roof overlooks it, at another height at every place
+        return f"{met.label} is too near for a cap"
     if met.kind == "keep-out":
         return f"{met.label} is {_length(met.overlap_in, scene)} too near for a cap"
     if met.overlap_in <= 0:

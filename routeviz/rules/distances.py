@@ -106,9 +106,11 @@ def meetings(context: Context) -> Iterator[Meeting]:
     axes = [a for a in range(3) if a != face.axis]
     centre = (route.termination.point[axes[0]], route.termination.point[axes[1]])
     first, second = (half_sizes(last, leaving=True)[a] for a in axes)
-    for thing in face.keep_outs:
+    for thing in face.seen_from(route.termination.point):
         gap = opening_gap_in(centre, last.section_out, thing, wide_first=first >= second)
         above = None if face.kind is FaceKind.ROOF else centre[1] - second - thing.hi[1]
+        if thing.heights_in is not None:
+            above = route.termination.point[2] - thing.heights_in[1]
         yield Meeting(thing, gap, above)
 
 
