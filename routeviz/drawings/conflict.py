@@ -121,9 +121,11 @@ def _region(plan: Plan, wish: Wish, axis: int) -> tuple[float, float, float, flo
 
 
 def _lot_line(wish: Wish) -> KeepOut | None:
+    """Give the lot line behind the wall, where it bars the way; one to the side is told in words."""
     ids = {b.id for b in wish.bars if b.kind == "keep-out"}
     things = wish.face.keep_outs if wish.face else ()
-    return next((t for t in things if t.id in ids and t.kind == OutdoorKind.LOT_LINE.value), None)
+    lines = (t for t in things if t.id in ids and t.kind == OutdoorKind.LOT_LINE.value)
+    return next((line for line in lines if line.away_in > 0), None)
 
 
 def _draw(sketch: Sketch, view: View, plan: Plan, wish: Wish, at: float) -> None:
