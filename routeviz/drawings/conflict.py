@@ -9,7 +9,7 @@ from routeviz.drawings.caps import draw_cap
 from routeviz.drawings.conflict_words import COLUMN, draw_column, shifts
 from routeviz.drawings.elevation import break_line, number_members
 from routeviz.drawings.flags import barred
-from routeviz.drawings.flat import clipped, cut, duct_outlines, ends_of
+from routeviz.drawings.flat import clipped, cut, duct_outlines, ends_of, flat
 from routeviz.drawings.hood import draw_hood_front, draw_hood_side, draw_hood_top
 from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, fits_scale
 from routeviz.drawings.outside import draw_outside
@@ -56,11 +56,11 @@ def _outside(plan: Plan, wish: Wish, paper: Paper, number: str) -> Sheet:
     assert face is not None
     sheet = new_sheet(paper, Name.CONFLICT, f"{wish.why.wanted.capitalize()}: what is in the way")
     view = draw_outside(sheet, plan, wish.route, face, number, column=COLUMN + 4.0)
-    x, _, z = wish.route.termination.point
+    u, v = flat(wish.route.termination.point, face.axis)
     half = wish.route.section.width_in / 2
     for shift, _ in shifts(wish, plan.scene):
-        if view.region[0] <= x + shift <= view.region[2]:
-            centre = view.at(x + shift, z)
+        if view.region[0] <= u + shift <= view.region[2]:
+            centre = view.at(u + shift, v)
             sheet.sketch.disc(centre, half * view.scale, ink.FINE, colour=ink.UP, dash=ink.DUCT_DASH)
             places = [((centre[0], centre[1] + k), Anchor.MIDDLE) for k in (6.0, -8.0, 10.0, -12.0, 14.0)]
             words = f"free at {figure(plan.scene.hood.centre_in + shift, plan.scene)}"
@@ -121,9 +121,11 @@ def _region(plan: Plan, wish: Wish, axis: int) -> tuple[float, float, float, flo
 
 
 def _lot_line(wish: Wish) -> KeepOut | None:
+    """Give the lot line behind the wall, where it bars the way; one to the side is told in words."""
     ids = {b.id for b in wish.bars if b.kind == "keep-out"}
     things = wish.face.keep_outs if wish.face else ()
-    return next((t for t in things if t.id in ids and t.kind == OutdoorKind.LOT_LINE.value), None)
+    lines = (t for t in things if t.id in ids and t.kind == OutdoorKind.LOT_LINE.value)
+    return next((line for line in lines if line.away_in > 0), None)
 
 
 def _draw(sketch: Sketch, view: View, plan: Plan, wish: Wish, at: float) -> None:

@@ -103,7 +103,8 @@ def _place(bar: Blocker, plan: Plan, wish: Wish) -> str:
     if bar.kind == "zone":
         return f"The {bar.label.removeprefix('the ')} is closed to the duct."
     if bar.kind == "keep-out":
-        thing = next((t for t in wish.face.keep_outs if t.id == bar.id), None) if wish.face else None
+        things = wish.face.seen_from(wish.route.termination.point) if wish.face else ()
+        thing = next((t for t in things if t.id == bar.id), None)
         return _thing_words(thing, wish, scene) if thing else bar.label
     solid = plan.frame.solid(bar.id)
     name = f"{solid.label[:1].upper()}{solid.label[1:]}"

@@ -18,7 +18,7 @@ from routeviz.drawings.words import figure, unit_note
 from routeviz.model.plan import Plan
 from routeviz.model.route import Route
 from routeviz.model.scene import OutdoorKind, Scene
-from routeviz.model.solids import ExitFace, FaceKind, Frame, KeepOut, SolidKind
+from routeviz.model.solids import ExitFace, FaceKind, Frame, KeepOut, SolidKind, Vec3
 from routeviz.model.takeoff import Sheet as Name
 
 __all__ = ["draw_outside", "outside_face", "outside_sheet"]
@@ -72,7 +72,7 @@ def draw_outside(
         draw_roof(sketch, view, face, plan.scene, flat(route.termination.point, face.axis))
     else:
         _wall(sketch, view, face, plan.frame)
-    shown = [(t, seen) for t in _things(face) if (seen := _seen(view, t))]
+    shown = [(t, seen) for t in _things(face, route.termination.point) if (seen := _seen(view, t))]
     for thing, seen in shown:
         _draw_thing(sketch, view, thing, seen)
     draw_cap(sketch, view, route, plan.scene, plan.frame)
@@ -99,9 +99,9 @@ def _region(face: ExitFace, route: Route, scene: Scene) -> tuple[float, float, f
     if face.kind is not FaceKind.ROOF:
         v0, v1 = min(v0, 0.0), min(v1, v + _OVER_IN)
         u0, u1 = max(u0, u - _FAR_IN), min(u1, u + _FAR_IN)
-        too_near = [t for t in _things(face) if _gap(u, v, route, t) < t.distance_in]
+        too_near = [t for t in _things(face, route.termination.point) if _gap(u, v, route, t) < t.distance_in]
         v1 = max([v1, *(t.lo[1] + 2.0 for t in too_near)])
-        for thing in face.keep_outs:
+        for thing in face.seen_from(route.termination.point):
             if thing.kind not in _EDGES and _gap(u, v, route, thing) < _FAR_IN:
                 u0, u1 = min(u0, max(thing.lo[0], u0 - 60.0)), max(u1, min(thing.hi[0], u1 + 60.0))
     half = cap_size_in(route, scene)
@@ -223,15 +223,15 @@ def _gap(u: float, v: float, route: Route, thing: KeepOut) -> float:
     return math.hypot(math.hypot(du, dv), thing.away_in)
 
 
-def _things(face: ExitFace) -> list[KeepOut]:
-    """Give what stands on the face itself: neither its edges nor a lot line."""
-    return [t for t in face.keep_outs if t.kind not in _EDGES and t.kind != OutdoorKind.LOT_LINE.value]
+def _things(face: ExitFace, at: Vec3) -> list[KeepOut]:
+    """Give what stands on the face itself as seen from a cap: neither its edges nor a lot line."""
+    return [t for t in face.seen_from(at) if t.kind not in _EDGES and t.kind != OutdoorKind.LOT_LINE.value]
 
 
 def _distances(sketch: Sketch, view: View, face: ExitFace, route: Route, scene: Scene) -> None:
     u, v = flat(route.termination.point, face.axis)
     section = route.parts[-1].section_out
-    for thing in sorted(_things(face), key=lambda t: (_gap(u, v, route, t), t.id))[:6]:
+    for thing in sorted(_things(face, route.termination.point), key=lambda t: (_gap(u, v, route, t), t.id))[:6]:
         if _gap(u, v, route, thing) <= _FAR_IN:
             _to_thing(
                 sketch, view, (u, v), max(section.width_in, section.height_in) / 2, section.is_round, thing, scene

@@ -52,7 +52,7 @@ def _wish(plan: Plan, why: WhyNot) -> Wish:
             y = next((b.at[1] for b in why.blockers if b.id and b.at[1] < 0.0), y)
         foot = (x, y, start[2])
         face = _over(plan, foot)
-        top = _surface(face, foot) if face else ceiling_at_in(plan.scene, x) + _PAST_IN
+        top = _surface(face, foot) + plan.scene.cap.roof_stub_in if face else ceiling_at_in(plan.scene, x) + _PAST_IN
         points = [start, foot, (x, y, top)]
     else:
         face = next((f for f in plan.frame.faces if f.kind is FaceKind.WALL and f.axis == 1 and f.sign > 0), None)

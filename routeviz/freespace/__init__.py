@@ -3,7 +3,8 @@
 What the search may rely on:
 
 * never optimistic: every barrier covers its solid and the gap wanted round it; round bars count as square ones and
-  sloped prisms as their convex hulls; keep-outs on faces are exact, rounded corners included;
+  sloped prisms as their convex hulls; keep-outs on faces are exact, rounded corners included, but for what a
+  sloped roof overlooks: that is covered in level bands, exact only where a straight way up leaves;
 * sheets (board, sheathing, deck) and members that may be crossed stop runs along their length and width, and every
   elbow body, but not a run squarely through them;
 * a place in no zone is inside something solid: there only the solids decide.

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from routeviz.errors import RoutevizError
 from routeviz.freespace.barriers import down, up
+from routeviz.freespace.overlooked import overlooked
 from routeviz.model.freespace import Exit, KeepClear, Start
 from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import ExitFace, FaceKind, KeepOut
@@ -51,14 +52,20 @@ def exits(faces: tuple[ExitFace, ...], scene: Scene, section: SectionSize) -> tu
             continue
         stub = scene.cap.roof_stub_in if roof else 0.0
         height, *slopes = face.plane if roof else (face.at_in, 0.0, 0.0)
-        found.append(
-            Exit(
-                face.id, face.label, face.kind, face.axis, face.sign,
-                ((height + stub) * TICKS_PER_IN, slopes[0], slopes[1]), lo, hi,
-                tuple(filter(None, (_keep_clear(k, half, half if roof else flange) for k in face.keep_outs))),
-            )
-        )  # fmt: skip
+        plane = ((height + stub) * TICKS_PER_IN, slopes[0], slopes[1])
+        clear = [_keep_clear(k, half, inset) for k in face.keep_outs if k.heights_in is None]
+        for keep in face.keep_outs:
+            if keep.heights_in is not None:
+                clear += overlooked(keep, face, half, stub, lo, hi, ticks(-scene.hood.outlet.out_in))
+        near = tuple(c for c in clear if c is not None and _reaches(c, lo, hi))
+        found.append(Exit(face.id, face.label, face.kind, face.axis, face.sign, plane, lo, hi, near))
     return tuple(found)
+
+
+def _reaches(keep: KeepClear, lo: tuple[int, int], hi: tuple[int, int]) -> bool:
+    """Whether what is kept clear takes any of the places that a face offers."""
+    far = max(keep.reach, keep.flange)
+    return all(keep.lo[k] - far < hi[k] + 1 and keep.hi[k] + far > lo[k] - 1 for k in (0, 1))
 
 
 def reach_x(scene: Scene, places_in: Sequence[tuple[float, float]]) -> tuple[tuple[int, int], ...]:

@@ -6,7 +6,7 @@ y through the hood wall (its finished face is y = 0, the room has y < 0), z up f
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
 from routeviz.model.scene import MemberKind, Obstacle, Tolerances, WallSide
@@ -214,6 +214,7 @@ class KeepOut:
     distance_in: float  # wanted between thing and the cap's opening; 0 when only the body counts
     away_in: float = 0.0
     above_in: float | None = None  # so far over its top the cap's opening may be at any distance
+    heights_in: tuple[float, float] | None = None  # of a thing that a roof overlooks: from the floor to both its ends
 
 
 @dataclass(frozen=True, slots=True)
@@ -254,6 +255,16 @@ class ExitFace:
     side: WallSide | None = None
     owner: str = "kitchen"  # the space whose wall or roof it is
     edges: tuple[RoofEdge, ...] = ()  # of a roof: low and high along x, then along y
+
+    def seen_from(self, point: Vec3) -> tuple[KeepOut, ...]:
+        """Give the keep-outs as they count for a cap whose opening has its centre at a point.
+
+        What a roof overlooks stands off by the height between, which a slope makes another one at every place.
+        """
+        return tuple(
+            replace(k, away_in=max(point[2] - k.heights_in[1], k.heights_in[0] - point[2], 0.0)) if k.heights_in else k
+            for k in self.keep_outs
+        )
 
 
 @dataclass(frozen=True, slots=True)

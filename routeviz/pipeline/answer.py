@@ -10,13 +10,14 @@ from routeviz.model.finding import Finding, MemberRuling, State, Verdict
 from routeviz.model.members import together
 from routeviz.model.path import Blocker, Outcome, Paths, WhyNot
 from routeviz.model.plan import Option
-from routeviz.model.scene import OutdoorKind, Scene
+from routeviz.model.scene import OutdoorKind, Scene, SpaceKind, WallSide
 from routeviz.units import elbows_text, flow_text, length_text
 
 __all__ = ["ROOM_CODE_PREFIX", "WEBS", "answer", "second_line", "verdict"]
 
 ROOM_CODE_PREFIX = "FIT-ROOM"
 WEBS = "ways through the webs of I-joists, which the maker's chart allows"
+_HARDLY_IN = 1 / 64
 _FALLBACK = "What is left without a route is a hood that cleans and returns the air; one that blows outdoors is better."
 
 
@@ -89,6 +90,8 @@ def _met(met: Blocker, scene: Scene) -> str:
         return f"{met.label} would be {_length(met.overlap_in, scene)} too short"
     if met.kind == "keep-out" and met.label == OutdoorKind.LOT_LINE.value:
         return "the lot line is too near for a cap"  # it runs along the wall: what is met of it is no distance to mend
+    if met.kind == "keep-out" and met.overlap_in < _HARDLY_IN:  # a roof overlooks it, at another height at every place
+        return f"{met.label} is too near for a cap"
     if met.kind == "keep-out":
         return f"{met.label} is {_length(met.overlap_in, scene)} too near for a cap"
     if met.overlap_in <= 0:
@@ -137,10 +140,28 @@ def second_line(
     reasons = [r for r in (_reason(scene, w, members) for w in paths.why_not if w is not told) if r]
     if told is not None:
         reasons = [*_more_of(told, scene, members), *reasons]
+    reasons = [*_not_back(scene, paths), *reasons]
     if not options:
         return " ".join([*reasons[:4], *_left_out(paths), _FALLBACK])
     webs = [f"Not looked for: {WEBS}; judge one with routeviz check."] if WEBS in paths.facts.not_tried else []
-    return " ".join([*reasons[:5], *webs]) + _proof(paths)
+    return (" ".join([*reasons[:5], *webs]) or _nothing_told(paths)) + _proof(paths)
+
+
+def _not_back(scene: Scene, paths: Paths) -> list[str]:
+    """Say why the search knows no way straight back from a rear outlet: no face that way takes a cap at all."""
+    if scene.hood.outlet.place != "rear" or any("straight back" in w.wanted for w in paths.why_not):
+        return []
+    if not scene.cap.wall:
+        return ["Not straight back: the scene allows no cap on a wall."]
+    beyond = [s for s in scene.spaces if s.beyond is WallSide.HOOD and s.duct_allowed]
+    far = [w for s in beyond for w in s.walls if w.side is WallSide.FRONT]
+    if any(w.beyond == SpaceKind.OUTDOORS for w in (scene.wall(WallSide.HOOD), *far)):
+        return ["Not straight back: no outer wall behind the hood has room for a cap."]
+    return ["Not straight back: no wall behind the hood that a duct may leave by has the open air beyond it."]
+
+
+def _nothing_told(paths: Paths) -> str:
+    return "Nothing simpler exists." if paths.outcome is Outcome.PROVEN else "Nothing simpler was found."
 
 
 def _elsewhere(scene: Scene, paths: Paths) -> str:

@@ -106,14 +106,18 @@ def _between(a: Vec3, b: Vec3, d: Vec3, frame: Frame) -> str:
                 continue
             low, high = _nearest(kind, axis, across, lo, hi, frame)
             if low and high and low.member and high.member:
-                if low.member.number and high.member.number:
-                    prefix = (
-                        "left wall " if "left wall" in low.label else "right wall " if "right wall" in low.label else ""
-                    )
+                wall, other = _wall_words(low), _wall_words(high)
+                if low.member.number and high.member.number and wall == other:
                     first, second = sorted((low.member.number, high.member.number))
-                    return f"between {prefix}{_PLURAL[kind]} {first} and {second}"
+                    return f"between {wall}{_PLURAL[kind]} {first} and {second}"
                 return f"between {low.label} and {high.label}"
     return ""
+
+
+def _wall_words(solid: Solid) -> str:
+    """Give what a numbered member's label says before its kind: "left wall ", "porch far wall ", nothing behind the hood."""
+    number = solid.member.number if solid.member is not None else 0
+    return solid.label.partition(f"{solid.kind.value} {number}")[0]
 
 
 def _nearest(

@@ -49,7 +49,8 @@ def _face_bounded(face: ExitFace, profile: Profile, waivers: Sequence[Waiver]) -
         if row is None:
             return keep
         waived = any(w.answers_for(_code_of(row["limit"]), (keep.id,)) for w in waivers)
-        above = profile.get(row["above"]) if "above" in row and face.kind is not FaceKind.ROOF else None
+        high = face.kind is not FaceKind.ROOF or keep.heights_in is not None  # else nobody knows how it stands over it
+        above = profile.get(row["above"]) if "above" in row and high else None
         return replace(
             keep, distance_in=0.0 if waived else keep.distance_in, above_in=None if above is None else above.number
         )
@@ -135,9 +136,11 @@ def meetings(context: Context) -> Iterator[Meeting]:
     axes = [a for a in range(3) if a != face.axis]
     centre = (route.termination.point[axes[0]], route.termination.point[axes[1]])
     first, second = (half_sizes(last, leaving=True)[a] for a in axes)
-    for thing in face.keep_outs:
+    for thing in face.seen_from(route.termination.point):
         gap = opening_gap_in(centre, last.section_out, thing, wide_first=first >= second)
         above = None if face.kind is FaceKind.ROOF else centre[1] - second - thing.hi[1]
+        if thing.heights_in is not None:
+            above = route.termination.point[2] - thing.heights_in[1]
         yield Meeting(thing, gap, above)
 
 

@@ -288,11 +288,12 @@ def _cap(face: ExitFace, line: Centreline, scene: Scene) -> Iterator[str]:
     for side, (lo, hi) in enumerate(zip(face.lo, face.hi, strict=True)):
         if not lo - _TOLERANCE_IN <= place[side] - body and place[side] + body <= hi + _TOLERANCE_IN:
             yield "the cap stands over the face's edge"
-    for keep in face.keep_outs:
+    for keep in face.seen_from(end):
         du, dv = (max(keep.lo[s] - place[s], place[s] - keep.hi[s], 0.0) for s in (0, 1))
         true = math.hypot(max(math.hypot(du, dv) - half, 0.0), keep.away_in)
-        over = keep.above_in is not None and place[1] - half >= keep.hi[1] + keep.above_in - _TOLERANCE_IN
+        low, top = (place[1] - half, keep.hi[1]) if keep.heights_in is None else (end[2], keep.heights_in[1])
+        over = keep.above_in is not None and low >= top + keep.above_in - _TOLERANCE_IN
         if true < keep.distance_in - _TOLERANCE_IN and not over:
             yield f"the cap's opening is {true:.3f} in from {keep.label}; {keep.distance_in:.3f} in is wanted"
-        if keep.away_in == 0 and max(du, dv) < body - _TOLERANCE_IN:
+        if keep.away_in == 0 and keep.heights_in is None and max(du, dv) < body - _TOLERANCE_IN:
             yield f"the cap lies on {keep.label}"

@@ -5,14 +5,13 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from routeviz.geometry import bounds
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import Near, Penetration, Route
-from routeviz.model.scene import Scene, Space, WallSide
+from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import ExitFace, FaceKind, Frame, Solid, SolidKind, Vec3
-from routeviz.model.spoken import spoken
 from routeviz.model.takeoff import Hole
 from routeviz.takeoff.masonry import lies_on, needs_sleeve, sleeved_in
+from routeviz.takeoff.within import Within, within
 from routeviz.units import length_text
 
 __all__ = ["block_in", "hole_schedule", "main_axis", "on_block"]
@@ -120,10 +119,10 @@ def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: 
 def _edges(crossing: Penetration, space_id: str, scene: Scene, frame: Frame) -> _Edges:
     """Name two edges and give the centre from them, in the space from which the layer can be reached."""
     x, y, z = crossing.centre
-    space = next((s for s in scene.spaces if s.id == space_id), None)
+    beyond = within(space_id, scene, frame)
     axis = main_axis(crossing.direction)
-    if space is not None:
-        return _edges_beyond(crossing, space, frame)
+    if beyond is not None:
+        return _edges_beyond(crossing, beyond)
     if axis == 2:
         above = ", plumb above the hole below" if z > ceiling_at_in(scene, x) + 12.0 else ""
         return _Edges(x, "from the left wall", -y, f"out from the hood wall{above}")
@@ -132,20 +131,13 @@ def _edges(crossing: Penetration, space_id: str, scene: Scene, frame: Frame) -> 
     return _Edges(-y, "out from the hood wall", z, "above the floor")
 
 
-def _edges_beyond(crossing: Penetration, space: Space, frame: Frame) -> _Edges:
-    """Measure in a space beyond a kitchen wall: from its left wall and from the kitchen's, facing it from the kitchen."""
-    inside = bounds(next(zone.shape for zone in frame.zones if zone.id == space.id))
-    deep = 1 if space.beyond in (WallSide.HOOD, WallSide.FRONT) else 0  # the axis that leads away from the kitchen
-    near = inside.lo if space.beyond in (WallSide.HOOD, WallSide.RIGHT) else inside.hi
-    left = inside.lo if space.beyond in (WallSide.HOOD, WallSide.LEFT) else inside.hi
-    name = spoken(space.id)
-    from_left = abs(crossing.centre[1 - deep] - left[1 - deep]), f"from the left wall of the {name}"
-    from_near = abs(crossing.centre[deep] - near[deep]), f"from the kitchen's wall in the {name}"
+def _edges_beyond(crossing: Penetration, beyond: Within) -> _Edges:
+    """Measure in a space beyond a kitchen wall, as someone there would."""
     axis = main_axis(crossing.direction)
-    if axis == 2:
-        return _Edges(*from_left, *from_near)
-    height = crossing.centre[2] - space.floor_in, f"above the floor of the {name}"
-    return _Edges(*(from_left if axis == deep else from_near), *height)
+    first, other = (1 - beyond.deep, beyond.deep) if axis == 2 else (1 - axis, 2)
+    at = crossing.centre
+    return _Edges(beyond.measured(first, at[first]), beyond.words(first), beyond.measured(other, at[other]),
+                  beyond.words(other))  # fmt: skip
 
 
 def _from_outside(crossing: Penetration, solid: Solid, route: Route, scene: Scene, frame: Frame) -> str:

@@ -20,6 +20,7 @@ from routeviz.model.solids import (
     tolerance_in,
 )
 from routeviz.model.takeoff import MeasureFirst
+from routeviz.takeoff.within import Within, within
 from routeviz.units import length_text
 
 __all__ = ["measure_first"]
@@ -99,20 +100,31 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
     lo, hi = box.lo, box.hi
     edge = lo[axis] if sign > 0 else hi[axis]
     slack = near.gap_in - max(scene.duct.clearance_in, solid.clearance_in)
-    value, limit, reference = _as_measured(axis, sign, edge, slack)
+    beyond = within(solid.space, scene, frame)
+    if beyond is not None:
+        value, limit = (beyond.measured(axis, at) for at in (edge, edge - sign * slack))
+        reference, side = beyond.words(axis), beyond.side(axis, sign)
+    else:
+        value, limit, reference = _as_measured(axis, sign, edge, slack)
+        side = _EDGE[axis, sign]
     if limit < 0 < value:
         return None  # it would have to stand on the other side of its own wall
-    counted_back = axis == 1 and edge <= 0  # out from the wall: against the axis
-    beyond = "less" if (sign > 0) != counted_back else "more"  # towards the duct
+    change = _towards(axis, sign, edge, beyond)
     return MeasureFirst(
-        what=f"{solid.label}, {_EDGE[axis, sign]}",
+        what=f"{solid.label}, {side}",
         assumed=f"{length_text(value, metric=scene.metric)} {reference}",
         slack_in=slack,
-        changes_at=f"{beyond} than {length_text(limit, metric=scene.metric)}",
+        changes_at=f"{change} than {length_text(limit, metric=scene.metric)}",
         ids=(solid.id, near.part),
         tolerance_in=tolerance_in(solid.kind, scene.tolerances),
         assumed_only=_assumed(solid, scene),
     )
+
+
+def _towards(axis: int, sign: int, edge: float, beyond: Within | None) -> str:
+    """Tell whether the tape reads more or less where a thing stands nearer to the duct, going to it along the axis."""
+    against = beyond.sense[axis] < 0 if beyond is not None else axis == 1 and edge <= 0
+    return "less" if (sign > 0) != against else "more"
 
 
 def _as_measured(axis: int, sign: int, edge: float, slack: float) -> tuple[float, float, str]:

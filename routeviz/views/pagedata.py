@@ -29,6 +29,7 @@ from routeviz.views.wallmap import STATES, WallMap, as_json, finding_json, rule_
 __all__ = ["fix_json", "page_data"]
 
 PAGE_SCHEMA = 1
+_NEAR_IN = 12.0  # what stands further off a face is not drawn on it
 
 
 def _r(value: float) -> float:
@@ -277,7 +278,8 @@ def _why(plan: Plan) -> dict[str, Any] | None:
 
 
 def _face(face: ExitFace) -> dict[str, Any]:
-    keep = [[k.id, k.label, *k.lo, *k.hi] for k in face.keep_outs if k.kind not in ("edge", "eave", "lot line")]
+    shown = (k for k in face.keep_outs if k.kind not in ("edge", "eave", "lot line") and k.away_in <= _NEAR_IN)
+    keep = [[k.id, k.label, *k.lo, *k.hi] for k in shown]
     return {"kind": face.kind.value, "axis": face.axis, "sign": face.sign, "plane": list(face.plane), "label": face.label,
             "lo": list(face.lo), "hi": list(face.hi), "at": face.at_in, "keep": keep}  # fmt: skip
 

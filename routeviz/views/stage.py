@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import pairwise
@@ -120,10 +121,11 @@ def duct_pieces(plan: Plan, route: Route) -> list[Piece]:
 
 
 def _keep_out_zone(finding: Finding, item: KeepOut, face: ExitFace) -> Piece | None:
-    if finding.limit is None or finding.unit != "in" or finding.limit > 130:
+    if finding.limit is None or finding.unit != "in" or not item.away_in < finding.limit <= 130:
         return None
     outline: BaseGeometry = shapely.box(*item.lo, *item.hi) if item.lo != item.hi else shapely.Point(item.lo)
-    grown: BaseGeometry = outline.buffer(finding.limit, quad_segs=12)
+    reach = math.sqrt(max(finding.limit**2 - item.away_in**2, 0.0))
+    grown: BaseGeometry = outline.buffer(reach, quad_segs=12)
     grown = grown.intersection(shapely.box(face.lo[0], 0.0, face.hi[0], face.hi[1]))
     start, end = sorted((face.at_in + face.sign * 0.5, face.at_in + face.sign * 6.5))
     mesh = Slab(face.axis, start, end, grown).mesh()

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from functools import cache
 from pathlib import Path as File
 
 import pytest
 import samples
+from cases.homes import with_wall
 
 from routeviz.drawings import faults, sheets
 from routeviz.drawings.conflict_words import STOP, free_places
@@ -15,8 +17,10 @@ from routeviz.drawings.primitives import Page, Path, Text
 from routeviz.drawings.wished import wishes
 from routeviz.model.path import Blocker, WhyNot
 from routeviz.model.plan import Plan
+from routeviz.model.scene import Opening, OpeningKind, WallSide
 from routeviz.pipeline import plan
 from routeviz.scenefile import load
+from routeviz.units import length_text
 
 SCENES = File(__file__).parents[2] / "scenes"
 BLOCKED = ("joist_dead_centre", "stud_dead_centre", "soffit_vent_cap", "lot_line_close")
@@ -112,6 +116,20 @@ def test_a_lot_line_behind_the_wall() -> None:
     assert "Lot line: 18 in from the cap's opening, at least 36 in is wanted: 18 in short" in said(back)
     assert "18: at least 36 is wanted" in said(back)
     assert "ask the building department" in said(back)
+
+
+def test_a_window_that_the_roof_overlooks() -> None:
+    """Drawn on the roof with the distance in space: 20 in beside, 15 11/16 in from the wall, 26 1/16 in below the cap."""
+    roof = replace(samples.scene().roof, overhang_in=0.0)
+    window = Opening("high-window", OpeningKind.WINDOW, True, 90.0, 60.0, 28.0, 32.0)
+    home = with_wall(samples.scene(roof=roof), WallSide.HOOD, openings=(window,))
+    home = replace(home, cap=replace(home.cap, wall=False, roof_stub_in=4.0), duct=replace(home.duct, max_elbows=0))
+    made = plan(home, alternatives=1)
+    page = next(p for p in sheets(made) if p.name == "what is in the way")
+    up = 103.875 + 14.5 / 4 + 6.375 * math.hypot(1.0, 0.25) + 4.0 - 92.0
+    gap = math.hypot(math.hypot(20.0, 8.5 + 7.1875) - 4.0, up)
+    assert f"{length_text(gap, metric=False)} from the cap's opening, at least 36 in is wanted" in said(page)
+    assert faults(page) == ()
 
 
 def test_what_has_no_place_is_not_drawn() -> None:

@@ -68,3 +68,17 @@ def test_a_waived_distance_bounds_no_cap_and_is_told_everywhere() -> None:
 def test_a_waiver_is_listed_though_nothing_hangs_on_it() -> None:
     plan = planned(home(intake(20.0), "irc-2021", Waiver("TRM-OPENING", "sealed shut")))
     assert "TRM-OPENING: sealed shut" in reports.plan_text(plan)
+
+
+def test_a_roof_cap_far_over_an_intake_in_the_wall_is_excused() -> None:
+    """The cap's opening is some 10 ft up; an intake whose top is 40 in up lies more than 3 ft below it, within 10 ft."""
+    scene = home(intake(40.0))
+    scene = replace(scene, cap=replace(scene.cap, roof=True, wall=False))
+    plan = planned(scene)
+    assert plan.best is not None
+    assert plan.best.route.elbows == 0
+    assert plan.best.route.termination.point[2] > 40.0 + 36.0
+    close = planned(
+        replace(scene, outdoors=(intake(90.0),))
+    )  # its top 3 ft under the opening at the least: 118 - 90 < 36
+    assert close.best is None or close.best.route.termination.point != plan.best.route.termination.point

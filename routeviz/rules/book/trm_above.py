@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
 from routeviz.model.finding import Finding, State
@@ -26,7 +27,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     for met in meetings(context):
         if met.thing.kind != OutdoorKind.OPERABLE_WINDOW or met.thing.lo[1] < up:
             continue
-        aside = max(aside_in(route, met.thing, axes[0]), 0.0)
+        aside = math.hypot(max(aside_in(route, met.thing, axes[0]), 0.0), met.thing.away_in)
         if aside >= limit.number or (code is not None and met.gap_in < code.number):
             continue
         found = at_least(rule, limit, aside, where=("cap", met.thing.id), place=route.termination.point,

@@ -79,10 +79,10 @@ def mark(stage: Stage, name: str) -> Mark | None:
     for part in best.route.parts if best is not None else ():
         if part.id == name:  # an open end has no body
             return Mark(spoken(name), (_round(part.end),))
-    for face in stage.plan.frame.faces:
-        for item in face.keep_outs:
-            if item.id == name:
-                return Mark(item.label, (_on_face(face, item),))
+    seen = [(item, face) for face in stage.plan.frame.faces for item in face.keep_outs if item.id == name]
+    if seen:  # other faces see it too, from round the corner or from above
+        item, face = min(seen, key=lambda pair: (pair[0].heights_in is not None, pair[0].away_in))
+        return Mark(item.label, (_on_face(face, item),))
     for finding in stage.plan.all_findings:
         if finding.code == name:
             place = place_of(stage.plan, finding.where, finding.place)
