@@ -9,6 +9,7 @@ from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
 from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Step
+from routeviz.takeoff.heavy import heavy_steps
 from routeviz.takeoff.masonry import cored, of_board
 from routeviz.takeoff.mending import mending_steps
 from routeviz.takeoff.work_closing import closing_steps, duct_steps, end_steps, hood_steps
@@ -35,6 +36,7 @@ def order_of_work(
     steps = [
         *before_steps(findings, measure, scene),
         *marking_steps(scene, marks),
+        *heavy_steps(scene),
         *opening_up_steps(route, scene, frame, holes),
         *duct_steps(route, frame),
         *closing_steps(route, scene, frame, findings, marks),

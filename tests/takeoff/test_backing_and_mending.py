@@ -122,7 +122,19 @@ def as_built(route: Route) -> Route:
 def test_a_faulty_run_is_mended_and_not_built_again() -> None:
     steps = count(as_built(handmade.back_route()), samples.scene(), handmade.frame(), FOUND).steps
     names = [s.id for s in steps]
-    assert names == ["settle", "measure", "power", "protect", "compare", "mend-1", "mend-2", "inspect", "patch", "gas", "test"]
+    assert names == [
+        "settle",
+        "measure",
+        "power",
+        "protect",
+        "compare",
+        "mend-1",
+        "mend-2",
+        "inspect",
+        "patch",
+        "gas",
+        "test",
+    ]
 
 
 def test_a_run_whose_only_fault_is_a_member_is_built_with_its_framing() -> None:
