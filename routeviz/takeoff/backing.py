@@ -9,6 +9,7 @@ from routeviz.geometry import bounds
 from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.model.takeoff import BuyLine, Mark
+from routeviz.takeoff.heavy import is_heavy, is_long
 from routeviz.takeoff.marks import fastener_for, marks_in_wood
 from routeviz.takeoff.words import size_text
 from routeviz.units import length_text
@@ -34,47 +35,60 @@ class Backing:
 
 
 def needs_backing(scene: Scene, marks: tuple[Mark, ...]) -> bool:
-    """Whether so few of the hood's own screws meet wood that backing must be let in; not in a solid wall."""
-    framed = scene.wall(WallSide.HOOD).frame in (WallFrame.WOOD, WallFrame.STEEL)
+    """Whether backing must be let in for any screw; not in a solid wall."""
+    return any(_gets_backing(mark, scene, marks) for mark in marks)
+
+
+def _gets_backing(mark: Mark, scene: Scene, marks: tuple[Mark, ...]) -> bool:
+    """Whether a screw in board alone is given wood: too few others hold, the hood is heavy, or the cover long."""
+    if mark.wood or scene.wall(WallSide.HOOD).frame not in (WallFrame.WOOD, WallFrame.STEEL):
+        return False
+    if mark.row == "bracket":
+        return is_long(scene)
     hood = [m for m in marks if m.row != "bracket"]
-    return framed and bool(hood) and marks_in_wood(marks) < min(_LEAST_IN_WOOD, len(hood))
+    return is_heavy(scene) or marks_in_wood(marks) < min(_LEAST_IN_WOOD, len(hood))
 
 
 def backed(scene: Scene, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
-    """Give the marks as they are drilled: where backing is let in, the hood's screws go into it without anchors."""
-    if not needs_backing(scene, marks):
-        return marks
-    row = table("stock")["fastener"]["large"]
-    screw, pilot_in = fastener_for(row, "screw", metric=scene.metric)
+    """Give the marks as they are drilled: where backing is let in, the screws go into it without anchors."""
 
     def drilled(mark: Mark) -> Mark:
+        row = table("stock")["fastener"]["bracket" if mark.row == "bracket" else "large"]
+        screw, pilot_in = fastener_for(row, "screw", metric=scene.metric)
         holds = "backing, let in first"
         if mark.at_edge_of:
             holds += f"; it meets {mark.at_edge_of} here: screw a board across both"
         return replace(mark, holds=holds, fastener=screw, pilot_in=pilot_in, backed=True)
 
-    return tuple(m if m.wood or m.row == "bracket" else drilled(m) for m in marks)
+    return tuple(drilled(m) if _gets_backing(m, scene, marks) else m for m in marks)
 
 
 def backing(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Backing, ...]:
-    """Give the pieces from left to right: one for each bay in which a screw meets no wood."""
-    if not needs_backing(scene, marks):
-        return ()
-    bays: dict[tuple[float, float], list[str]] = {}
+    """Give the pieces from left to right: one for each bay in which a screw meets no wood, and one for each bracket screw."""
+    bays: dict[tuple[float, float, float], list[str]] = {}
     for mark in marks:
-        if mark.row != "bracket" and not mark.wood:
-            bays.setdefault(_bay(mark, scene, frame), []).append(mark.label)
-    return tuple(Backing(a, b, tuple(names)) for (a, b), names in sorted(bays.items()))
+        if _gets_backing(mark, scene, marks):
+            up = round(mark.height_in, 3) if mark.row == "bracket" else 0.0  # high above the hood's own
+            bays.setdefault((*_bay(mark, scene, frame), up), []).append(mark.label)
+    return tuple(Backing(a, b, tuple(names)) for (a, b, _), names in sorted(bays.items()))
 
 
 def _bay(mark: Mark, scene: Scene, frame: Frame) -> tuple[float, float]:
-    """Give the faces of the studs on both sides of a mark; the room's corners where there is none."""
+    """Give the faces of the studs on both sides of a mark; the room's corners where there is none.
+
+    Above the wall's own studs, as in a gable that the scene does not frame, they are taken to stand over those below.
+    """
+    found = _studs_beside(mark, scene, frame, at_its_height=True)
+    return found if found != (0.0, scene.kitchen.width_in) else _studs_beside(mark, scene, frame, at_its_height=False)
+
+
+def _studs_beside(mark: Mark, scene: Scene, frame: Frame, *, at_its_height: bool) -> tuple[float, float]:
     before, after = 0.0, scene.kitchen.width_in
     for solid in frame.solids:
         if solid.side is not WallSide.HOOD or solid.kind not in _UPRIGHT:
             continue
         box = bounds(solid.shape)
-        if not box.lo[2] < mark.height_in < box.hi[2]:
+        if at_its_height and not box.lo[2] < mark.height_in < box.hi[2]:
             continue
         middle = (box.lo[0] + box.hi[0]) / 2
         if middle <= mark.left_in:

@@ -11,6 +11,7 @@ from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import BuyLine
 from routeviz.takeoff.boxing import boxing_lines
 from routeviz.takeoff.cover import as_hung, cover_lines
+from routeviz.takeoff.heavy import stay_lines
 from routeviz.takeoff.holes import block_in, main_axis, on_block
 from routeviz.takeoff.lumber import lumber_lines, openings
 from routeviz.takeoff.masonry import cored, is_log, making_good, of_board, sleeved_in
@@ -34,7 +35,7 @@ def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Fin
     lines += _patches(route, as_hung(scene, findings), frame)
     lines += making_good(route, scene, frame)
     lines += closing_lines(route, scene, frame)
-    lines += cover_lines(scene, findings) + boxing_lines(route, scene, findings)
+    lines += cover_lines(scene, findings) + stay_lines(as_hung(scene, findings)) + boxing_lines(route, scene, findings)
     if needs_makeup(scene, findings):
         lines += _makeup(scene, findings)
     return lines

@@ -8,6 +8,7 @@ from routeviz.model.finding import Finding
 from routeviz.model.overhead import ceiling_at_in, cover_room_in
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import BuyLine, Sheet, Step
+from routeviz.takeoff.heavy import stays
 from routeviz.units import length_text
 
 __all__ = ["as_hung", "cover_gap_in", "cover_lines", "cover_steps", "fits_round", "slope_cut"]
@@ -86,10 +87,16 @@ def cover_steps(scene: Scene, findings: tuple[Finding, ...]) -> list[Step]:
     if fits_round(findings):
         sides = slope_cut(scene)
         cut = f"Cut the cover's top to the slope, {sides}; s" if sides else "S"
+        count = stays(scene)
+        stayed = (
+            f" and to {'its stay' if count == 1 else 'its stays'} on the way up, each into framing or blocking"
+            if count
+            else ""
+        )
         return [
             Step(
                 "cover",
-                f"{cut}et the cover to {high} and fix it to its bracket.",
+                f"{cut}et the cover to {high} and fix it to its bracket{stayed}.",
                 ("connect", "bracket"),
                 "",
                 "",

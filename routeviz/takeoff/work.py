@@ -10,6 +10,7 @@ from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
 from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Step
 from routeviz.takeoff.fall import fall_words
+from routeviz.takeoff.heavy import heavy_steps
 from routeviz.takeoff.masonry import cored, of_board
 from routeviz.takeoff.mending import mending_steps
 from routeviz.takeoff.rise import rise_steps
@@ -38,6 +39,7 @@ def order_of_work(
     steps = [
         *before_steps(findings, measure, scene),
         *marking_steps(scene, marks),
+        *heavy_steps(scene),
         *opening_up_steps(route, scene, frame, holes),
         *rise_steps(route, scene, frame),
         *duct_steps(route, frame, fall),

@@ -14,6 +14,7 @@ from routeviz.takeoff.boxing import box_steps
 from routeviz.takeoff.building import needs_makeup, patched
 from routeviz.takeoff.cover import as_hung, cover_steps
 from routeviz.takeoff.hangers import hangers
+from routeviz.takeoff.heavy import is_heavy, weight_text
 from routeviz.takeoff.holes import main_axis, on_block
 from routeviz.takeoff.marks import bracket_words
 from routeviz.takeoff.masonry import plastered
@@ -22,8 +23,6 @@ from routeviz.takeoff.wrapping import wrap_steps
 from routeviz.units import drill_text, length_text
 
 __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
-
-_LIFT_OVER_LB = 100.0  # what two people raise over their shoulders; common practice
 
 
 def duct_steps(route: Route, frame: Frame, fall: str = "") -> list[Step]:
@@ -104,15 +103,14 @@ def hood_steps(route: Route, scene: Scene, findings: tuple[Finding, ...], marks:
     if backed:
         steps.append(
             Step("backing", "Open the board between the studs behind the open-square marks, let the backing in flush with the "
-                 "studs' faces and fix it to both.", ("marks", "power", "protect", "look"),
-                 "The backing carries your own weight.", "Shallow cut only: set the blade to the board's thickness.",
+                 "studs' faces and fix it to both.", ("marks", "power", "protect", "look", "heavy"), _proof(scene), "Shallow cut only: set the blade to the board's thickness.",
                  Sheet.MARKING)
         )  # fmt: skip
     if upper:
         proud = length_text(upper[0].stand_off_in, metric=scene.metric)
         anchors = "set anchors where a mark says so, " if any(not (m.wood or m.backed) for m in upper) else ""
         text = f"Drill the pilots, {_drills((*upper, *lower), scene)}; {anchors}drive the upper screws and leave them {proud} proud."
-        steps.append(Step("screws", text, ("patch", "inspect", "backing", "marks"), "Pull on each screw before it carries anything.",
+        steps.append(Step("screws", text, ("patch", "inspect", "backing", "marks", "heavy"), "Pull on each screw before it carries anything.",
                           "", Sheet.MARKING))  # fmt: skip
     if bracket:
         steps.append(
@@ -125,15 +123,14 @@ def hood_steps(route: Route, scene: Scene, findings: tuple[Finding, ...], marks:
                 Sheet.MARKING,
             )
         )
-    pounds = f"{scene.hood.weight_lb:.0f} lb" if not scene.metric else f"{scene.hood.weight_lb * 0.45359237:.0f} kg"
     after = "; drive the lower screws tight" if lower else ""
     rear = abs(route.parts[0].direction[1]) > 0.5
     into = "back into the duct, its collar with a bead of sealant," if rear else "so that its collar enters the duct,"
     lifted, hands = "Two people lift", "Two people."
-    if scene.hood.weight_lb > _LIFT_OVER_LB:
-        lifted, hands = "With a material lift, two people guiding, raise", "Too heavy to lift by hand."
+    if is_heavy(scene):
+        lifted, hands = "With a material lift, or more than two people, raise", "Too heavy for two people."
     steps.append(
-        Step("lift", f"{lifted} the hood ({pounds}) {into} onto its screws, level it, and tighten{after}.",
+        Step("lift", f"{lifted} the hood ({weight_text(scene)}) {into} onto its screws, level it, and tighten{after}.",
              ("screws", "patch", "inspect", "wire", "seal"), "It cannot slide off when pulled forward.",
              f"{hands} Nobody stands on the cooktop.", Sheet.MARKING)
     )  # fmt: skip
@@ -146,6 +143,13 @@ def hood_steps(route: Route, scene: Scene, findings: tuple[Finding, ...], marks:
         held = "No gap is seen round the collar; if there is one, take the hood down and try again."
     steps.append(Step("connect", joint, ("lift", "seal"), held, "", Sheet.SECTION))
     return [*steps, *cover_steps(scene, findings), *box_steps(route, scene, findings)]
+
+
+def _proof(scene: Scene) -> str:
+    """Say what shows that the backing holds: a person's weight, which proves nothing for a hood that weighs more."""
+    if is_heavy(scene):
+        return f"It is fixed as the maker asks for {weight_text(scene)}; a person's own weight is no proof of that."
+    return "The backing carries your own weight."
 
 
 def _drills(marks: Sequence[Mark], scene: Scene) -> str:

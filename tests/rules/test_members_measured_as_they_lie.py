@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 import pytest
 
@@ -208,3 +209,22 @@ def test_a_header_on_edge_is_as_high_as_its_stuff_is_deep(nominal: str, deep_in:
     assert pieces["cripple above"].length_in == pytest.approx(93.625 - 77.25 - deep_in)
     assert pieces["cripple below"].length_in == pytest.approx(65.75)
     assert pieces["header"].length_in == pytest.approx(32.0 - 1.5)
+
+
+# --- masonry: 16 in need no lintel (common practice), and the hole is the sleeve's, 1 in larger than the duct ---
+
+
+@pytest.mark.parametrize(
+    ("wide_in", "verdict"), [(15.0, MemberVerdict.WITHIN), (15.25, MemberVerdict.DECIDED_ELSEWHERE)]
+)
+def test_the_lintel_is_asked_for_by_the_sleeves_hole(wide_in: float, verdict: MemberVerdict) -> None:
+    # a duct of 15 1/4 in would pass with its clearance alone (15 3/4 in), and does not with its sleeve (16 1/4 in)
+    wall = Solid(
+        "hood-core-1", SolidKind.MASONRY, "masonry", Box((0.0, 0.5, 0.0), (120.0, 8.5, 96.0)), Crossing.PASS, "t"
+    )
+    size, hole = (wide_in, 4.0), (wide_in + 0.5, 4.5)
+    found = member_verdict(
+        wall, rules.cut_of(wall, replace(meets(wall, Y, (60.0, 4.0, 80.0), size), hole_in=hole)), IRC
+    )
+    assert found is not None
+    assert (found.ours_in, found.verdict) == (wide_in + 1.0, verdict)

@@ -26,6 +26,7 @@ OTHER = {  # rules that measure anything but a length
 MIXED = {
     "DCT-OUTLET": {"of the outlet's area", "in"},
     "FIT-COVERAGE": {"of the cooking area", "in"},
+    "FIT-HEAVY": {"lb", "in"},
     "PWR-SUPPLY": {"V", "Hz"},
 }
 

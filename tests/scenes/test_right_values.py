@@ -6,6 +6,7 @@ sources that the findings name.
 
 from __future__ import annotations
 
+import math
 from functools import cache
 from pathlib import Path
 
@@ -161,11 +162,22 @@ def test_as_built_flex_that_ends_in_the_attic() -> None:
     assert plan.options[0].route.termination.space == "attic"
 
 
-def test_truss_is_never_cut() -> None:
+def test_truss_is_never_cut_and_a_hidden_offset_passes_behind_it() -> None:
     plan = plan_of("truss_in_front")
     why = next(w for w in plan.paths.why_not if w.wanted == "straight up")
     assert why.blockers[0].label.startswith("truss 1")
     assert {m.verdict for m in plan.members} == {MemberVerdict.DECIDED_ELSEWHERE}
+    assert plan.best is not None
+    route = plan.best.route
+    assert route.boxed_in == 0.0
+    assert [p.angle_deg for p in route.parts if p.kind is PartKind.ELBOW] == [30.0, 30.0]
+    back = [p.start[1] for p in route.parts if p.kind is PartKind.STRAIGHT and p.direction[2] > 0.9]
+    assert back == [pytest.approx(-4.0)]  # 7 1/4 - 1/4 - 3: 4 1/2 in back from the outlet at 8 1/2 in
+    (between,) = (p.length_in for p in route.parts if p.kind is PartKind.STRAIGHT and p.direction[2] < 0.9)
+    slant = math.radians(30)
+    assert 12.0 * (1 - math.cos(slant)) + between * math.sin(slant) == pytest.approx(4.5, abs=1e-4)
+    gaps = {n.label: n.gap_in for n in route.near}
+    assert gaps["truss 1 bottom chord"] == pytest.approx(0.25, abs=1e-4)
 
 
 def test_cathedral_roof_and_its_long_cover() -> None:
