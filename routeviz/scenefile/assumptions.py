@@ -52,6 +52,12 @@ class Taken:
         field = write_path(where, self._raw)
         self._found.setdefault(field, Assumption(field, value, reason))
 
+    def left_out(self, where: Path, value: str, reason: str) -> None:
+        """Write down that a table was not used; what was noted inside it no longer matters."""
+        inside = f"{write_path(where, self._raw)}."
+        self._found = {field: found for field, found in self._found.items() if not field.startswith(inside)}
+        self.note(where, value, reason)
+
     def length(self, length_in: float) -> str:
         """Write a length in the scene's measures."""
         return Length().show(length_in, metric=self.metric)
