@@ -221,7 +221,9 @@ def _roof_over(document: Document, taken: Taken) -> Roof | None:
     if document.roof is None:
         return None
     if document.above.kind is AboveKind.SLAB:
-        taken.left_out(("roof",), "left out", "a flat or floor lies on the concrete, and no duct gets through that to a roof")
+        taken.left_out(
+            ("roof",), "left out", "a flat or floor lies on the concrete, and no duct gets through that to a roof"
+        )
         return None
     return _roof(document.roof, document, taken)
 

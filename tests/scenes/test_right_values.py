@@ -166,6 +166,8 @@ def test_truss_is_never_cut() -> None:
     why = next(w for w in plan.paths.why_not if w.wanted == "straight up")
     assert why.blockers[0].label.startswith("truss 1")
     assert {m.verdict for m in plan.members} == {MemberVerdict.DECIDED_ELSEWHERE}
+    # the run is 66 + 1/2 + 3 1/2 = 70 in: the diagonal to half of it passes over the hood at 50 in
+    assert [m.label for m in plan.members if "web" in m.label] == ["truss 1 web 2"]
 
 
 def test_cathedral_roof_and_its_long_cover() -> None:
