@@ -120,7 +120,8 @@ def truss_webs(house: House, shape: RoofShape) -> list[Polygon]:
     no diagonals.
     """
     bottom = shape.eave
-    room = _between_chords(shape, *house.core[2 * (1 - shape.axis) : 2 * (1 - shape.axis) + 2], bottom)
+    across = 2 * (1 - shape.axis)
+    room = _between_chords(shape, house.core[across], house.core[across + 1], bottom)
     if shape.ridge_u is None or room.area < 1.0:
         return []
     ridge, top = shape.ridge_u, shape.underside(shape.ridge_u)

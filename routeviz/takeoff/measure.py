@@ -110,7 +110,7 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
         slack_in=slack,
         changes_at=f"{beyond} than {length_text(limit, metric=scene.metric)}",
         ids=(solid.id, near.part),
-        tolerance_in=tolerance_in(solid.kind, scene.tolerances),
+        tolerance_in=tolerance_in(solid, scene.tolerances),
         assumed_only=_assumed(solid, scene),
     )
 

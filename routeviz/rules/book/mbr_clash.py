@@ -33,13 +33,13 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
                 yield at_least(rule, limit, close.gap_in, where=(solid.id,), place=close.at, remedy="Shift the duct past it.",
                                title=f"Duct clear of {solid.label}")  # fmt: skip
         elif solid.id not in crossed:
-            fine.append((close.gap_in - tolerance_in(solid.kind, context.scene.tolerances), close, solid))
+            fine.append((close.gap_in - tolerance_in(solid, context.scene.tolerances), close, solid))
     if fine:
         yield _nearest(context, rule, *min(fine, key=lambda f: f[0])[1:])
 
 
 def _nearest(context: Context, rule: Rule, close: Near, solid: Solid) -> Finding:
-    tolerance = tolerance_in(solid.kind, context.scene.tolerances)
+    tolerance = tolerance_in(solid, context.scene.tolerances)
     found = at_least(rule, arithmetic("clear", 0.0), max(0.0, close.gap_in), where=(solid.id,), place=close.at,
                      title=f"Duct clear of {solid.label}")  # fmt: skip
     if close.gap_in < tolerance - EPSILON_IN:
