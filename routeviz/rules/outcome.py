@@ -41,12 +41,25 @@ class Named(Protocol):
         """Give the rule's title."""
         ...
 
+    @property
+    def fault(self) -> str:
+        """Give the title of what breaks the rule; empty where the title serves for both."""
+        ...
+
 
 def _state(code: str, margin: float, unit: str) -> State:
     if margin < -EPSILON_IN:
         return State.BROKEN
     amount = close_amount(code, unit)
     return State.CLOSE if margin < amount - EPSILON_IN else State.FINE
+
+
+def _titled(rule: Named, title: str, state: State) -> str:
+    """Give a finding's title; a broken one is named by what is wrong, not by what was wished."""
+    title = title or rule.title
+    if state is State.BROKEN and rule.fault and title.startswith(rule.title):
+        return rule.fault + title.removeprefix(rule.title)
+    return title
 
 
 def _remedy(state: State, remedy: str, unit: str) -> str:
@@ -63,7 +76,7 @@ def _finding(
     state = _state(rule.code, margin, limit.unit)
     return Finding(
         code=rule.code,
-        title=title or rule.title,
+        title=_titled(rule, title, state),
         state=state,
         must=limit.must if must is None else must,
         measured=measured,
@@ -129,8 +142,9 @@ def yes_or_no(
     detail: str = "", remedy: str = "", title: str = "", must: bool | None = None, ruling: MemberRuling | None = None,
 ) -> Finding:  # fmt: skip
     """Give the finding on something that is so or is not."""
+    state = State.FINE if holds else State.BROKEN
     return Finding(
-        rule.code, title or rule.title, State.FINE if holds else State.BROKEN, limit.must if must is None else must,
+        rule.code, _titled(rule, title, state), state, limit.must if must is None else must,
         None, "", None, None, "", limit.source, limit.source_text, tuple(where), place, detail or limit.note,
         "" if holds else remedy, ruling=ruling,
     )  # fmt: skip

@@ -159,6 +159,10 @@ def test_as_built_flex_that_ends_in_the_attic() -> None:
     assert findings(plan, "TRM-OUTDOORS")[0].state is State.BROKEN
     assert findings(plan, "DCT-SMOOTH")[0].state is State.BROKEN
     assert plan.options[0].route.termination.space == "attic"
+    assert {f.title for f in plan.must_broken} >= {
+        "Ends inside the attic", "Flexible duct, not smooth inside", "No backdraft damper"
+    }  # fmt: skip
+    assert plan.answer.startswith("To clear first: No backdraft damper and 3 more. As built: up")
 
 
 def test_truss_is_never_cut() -> None:

@@ -36,6 +36,7 @@ def _damped(damper: bool) -> Context:
 RULE = Rule(
     code="DCT-DAMPER",
     title="Backdraft damper",
+    fault="No backdraft damper",
     scope=Scope.ROUTE,
     checks="Whether a damper closes the duct when the fan is off.",
     why="Without one, cold air, rain and insects come down the duct.",

@@ -31,7 +31,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         if close.gap_in < -EPSILON_IN:
             if not member_code(solid):
                 yield at_least(rule, limit, close.gap_in, where=(solid.id,), place=close.at, remedy="Shift the duct past it.",
-                               title=f"Duct clear of {solid.label}")  # fmt: skip
+                               title=f"Duct runs into {solid.label}")  # fmt: skip
         elif solid.id not in crossed:
             fine.append((close.gap_in - tolerance_in(solid, context.scene.tolerances), close, solid))
     if fine:

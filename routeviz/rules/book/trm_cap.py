@@ -34,6 +34,7 @@ def _open() -> Context:
 RULE = Rule(
     code="TRM-CAP",
     title="Cap at the end",
+    fault="No cap at the end",
     scope=Scope.ROUTE,
     checks="Whether a cap closes the end of the duct against rain and animals.",
     why="An open end takes in rain, birds and wind.",

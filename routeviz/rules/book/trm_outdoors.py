@@ -37,8 +37,14 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         if not out:
             yield not_checked(rule, context, "discharge_outdoors", place=end.point, detail=detail)
         return
-    yield yes_or_no(rule, limit, out, where=("cap",), place=end.point, detail=detail,
+    yield yes_or_no(rule, limit, out, where=("cap",), place=end.point, detail=detail, title=_ends(end, rule.title, out),
                     remedy="Carry the duct on, sealed, through a wall or the roof to the open air.")  # fmt: skip
+
+
+def _ends(end: Termination, title: str, out: bool) -> str:
+    """Name a wrong end by where it is, where that can be said."""
+    where = end.label.partition(",")[0]
+    return f"Ends {where}" if not out and where.startswith(("in ", "inside ", "between ")) else title
 
 
 def _ending(space: str) -> Context:
@@ -51,6 +57,7 @@ def _ending(space: str) -> Context:
 RULE = Rule(
     code="TRM-OUTDOORS",
     title="Ends outdoors",
+    fault="Does not end outdoors",
     scope=Scope.ROUTE,
     checks="Whether the duct ends in the open air.",
     why="Grease and steam in an attic rot and burn; fumes in a garage or crawl space come back in.",
