@@ -21,7 +21,7 @@ from routeviz.views.lettering import Placed, Tag, arrange
 from routeviz.views.palette import BAR, BAR_INK, CLOSE, INK, INK_SOFT, LINE, LINE_STRONG, PAPER, PLASTER, TEAL
 from routeviz.views.parts import Layer
 from routeviz.views.stage import Stage
-from routeviz.views.viewpoints import NAMES, Camera, Viewport, camera, hidden_by_hood, project
+from routeviz.views.viewpoints import Camera, Viewport, camera, hidden_by_hood, project, viewpoint_words
 
 if TYPE_CHECKING:
     from routeviz.views.rendering import Shot
@@ -270,7 +270,9 @@ def _foot(sheet: _Sheet, stage: Stage, viewpoint: str, width: float, height: flo
     y = height - FOOT_PX / 2
     bold, plain = fonts.text_bold(15 * s, name), fonts.text(15 * s)
     left = width - 3 * MARGIN_PX - sheet.length(_CAUTION, plain)
-    words = next((w for w in (f"{name}, {NAMES[viewpoint]}", name) if sheet.length(w, bold) <= left), "")
+    words = next(
+        (w for w in (f"{name}, {viewpoint_words(stage.plan, viewpoint)}", name) if sheet.length(w, bold) <= left), ""
+    )
     sheet.write(MARGIN_PX, y, words, bold, INK, anchor="lm")
     sheet.write(width - MARGIN_PX, y, _CAUTION, plain, INK_SOFT, anchor="rm")
 
