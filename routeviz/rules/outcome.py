@@ -54,12 +54,12 @@ def _state(code: str, margin: float, unit: str) -> State:
     return State.CLOSE if margin < amount - EPSILON_IN else State.FINE
 
 
-def _titled(rule: Named, title: str, state: State) -> str:
-    """Give a finding's title; a broken one is named by what is wrong, not by what was wished."""
+def _titled(rule: Named, title: str, state: State) -> tuple[str, str]:
+    """Give a finding's title and, where it is broken and named by what is wrong, what was wished."""
     title = title or rule.title
     if state is State.BROKEN and rule.fault and title.startswith(rule.title):
-        return rule.fault + title.removeprefix(rule.title)
-    return title
+        return rule.fault + title.removeprefix(rule.title), title
+    return title, ""
 
 
 def _remedy(state: State, remedy: str, unit: str) -> str:
@@ -74,9 +74,10 @@ def _finding(
     place: Vec3 | None, detail: str, remedy: str, title: str, must: bool | None, ruling: MemberRuling | None,
 ) -> Finding:  # fmt: skip
     state = _state(rule.code, margin, limit.unit)
+    named, wish = _titled(rule, title, state)
     return Finding(
         code=rule.code,
-        title=_titled(rule, title, state),
+        title=named,
         state=state,
         must=limit.must if must is None else must,
         measured=measured,
@@ -91,6 +92,7 @@ def _finding(
         detail=detail or limit.note,
         remedy=_remedy(state, remedy, limit.unit),
         ruling=ruling,
+        wish=wish,
     )
 
 
@@ -143,10 +145,11 @@ def yes_or_no(
 ) -> Finding:  # fmt: skip
     """Give the finding on something that is so or is not."""
     state = State.FINE if holds else State.BROKEN
+    named, wish = _titled(rule, title, state)
     return Finding(
-        rule.code, _titled(rule, title, state), state, limit.must if must is None else must,
+        rule.code, named, state, limit.must if must is None else must,
         None, "", None, None, "", limit.source, limit.source_text, tuple(where), place, detail or limit.note,
-        "" if holds else remedy, ruling=ruling,
+        "" if holds else remedy, ruling=ruling, wish=wish,
     )  # fmt: skip
 
 

@@ -30,8 +30,9 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             continue
         if close.gap_in < -EPSILON_IN:
             if not member_code(solid):
-                yield at_least(rule, limit, close.gap_in, where=(solid.id,), place=close.at, remedy="Shift the duct past it.",
-                               title=f"Duct runs into {solid.label}")  # fmt: skip
+                found = at_least(rule, limit, close.gap_in, where=(solid.id,), place=close.at, remedy="Shift the duct past it.",
+                                 title=f"Duct clear of {solid.label}")  # fmt: skip
+                yield replace(found, title=f"Duct runs into {solid.label}", wish=found.title)
         elif solid.id not in crossed:
             fine.append((close.gap_in - tolerance_in(solid, context.scene.tolerances), close, solid))
     if fine:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from routeviz.model.finding import Finding
 from routeviz.model.route import Termination
@@ -37,14 +38,15 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         if not out:
             yield not_checked(rule, context, "discharge_outdoors", place=end.point, detail=detail)
         return
-    yield yes_or_no(rule, limit, out, where=("cap",), place=end.point, detail=detail, title=_ends(end, rule.title, out),
-                    remedy="Carry the duct on, sealed, through a wall or the roof to the open air.")  # fmt: skip
+    found = yes_or_no(rule, limit, out, where=("cap",), place=end.point, detail=detail,
+                      remedy="Carry the duct on, sealed, through a wall or the roof to the open air.")  # fmt: skip
+    yield found if out else replace(found, title=_ends(end, found.title))
 
 
-def _ends(end: Termination, title: str, out: bool) -> str:
+def _ends(end: Termination, otherwise: str) -> str:
     """Name a wrong end by where it is, where that can be said."""
     where = end.label.partition(",")[0]
-    return f"Ends {where}" if not out and where.startswith(("in ", "inside ", "between ")) else title
+    return f"Ends {where}" if where.startswith(("in ", "inside ", "between ")) else otherwise
 
 
 def _ending(space: str) -> Context:
