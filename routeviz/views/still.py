@@ -6,7 +6,7 @@ import math
 import os
 import re
 import textwrap
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -319,6 +319,24 @@ def _dimensions(sheet: _Sheet, stage: Stage, view: Camera, viewpoint: str, size:
         sheet.write(x, y - 13, words, font, INK, anchor="mm", halo=3)
 
 
+def _tags(
+    sheet: _Sheet, labels: Sequence[Label], view: Camera, shot: Shot, viewpoint: str, size: tuple[int, int]
+) -> Iterator[Tag]:
+    """Give the labels that this view shows, each with where its leader ends.
+
+    The room shows every finding. Elsewhere a label without a leader would stand beside something that it does not
+    speak of, and is left out.
+    """
+    width, height = size
+    for key, label in enumerate(labels):
+        at, seen = _seen(label.anchors, view, shot, width / height)
+        anchor = None if at is None else (at[0] * width, at[1] * height)
+        if anchor is not None and not BAND_PX + 4 < anchor[1] < height - FOOT_PX - 4:
+            anchor = None
+        if (seen and anchor is not None) or (label.number and viewpoint == "room"):
+            yield Tag(key, *_measure(sheet, label), anchor)
+
+
 def compose(
     stage: Stage, shot: Shot, view: Camera, viewpoint: str, size: tuple[int, int], *, scale: int
 ) -> Image.Image:
@@ -326,19 +344,10 @@ def compose(
     image = Image.fromarray(shot.pixels)
     sheet = _Sheet(image, scale)
     width, height = size
-    aspect = width / height
     _numbers(sheet, stage, view, shot, size)
     _dimensions(sheet, stage, view, viewpoint, size)
     labels = _labels(stage, viewpoint)
-    tags = []
-    for key, label in enumerate(labels):
-        at, seen = _seen(label.anchors, view, shot, aspect)
-        if not seen and not (label.number and viewpoint == "room"):
-            continue
-        anchor = None if at is None else (at[0] * width, at[1] * height)
-        if anchor is not None and not BAND_PX + 4 < anchor[1] < height - FOOT_PX - 4:
-            anchor = None
-        tags.append(Tag(key, *_measure(sheet, label), anchor))
+    tags = list(_tags(sheet, labels, view, shot, viewpoint, size))
     placed = arrange(tags, width=width, top=BAND_PX + 14, bottom=height - FOOT_PX - 12, margin=MARGIN_PX, gap=GAP_PX)
     for spot in placed:
         _draw_label(sheet, labels[spot.tag.key], spot)
