@@ -57,6 +57,7 @@ def lesson_fixes(lesson: Lesson, plans: Mapping[str, Plan]) -> dict[str, tuple[F
         for t in (
             s.title,
             s.say,
+            s.on_screen,
             s.ask,
             s.reveal,
             *s.holds,

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 
 __all__ = ["packet"]
 
-_ROOM, _OUTSIDE = ("room", "The kitchen"), ("outside", "Outside at the cap")
+_ROOM = ("room", "The kitchen")
 _CEILING, _ALONG = ("ceiling", "Up into the ceiling"), ("along", "Along the duct")
 _PICTURE_PX = (1640, 1000)
 
@@ -119,8 +119,10 @@ def _second_view(found: Plan) -> tuple[str, str]:
     """Choose what shows most of the route besides the room: the ceiling, the duct's turns, or the cap outside."""
     if found.best is None or found.best.route.termination.direction[2] > 0.5:
         return _CEILING
-    turns = any(p.kind is PartKind.ELBOW for p in found.best.route.parts)
-    return _ALONG if turns or found.best.route.termination.kind is None else _OUTSIDE
+    route = found.best.route
+    if any(p.kind is PartKind.ELBOW for p in route.parts) or route.termination.kind is None:
+        return _ALONG
+    return "outside", f"Outside at the {'cap' if route.capped else 'open end'}"
 
 
 class _Bar:

@@ -6,7 +6,7 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.flat import flat
 from routeviz.drawings.house import View
 from routeviz.drawings.sketch import Sketch
-from routeviz.model.route import PartKind, Route
+from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import FaceKind, Frame
 
@@ -32,7 +32,7 @@ def cap_foot_in(route: Route, frame: Frame) -> float:
 
 def draw_cap(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame) -> None:
     """Draw the cap where the route ends; nothing for an open end."""
-    if not any(p.kind is PartKind.CAP for p in route.parts):
+    if not route.capped:
         return
     u, v = flat(route.termination.point, view.axis)
     reach = cap_size_in(route, scene) / 2

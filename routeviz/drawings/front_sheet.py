@@ -132,7 +132,7 @@ def _why(sheet: Sheet, plan: Plan, column: float, right: float) -> float:
     scene, room = plan.scene, right - column
     lines: list[str] = []
     for why in plan.paths.why_not:
-        blockers = "; ".join(_met(b, scene) for b in why.blockers[:3])
+        blockers = "; ".join(_met(b, scene) for b in why.told[:3])
         lines += wrapped(
             f"{why.wanted[:1].upper()}{why.wanted[1:]}: {blockers or 'no place'}.", ink.SMALL, Face.SANS, room
         )

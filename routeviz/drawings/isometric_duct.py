@@ -12,7 +12,7 @@ from routeviz.drawings.flat import arc_points
 from routeviz.drawings.isometric_order import Picture, Piece
 from routeviz.drawings.primitives import Point
 from routeviz.model.plan import Plan
-from routeviz.model.route import Part, PartKind, Route
+from routeviz.model.route import Part, Route
 from routeviz.model.solids import Vec3
 
 __all__ = ["behind_wall", "duct"]
@@ -32,7 +32,7 @@ def duct(picture: Picture, route: Route, plan: Plan) -> list[Piece]:
                 continue
             last = at == len(visible) - 1 and n == len(points) - 2
             found.append(_tube(picture, part, a, b, last))
-    if route.termination.direction[2] > 0.5 and any(p.kind is PartKind.CAP for p in route.parts):
+    if route.termination.direction[2] > 0.5 and route.capped:
         found += _roof_cap(picture, route, plan)
     return found
 

@@ -63,7 +63,8 @@ class Stretch:
 
 def _by(plan: Plan) -> str:
     """Name the first member that blocks in short: J4 for joist 4."""
-    labels = [b.label for way in plan.paths.why_not for b in way.blockers if b.kind != "zone"]
+    first = [way.told[0] for way in plan.paths.why_not if way.blockers]
+    labels = [b.label for b in first if b.kind != "zone"]
     if not labels:
         return ""
     digits = "".join(c for c in labels[0] if c.isdigit())

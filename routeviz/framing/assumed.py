@@ -5,12 +5,18 @@ from __future__ import annotations
 from routeviz.framing.levels import eave_line
 from routeviz.framing.openings import header_depth_in
 from routeviz.framing.place import house
+from routeviz.framing.roof import truss_webs
 from routeviz.framing.roofshape import is_cathedral, roof_shape
 from routeviz.framing.upper import infill_places
 from routeviz.model.scene import AboveKind, Assumption, MemberKind, RoofForm, Scene
 from routeviz.units import length_text
 
 __all__ = ["assumptions"]
+
+_WEBS = (  # by how many are laid: the king post is the first
+    "no webs in the trusses", "a king post in each truss", "a king post and one diagonal in each truss",
+    "a king post and two diagonals in each truss",
+)  # fmt: skip
 
 
 def assumptions(scene: Scene) -> tuple[Assumption, ...]:
@@ -63,9 +69,9 @@ def _roof(scene: Scene) -> list[Assumption]:
                        "the studs' outer face, and the roof's height over the ceiling with them; seated lower on the "
                        "plates they bring it down: measure it before the last piece of duct is cut")
         )  # fmt: skip
-    if framing is not None and framing.kind is MemberKind.TRUSS and shape.ridge_u is not None:
+    if framing is not None and framing.kind is MemberKind.TRUSS:
         found.append(
-            Assumption("roof.framing", "a king post and two diagonals in each truss",
+            Assumption("roof.framing", _WEBS[min(len(truss_webs(built, shape)), 3)],
                        "the scene does not say how the webs run; look before a duct passes between them")
         )  # fmt: skip
     rises = {round(abs(s.b), 9) for s in shape.slopes}

@@ -13,7 +13,7 @@ from routeviz.framing.underroof import below
 from routeviz.model.scene import AboveKind, MemberKind, MemberLayout, RoofForm, WallSide
 from routeviz.model.solids import Box, Crossing, Member, Prism, Solid, SolidKind
 
-__all__ = ["SOFFIT_IN", "eave_soffit_z", "rafter_slots", "roof_solids"]
+__all__ = ["SOFFIT_IN", "eave_soffit_z", "rafter_slots", "roof_solids", "truss_webs"]
 
 SOFFIT_IN = 0.375  # board under the eave
 _RIDGE_IN = 1.5
@@ -92,15 +92,12 @@ def _truss_rest(house: House, shape: RoofShape, layout: MemberLayout, slot: Slot
     if house.scene.ceiling.joists is None or house.scene.above.kind is AboveKind.STOREY:
         chord = below(box(lo, chord_top - CHORD_IN, hi, chord_top), shape.tops(lo, hi, 0))
         found.append(("bottom", SolidKind.CHORD, "bottom chord", chord))
-    undersides = [(u, shape.underside(u)) for u in shape.profile(lo, hi)]
-    room = below(box(lo, chord_top, hi, max(chord_top, *(z for _, z in undersides)) + 1.0), undersides)
     ends = [house.place(s) for s in sides_of(shape.axis)]
     in_wall = any(
         slot.lo < max(p.depth(n) for n in p.core_n) and min(p.depth(n) for n in p.core_n) < slot.hi for p in ends
     )
-    if in_wall:  # the gable's studs stand in its place
-        room = Polygon()
-    found += [(f"web-{i}", SolidKind.WEB, f"web {i}", web) for i, web in enumerate(_webs(shape, room, chord_top), 1)]
+    webs = [] if in_wall else truss_webs(house, shape)  # in a gable wall the studs stand in their place
+    found += [(f"web-{i}", SolidKind.WEB, f"web {i}", web) for i, web in enumerate(webs, 1)]
     return [
         Solid(f"truss-{slot.number}-{key}", kind, f"truss {slot.number} {words}",
               Prism(shape.axis, slot.lo, slot.hi, _points(part)), Crossing.NEVER, "roof.framing", member, "timber",
@@ -109,9 +106,25 @@ def _truss_rest(house: House, shape: RoofShape, layout: MemberLayout, slot: Slot
     ]  # fmt: skip
 
 
-def _webs(shape: RoofShape, room: Polygon, bottom: float) -> list[Polygon]:
-    """Lay a king post and two diagonals into the room between the chords; the scene does not say how they run."""
-    if shape.ridge_u is None or not room.is_valid or room.area < 1.0:
+def _between_chords(shape: RoofShape, lo: float, hi: float, bottom: float) -> Polygon:
+    """Give what lies over the bottom chord and under the top ones; at the eaves it may end in a point."""
+    tops = [(u, shape.underside(u)) for u in shape.profile(lo, hi)]
+    foot = min(bottom, *(z for _, z in tops)) - 1.0
+    under = Polygon([(lo, foot), (hi, foot), *reversed(tops)])
+    parts = _parts(under.intersection(box(lo, bottom, hi, max(bottom, *(z for _, z in tops)) + 1.0)))
+    return max(parts, key=lambda p: p.area, default=Polygon())
+
+
+def truss_webs(house: House, shape: RoofShape) -> list[Polygon]:
+    """Lay a king post and two diagonals between the chords of one truss, as outlines in (u, z).
+
+    The scene does not say how they run. Where the ridge is not over the kitchen there are none, and a low truss has
+    no diagonals.
+    """
+    bottom = shape.base
+    across = 2 * (1 - shape.axis)
+    room = _between_chords(shape, house.core[across], house.core[across + 1], bottom)
+    if shape.ridge_u is None or room.area < 1.0:
         return []
     ridge, top = shape.ridge_u, shape.underside(shape.ridge_u)
     lo, _, hi, _ = room.bounds

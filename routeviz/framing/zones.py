@@ -79,6 +79,8 @@ def _ceiling_zones(house: House, shape: RoofShape | None) -> list[Zone]:
         concrete = Box((x0, y0, top), (x1, y1, house.joist_top))
         found.append(Zone("slab", "concrete ceiling", Passage.CLOSED, concrete))
     layout = house.scene.ceiling.joists
+    if not found or found[0].passage is Passage.CLOSED:
+        return found  # concrete right over the room: nothing hangs under it that could make bays
     if layout is not None:
         axis = joist_axis(layout)
         ordered = sorted(joist_slots(house, layout), key=lambda s: s.lo)

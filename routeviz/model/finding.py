@@ -107,3 +107,9 @@ class Finding:
     remedy: str = ""
     waived: str = ""  # the reason, when a waiver answers for it
     ruling: MemberRuling | None = None  # what may be done to the member that it is about
+    wish: str = ""  # what is wished, where the title names what is wrong
+
+    @property
+    def asked(self) -> str:
+        """Give what was looked at, in words that do not tell how it came out."""
+        return self.wish or self.title

@@ -58,6 +58,7 @@ class Step:
     among: tuple[Said, ...]  # codes of findings that are listed beside them
     reveal: Said | None
     holds: tuple[Said, ...]  # conditions on the plan that the step's words lean on
+    on_screen: Said | None = None  # said after `say` on the page alone: where to press, how to look round
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,6 +118,7 @@ class ToldStep:
     candidates: tuple[Candidate, ...]
     reveal: str
     covered: bool  # whether the findings are hidden until the question is answered
+    on_screen: str = ""  # for the page alone
 
     @property
     def asks(self) -> bool:

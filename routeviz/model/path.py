@@ -88,6 +88,16 @@ class WhyNot:
     points: tuple[Vec3, ...] = ()  # of the nearest such route, at the place that frees it
     crossing: tuple[Blocker, ...] = ()  # the fewest members to be cut for it where the hood stands; none: no use
 
+    @property
+    def told(self) -> tuple[Blocker, ...]:
+        """Give the blockers in the order of telling: a closed place first where no shift of the hood gets past it.
+
+        Cutting a member in front of it would be no use.
+        """
+        if self.verified and self.shift_in is not None:
+            return self.blockers
+        return tuple(sorted(self.blockers, key=lambda b: b.kind != "zone"))
+
 
 @dataclass(frozen=True, slots=True)
 class SearchFacts:

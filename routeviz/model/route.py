@@ -167,6 +167,11 @@ class Route:
     words: str = ""  # the way and the exit in words
     allowances: tuple[Allowance, ...] = ()  # of what is near, the least room first
 
+    @property
+    def capped(self) -> bool:
+        """Whether a cap closes it; a duct that was found as built may just end."""
+        return any(part.kind is PartKind.CAP for part in self.parts)
+
 
 _SAME_WAY = 1e-6  # directions that differ by less are one
 _LEVEL = 0.01  # rise over length of what counts as level

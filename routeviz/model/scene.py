@@ -58,6 +58,7 @@ from routeviz.model.kinds import (
 )
 
 __all__ = [
+    "MARKED",
     "Above",
     "AboveKind",
     "AsBuilt",
@@ -218,6 +219,9 @@ class Site:
     snow_in: float | None = None
 
 
+MARKED = "marked as guessed in the scene file"
+
+
 @dataclass(frozen=True, slots=True)
 class Assumption:
     """A number nobody measured: which field, what was taken, and why."""
@@ -225,6 +229,11 @@ class Assumption:
     field: str
     value: str
     reason: str
+
+    @property
+    def marked(self) -> bool:
+        """Whether the scene file itself lists the field as guessed."""
+        return self.reason == MARKED
 
 
 @dataclass(frozen=True, slots=True)

@@ -117,17 +117,6 @@ def obstacle_box(thing: Obstacle) -> Box:
                (thing.left_in + thing.width_in, -thing.out_in, thing.bottom_in + thing.height_in))  # fmt: skip
 
 
-def tolerance_in(kind: SolidKind, given: Tolerances) -> float:
-    """Give how far a solid of this kind may be off [in], by the scene's own statement."""
-    if kind in JOIST_KINDS:
-        return given.joists_in
-    if kind in RAFTER_KINDS:
-        return given.rafters_in
-    if kind in STUD_KINDS:
-        return given.studs_in
-    return given.openings_in if kind in OPENING_KINDS else given.other_in
-
-
 class Crossing(StrEnum):
     """How a duct may meet a solid."""
 
@@ -171,6 +160,21 @@ class Solid:
     protected: bool = False
     wall: str = ""  # the wall it is a part of, in words, gable and upper storey included: "the wall behind"
     rated: bool = False  # whether that wall is fire-rated
+
+
+def tolerance_in(solid: Solid, given: Tolerances) -> float:
+    """Give how far a solid may be off [in], by the scene's own statement.
+
+    Where a scene lists members decides, not what they are called: bottom chords and strips that are the ceiling's
+    joists were measured with the joists, strips on a wall with its studs.
+    """
+    if solid.origin == "ceiling.joists" or solid.kind in JOIST_KINDS:
+        return given.joists_in
+    if solid.kind in RAFTER_KINDS:
+        return given.rafters_in
+    if solid.kind in STUD_KINDS or solid.origin.endswith(".studs"):
+        return given.studs_in
+    return given.openings_in if solid.kind in OPENING_KINDS else given.other_in
 
 
 class Passage(StrEnum):

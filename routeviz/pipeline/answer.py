@@ -72,12 +72,12 @@ def _blocked(scene: Scene, paths: Paths) -> str:
         return f"Gave up at the stated limit of {paths.facts.elbow_limit} elbows: none was found, none is excluded."
     if paths.outcome is Outcome.BAD_START:
         told = _told(paths)
-        return f"The hood's outlet itself is blocked{f' by {told.blockers[0].label}' if told else ''}: no duct can start there."
+        return f"The hood's outlet itself is blocked{f' by {told.told[0].label}' if told else ''}: no duct can start there."
     told = _told(paths)
     if told is None:
         return f"None exists: no way out with {paths.facts.elbow_limit} elbows or fewer."
     fix = f" {_shifted(told, scene)}." if told.shift_in is not None and told.verified else ""
-    return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {_met(told.blockers[0], scene)}.{fix}"
+    return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {_met(told.told[0], scene)}.{fix}"
 
 
 def _met(met: Blocker, scene: Scene) -> str:
@@ -106,7 +106,7 @@ def _told(paths: Paths) -> WhyNot | None:
     return min(
         whys,
         key=lambda w: (
-            any(b.kind == "zone" for b in w.blockers),
+            w.told[0].kind == "zone",
             not w.verified,
             math.inf if w.shift_in is None else abs(w.shift_in),
         ),
@@ -202,10 +202,9 @@ def _reason(scene: Scene, why: WhyNot, members: Sequence[MemberRuling]) -> str:
         return f"{_hung(scene, why.lift_in)} and it goes {why.wanted}."
     if not why.blockers:
         return f"Not {why.wanted}: no place along the wall near by allows it." if why.elbows else ""
-    closed = next((b for b in why.blockers if b.kind == "zone"), None)
-    if closed is not None:
-        return f"Not {why.wanted}: {_met(closed, scene)}."
-    first = why.blockers[0]
+    first = why.told[0]
+    if first.kind == "zone":
+        return f"Not {why.wanted}: {_met(first, scene)}."
     text = f"Not {why.wanted}: {_met(first, scene)}."
     if why.shift_in is not None and why.verified:
         text += f" {_shifted(why, scene)}"

@@ -121,8 +121,9 @@ def _words(plan: Plan, everywhere: Collection[str]) -> str:
     if plan.verdict is Verdict.NO_PLACE:
         return "no place for the hood"
     if plan.best is None:
-        blockers = [b.label for w in plan.paths.why_not for b in w.blockers if b.kind != "zone"]
-        return f"blocked by {blockers[0]}" if blockers else "blocked"
+        first = [w.told[0] for w in plan.paths.why_not if w.blockers]
+        named = [b.label for b in sorted(first, key=lambda b: b.kind == "zone") if b.id]
+        return f"blocked by {named[0]}" if named else "blocked"
     route = plan.best.route
     way = f"{route.words}, {elbows_text(route.elbows)}{', boxed in the room' if route.boxed_in > 0 else ''}"
     broken = [f.title for f in plan.must_broken if f.code not in everywhere]

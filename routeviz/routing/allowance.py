@@ -92,7 +92,7 @@ def allowances(route: Route, frame: Frame, scene: Scene) -> tuple[Allowance, ...
         if least is not None:
             travel, axis, sign, part = least
             found.append(
-                Allowance(solid.id, solid.label, axis, sign, travel, tolerance_in(solid.kind, scene.tolerances), part)
+                Allowance(solid.id, solid.label, axis, sign, travel, tolerance_in(solid, scene.tolerances), part)
             )
     return tuple(sorted(found, key=lambda a: (round(a.travel_in - a.tolerance_in, 6), a.solid)))
 

@@ -43,12 +43,25 @@ class Named(Protocol):
         """Give the rule's title."""
         ...
 
+    @property
+    def fault(self) -> str:
+        """Give the title of what breaks the rule; empty where the title serves for both."""
+        ...
+
 
 def _state(code: str, margin: float, unit: str) -> State:
     if margin < -EPSILON_IN:
         return State.BROKEN
     amount = close_amount(code, unit)
     return State.CLOSE if margin < amount - EPSILON_IN else State.FINE
+
+
+def _titled(rule: Named, title: str, state: State) -> tuple[str, str]:
+    """Give a finding's title and, where it is broken and named by what is wrong, what was wished."""
+    title = title or rule.title
+    if state is State.BROKEN and rule.fault and title.startswith(rule.title):
+        return rule.fault + title.removeprefix(rule.title), title
+    return title, ""
 
 
 def _remedy(state: State, remedy: str, unit: str) -> str:
@@ -63,9 +76,10 @@ def _finding(
     place: Vec3 | None, detail: str, remedy: str, title: str, must: bool | None, ruling: MemberRuling | None,
 ) -> Finding:  # fmt: skip
     state = _state(rule.code, margin, limit.unit)
+    named, wish = _titled(rule, title, state)
     return Finding(
         code=rule.code,
-        title=title or rule.title,
+        title=named,
         state=state,
         must=limit.must if must is None else must,
         measured=measured,
@@ -80,6 +94,7 @@ def _finding(
         detail=detail or limit.note,
         remedy=_remedy(state, remedy, limit.unit),
         ruling=ruling,
+        wish=wish,
     )
 
 
@@ -141,10 +156,12 @@ def yes_or_no(
     detail: str = "", remedy: str = "", title: str = "", must: bool | None = None, ruling: MemberRuling | None = None,
 ) -> Finding:  # fmt: skip
     """Give the finding on something that is so or is not."""
+    state = State.FINE if holds else State.BROKEN
+    named, wish = _titled(rule, title, state)
     return Finding(
-        rule.code, title or rule.title, State.FINE if holds else State.BROKEN, limit.must if must is None else must,
+        rule.code, named, state, limit.must if must is None else must,
         None, "", None, None, "", limit.source, limit.source_text, tuple(where), place, detail or limit.note,
-        "" if holds else remedy, ruling=ruling,
+        "" if holds else remedy, ruling=ruling, wish=wish,
     )  # fmt: skip
 
 

@@ -47,6 +47,9 @@ class Scope(StrEnum):
 class Rule:
     """One rule with its explanation and its examples.
 
+    A broken finding bears `fault` in place of `title` where the rule has one: "No backdraft damper". A title that a rule
+    lengthens (``f"{rule.title}: {thing}"``) is turned likewise.
+
     `passing` and `failing` build a small situation; `passing_words` and `failing_words` say what it is. A rule that
     only reminds has `fails_as` "not checked".
     """
@@ -67,6 +70,7 @@ class Rule:
     failing: Callable[[], Context]
     fails_as: State = State.BROKEN
     judge_route: Callable[[Context, Rule], Iterable[Finding]] | None = None  # what a rule on the scene adds for a route
+    fault: str = ""  # names what is wrong, where the title names what is wished
     tables: tuple[str, ...] = ()  # groups of the member table whose numbers it uses
 
     @property

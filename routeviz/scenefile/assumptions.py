@@ -9,7 +9,7 @@ from typing import Any
 from pydantic import BaseModel  # noqa: TID251 - this is the door
 from pydantic.fields import FieldInfo  # noqa: TID251 - this is the door
 
-from routeviz.model.scene import Assumption, SectionSize
+from routeviz.model.scene import MARKED, Assumption, SectionSize
 from routeviz.scenefile.document import Document
 from routeviz.scenefile.fields import Length, Quantity, Reader, literal
 from routeviz.scenefile.house import LayerTable
@@ -51,6 +51,12 @@ class Taken:
         """Write down one value that was taken."""
         field = write_path(where, self._raw)
         self._found.setdefault(field, Assumption(field, value, reason))
+
+    def left_out(self, where: Path, value: str, reason: str) -> None:
+        """Write down that a table was not used; what was noted inside it no longer matters."""
+        inside = f"{write_path(where, self._raw)}."
+        self._found = {field: found for field, found in self._found.items() if not field.startswith(inside)}
+        self.note(where, value, reason)
 
     def length(self, length_in: float) -> str:
         """Write a length in the scene's measures."""
@@ -114,7 +120,7 @@ class Taken:
         for text in self._document.assumed:
             path = read_path(text, self._raw)
             if path is not None:
-                self.note(path, self._value_at(path), "marked as guessed in the scene file")
+                self.note(path, self._value_at(path), MARKED)
 
     def _value_at(self, path: Path) -> str:
         here: Any = self._document
@@ -131,4 +137,6 @@ class Taken:
             return "the whole table" if here is not None else "as written"
         if isinstance(here, tuple) and all(isinstance(v, float) for v in here):
             return ", ".join(self.length(v) for v in here)
+        if isinstance(here, float) and path[-2:-1] == ("at",):  # one centre of a list
+            return self.length(here)
         return self._show(info, here) if info else "as written"

@@ -81,7 +81,7 @@ def build(document: Document, raw: dict[str, Any], file: str) -> Scene:
         walls=_walls(document, taken),
         ceiling=_ceiling(document, taken),
         above=_above(document, taken),
-        roof=_roof(document.roof, document, taken) if document.roof else None,
+        roof=_roof_over(document, taken),
         spaces=tuple(_space(s, ("spaces", n), document, taken) for n, s in enumerate(document.spaces)),
         obstacles=tuple(_obstacle(o) for o in document.obstacles),
         cooktop=_cooktop(document),
@@ -214,6 +214,18 @@ def _above(document: Document, taken: Taken) -> Above:
         taken.note(("above", "storey_height"), taken.length(height), "nothing said; a usual storey")
     floor = _layers_or(table.floor, (Layer("plywood subfloor", 0.75),), ("above", "floor"), taken)
     return Above(table.kind, height, floor)
+
+
+def _roof_over(document: Document, taken: Taken) -> Roof | None:
+    """Give the roof; None without one, and under a flat on concrete, where the file may keep what it said of one."""
+    if document.roof is None:
+        return None
+    if document.above.kind is AboveKind.SLAB:
+        taken.left_out(
+            ("roof",), "left out", "a flat or floor lies on the concrete, and no duct gets through that to a roof"
+        )
+        return None
+    return _roof(document.roof, document, taken)
 
 
 def _roof(table: RoofTable, document: Document, taken: Taken) -> Roof:

@@ -91,7 +91,7 @@ class TolerancesTable(Table):
     """How far each measured group may be off; left out: taken as exact."""
 
     studs: Gap = taken(0.0, "taken as exact", "studs", "1/2 in")
-    joists: Gap = taken(0.0, "taken as exact", "joists", "1/2 in")
+    joists: Gap = taken(0.0, "taken as exact", "the ceiling's joists, or the chords in their place", "1/2 in")
     rafters: Gap = taken(0.0, "taken as exact", "rafters or trusses", "1/2 in")
     openings: Gap = taken(0.0, "taken as exact", "windows and doors", "1/4 in")
     other: Gap = taken(0.0, "taken as exact", "everything else", "1/4 in")

@@ -57,6 +57,9 @@ class StepTable(Table):
 
     title: _Said = asked("a few words over the step", "Look up")
     say: _Said = asked("what is said; {elbows} and the like are filled in from the plan", "The duct has {elbows}.")
+    on_screen: _Said | None = optional(
+        "what is said after that on the page alone, not on paper", "Walk round with the buttons."
+    )
     plan: Annotated[str, Words()] = optional("the name of the plan that is shown; left out: the first", "mended", "")
     view: Annotated[str, Choice(VIEWS)] = optional("where to stand", "ceiling", "room")
     show: tuple[_Said, ...] = optional("what to point at: ids of members or parts, codes, or names", ["joist-4"], ())
@@ -201,7 +204,7 @@ class _Builder:
             view=table.view, show=self.each(table.show, *here, "show"), away=table.away,
             ask=self.maybe(table.ask, *here, "ask"), choices=choices, find=table.find,
             among=self.each(table.among, *here, "among"), reveal=self.maybe(table.reveal, *here, "reveal"),
-            holds=self.each(table.holds, *here, "holds"),
+            holds=self.each(table.holds, *here, "holds"), on_screen=self.maybe(table.on_screen, *here, "on_screen"),
         )  # fmt: skip
 
     def _question(self, at: Said, table: StepTable) -> None:

@@ -202,7 +202,8 @@ def _meets(placed: _Placed, x: int) -> tuple[Blocker, ...]:
     found.sort(key=lambda b: (b.kind == "zone", b.at[2] if way.wanted == "straight up" else b.at[1], b.id))
     if not found and not _leaves(way, x):
         found += list(_kept_out(way, x))
-    return tuple(found[:_MOST_BLOCKERS])
+    closed = [b for b in found[_MOST_BLOCKERS:] if b.kind == "zone"]  # behind however many members, it is what decides
+    return (*found[: _MOST_BLOCKERS - len(closed[:1])], *closed[:1])
 
 
 def _kept_out(way: _Way, x: int) -> Iterator[Blocker]:

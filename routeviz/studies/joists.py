@@ -106,7 +106,7 @@ def joist_preview(scene: Scene, marks_in: tuple[float, ...], *, offset: bool = F
         middle_in=None if along or not up else up[0].middle_in,
         opening=_openings(settled, frame, profile, up),
         notes=tuple(_notes(marks_in, spacing, centres, scene)),
-        changes=_changes(centres, scene),
+        changes=_changes(marks_in, centres, scene),
     )
     return _with_offset(found, changed) if offset and up else found
 
@@ -159,8 +159,7 @@ def _joists(frame: Frame, marks: tuple[float, ...], *, along: bool) -> tuple[Joi
         low, high = (-box.hi[1], -box.lo[1]) if along else (box.lo[0], box.hi[0])
         centre, number = (low + high) / 2, solid.member.number
         if number and number not in found:
-            measured = any(abs(centre - mark) < 0.02 for mark in marks)
-            found[number] = JoistAt(number, centre, low, high, measured)
+            found[number] = JoistAt(number, centre, low, high, _is_mark(centre, marks))
     return tuple(sorted(found.values(), key=lambda j: j.centre_in))
 
 
@@ -208,12 +207,23 @@ def _notes(marks: tuple[float, ...], spacing: float, centres: tuple[float, ...],
     return notes
 
 
-def _changes(centres: tuple[float, ...], scene: Scene) -> tuple[tuple[str, object], ...]:
-    """Give the fields that put the joists into the scene file; first and spacing give way to the list."""
+def _changes(marks: tuple[float, ...], centres: tuple[float, ...], scene: Scene) -> tuple[tuple[str, object], ...]:
+    """Give the fields that put the joists into the scene file; first and spacing give way to the list.
+
+    What was only carried on is marked as guessed, one centre at a time.
+    """
     listed = [length_text(c, metric=scene.metric) for c in centres]
-    gone = [("ceiling.joists.first", None), ("ceiling.joists.spacing", None), ("ceiling.joists.missing", None),
-            ("ceiling.joists.doubled", None)]  # fmt: skip
-    return (("ceiling.joists.at", listed), *gone)
+    gone = [f"ceiling.joists.{key}" for key in ("first", "spacing", "missing", "doubled")]
+    said = [a.field for a in scene.assumptions if a.marked]
+    kept = [place for place in said if not f"{place}.".startswith(tuple(f"{g}." for g in (*gone, "ceiling.joists.at")))]
+    carried = [f"ceiling.joists.at.{n}" for n, c in enumerate(centres, 1) if not _is_mark(c, marks)]
+    guessed = [*kept, *carried] or None
+    told: list[tuple[str, object]] = [] if guessed is None and not said else [("assumed", guessed)]
+    return (("ceiling.joists.at", listed), *((place, None) for place in gone), *told)
+
+
+def _is_mark(centre: float, marks: tuple[float, ...]) -> bool:
+    return any(abs(centre - mark) < 0.02 for mark in marks)
 
 
 def _with_offset(found: JoistPreview, changed: Scene) -> JoistPreview:

@@ -59,7 +59,7 @@ def _sleeves(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, 
 
 def _siding(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     """A mounting block, and channel round it, where a wall cap sits on siding."""
-    if route.termination.kind is FaceKind.ROOF or not any(p.kind is PartKind.CAP for p in route.parts):
+    if route.termination.kind is FaceKind.ROOF or not route.capped:
         return []
     for crossing in route.penetrations:
         solid = frame.solid(crossing.solid)

@@ -76,7 +76,7 @@ def past_end_in(route: Route, scene: Scene, frame: Frame) -> float:
 
     Into a wall cap: how far the cap takes the duct. On a roof: the rest of the stub, or of what the cap takes.
     """
-    if not any(p.kind is PartKind.CAP for p in route.parts):
+    if not route.capped:
         return 0.0
     taken = scene.cap.overlap_in
     if taken is None:

@@ -116,7 +116,7 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
         slack_in=slack,
         changes_at=f"{change} than {length_text(limit, metric=scene.metric)}",
         ids=(solid.id, near.part),
-        tolerance_in=tolerance_in(solid.kind, scene.tolerances),
+        tolerance_in=tolerance_in(solid, scene.tolerances),
         assumed_only=_assumed(solid, scene),
     )
 
@@ -140,10 +140,18 @@ def _as_measured(axis: int, sign: int, edge: float, slack: float) -> tuple[float
 
 
 def _assumed(solid: Solid, scene: Scene) -> bool:
-    """Whether the scene field that the solid comes from, or one inside it, was assumed."""
+    """Whether the scene field that the solid comes from, or one inside it, was assumed.
+
+    A guessed centre in a list of centres concerns the one member that stands there.
+    """
     origin = solid.origin
+    at = f"{origin}.at."
+    own = f"{at}{solid.member.number}" if solid.member is not None else at
     return bool(origin) and any(
-        a.field == origin or a.field.startswith(f"{origin}.") or origin.startswith(f"{a.field}.")
+        a.field == own
+        or a.field == origin
+        or (a.field.startswith(f"{origin}.") and not a.field.startswith(at))
+        or origin.startswith(f"{a.field}.")
         for a in scene.assumptions
     )
 

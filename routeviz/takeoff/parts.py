@@ -6,7 +6,7 @@ import math
 from collections import Counter
 
 from routeviz.catalog import table
-from routeviz.model.finding import Finding
+from routeviz.model.finding import Finding, State
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import FaceKind, Frame
@@ -20,6 +20,8 @@ from routeviz.units import MM_PER_IN, length_text
 
 __all__ = ["buy_list", "girth_in", "screws_at"]
 
+_WANT_A_CAP = frozenset({"DCT-DAMPER", "TRM-CAP", "TRM-OUTDOORS"})  # a run without one breaks these for want of it
+
 
 def buy_list(
     route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...],
@@ -27,7 +29,8 @@ def buy_list(
 ) -> tuple[BuyLine, ...]:  # fmt: skip
     """Give the whole list: duct, fittings, joints and hangers, the house, the hood's fixings."""
     lines = _stock(cuts, plans, scene)
-    lines += _fittings(route, scene)
+    broken = frozenset(f.code for f in findings if f.state is State.BROKEN and not f.waived)
+    lines += _fittings(route, scene, broken)
     lines += _joints(route, scene, frame)
     lines += _hangers(route, scene)
     lines += building_lines(route, scene, frame, findings)
@@ -69,7 +72,8 @@ def _stock(cuts: tuple[Cut, ...], plans: tuple[StockPlan, ...], scene: Scene) ->
     return lines
 
 
-def _fittings(route: Route, scene: Scene) -> list[BuyLine]:
+def _fittings(route: Route, scene: Scene, broken: frozenset[str]) -> list[BuyLine]:
+    """Give elbows, transitions and the cap; of a run as built, what mends it in place of what must go."""
     lines: list[BuyLine] = []
     elbows = [p for p in route.parts if p.kind is PartKind.ELBOW]
     wanted = Counter(_elbow_key(p, scene) for p in elbows)
@@ -84,14 +88,33 @@ def _fittings(route: Route, scene: Scene) -> list[BuyLine]:
             lines.append(BuyLine("transition", size, 1, "each", f"{length} long", (part.id,)))
         elif part.kind is PartKind.FLEX:
             count, unit = running(part.length_in, metric=scene.metric)
-            lines.append(BuyLine("flexible duct", section_text(part.section, metric=scene.metric), count, unit,
-                                 "as found; smooth rigid duct is wanted here", (part.id,)))  # fmt: skip
+            size = section_text(part.section, metric=scene.metric)
+            if "DCT-SMOOTH" in broken:
+                lines.append(
+                    BuyLine(
+                        f"duct, {_rigid(scene)}", size, count, unit, "smooth, in place of the flexible duct", (part.id,)
+                    )
+                )
+            else:
+                lines.append(
+                    BuyLine(
+                        "flexible duct", size, count, unit, "as found; smooth rigid duct is better here", (part.id,)
+                    )
+                )
         elif part.kind is PartKind.DAMPER:
             size = section_text(part.section, metric=scene.metric)
             lines.append(BuyLine("backdraft damper", size, 1, "each", "in line", (part.id,)))
         elif part.kind is PartKind.CAP:
-            lines += _cap(part, route, scene)
+            lines += _cap(part, route, scene, mended="DCT-DAMPER" in broken)
+    if not route.capped and broken & _WANT_A_CAP:
+        lines += _cap(route.parts[-1], route, scene, mended=True)
     return lines
+
+
+def _rigid(scene: Scene) -> str:
+    """Give the metal that a rigid piece is made of: that of the run as built, unless that is the hose itself."""
+    own = scene.as_built.material if scene.as_built is not None else ""
+    return own if own and "flex" not in own.lower() else scene.duct.material
 
 
 def _elbow_key(part: Part, scene: Scene) -> tuple[str, str, str]:
@@ -125,15 +148,27 @@ def _turned(part: Part, route: Route) -> str:
     return f", the wide side {'up the slope' if (abs(part.wide[0]) > 0.5) is up else 'along the eave'}"
 
 
-def _cap(part: Part, route: Route, scene: Scene) -> list[BuyLine]:
+def _cap(part: Part, route: Route, scene: Scene, *, mended: bool) -> list[BuyLine]:
+    """Give the cap with what seals it; `mended` says that it brings the damper that the run lacks."""
     size = section_text(part.section, metric=scene.metric)
     inline = any(p.kind is PartKind.DAMPER for p in route.parts)
-    damper = "with backdraft damper" if scene.cap.damper and not inline else "no damper of its own"
+    damper = "with backdraft damper" if (scene.cap.damper or mended) and not inline else "no damper of its own"
     if route.termination.kind is FaceKind.ROOF:
         pitch = f"for a roof of {scene.roof.pitch * 12:g} in 12{_turned(part, route)}" if scene.roof else ""
         return [
             BuyLine(f"roof cap {damper}", size, 1, "each", "no screen", (part.id,)),
             BuyLine("roof flashing", size, 1, "each", pitch),
+        ]
+    if route.termination.kind is None:  # it ends inside the house: where it is carried out to is not known yet
+        return [
+            BuyLine(
+                f"roof or wall cap {damper}",
+                size,
+                1,
+                "each",
+                "no screen; after the way outdoors is planned",
+                (part.id,),
+            )
         ]
     return [
         BuyLine(f"wall cap {damper}", size, 1, "each", "no screen; the flap must swing free", (part.id,)),

@@ -27,7 +27,7 @@ __all__ = ["closing_steps", "duct_steps", "end_steps", "hood_steps"]
 
 def duct_steps(route: Route, frame: Frame, fall: str = "") -> list[Step]:
     """Give the laying of the duct, from cutting to the cap; `fall` is what its level run falls by, in words."""
-    has_cap = any(p.kind is PartKind.CAP for p in route.parts)
+    has_cap = route.capped
     elbows = ", set the elbows to their angles" if any(p.kind is PartKind.ELBOW for p in route.parts) else ""
     slope = f" Let the level run fall towards the cap, {fall} over its length." if fall else ""
     steps = [
@@ -175,7 +175,7 @@ def end_steps(route: Route, scene: Scene, findings: tuple[Finding, ...]) -> list
     spill = ""
     if scene.rules.open_flue_appliance or scene.rules.open_flue_appliance is None:
         spill = " With any open-flue appliance burning, doors and windows shut: check that its flue does not spill."
-    capped = any(p.kind is PartKind.CAP for p in route.parts)
+    capped = route.capped
     damper = "the cap's damper" if capped else "the damper at the duct's end"
     text = f"Power on. Run every speed: {damper} opens fully and shuts after.{spill}"
     if needs_makeup(scene, findings):

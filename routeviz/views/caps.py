@@ -154,7 +154,7 @@ def _wall_cap(plan: Plan, route: Route) -> list[Mesh]:
 def cap_pieces(plan: Plan, route: Route) -> list[Piece]:
     """Give the cap of a route; nothing when it does not end at an outer face."""
     kind = route.termination.kind
-    if kind is None or not any(p.kind is PartKind.CAP for p in route.parts):
+    if kind is None or not route.capped:
         return []
     meshes = _roof_cap(plan, route, _face(plan, route)) if kind is FaceKind.ROOF else _wall_cap(plan, route)
     return [

@@ -124,9 +124,8 @@ def notes(plan: Plan) -> tuple[Note, ...]:
     if best is not None:
         route = best.route
         length = length_text(route.length_in, metric=metric, long=True)
-        found.append(
-            Note(route_title(route, metric=metric), f"{length} from hood to cap", _duct_anchors(route), EVERYWHERE)
-        )
+        reach = f"{length} from hood to {'cap' if route.capped else 'its end'}"
+        found.append(Note(route_title(route, metric=metric), reach, _duct_anchors(route), EVERYWHERE))
         found += _near_notes(plan, route)
         kind = route.termination.kind
         if kind is not None:
@@ -134,7 +133,7 @@ def notes(plan: Plan) -> tuple[Note, ...]:
             top = (x, y, cap_top(plan, route) - 2.5) if kind is FaceKind.ROOF else (x, y + 3, z)
             found.append(
                 Note(
-                    f"Cap on {route.termination.label}",
+                    f"{'Cap on' if route.capped else 'Open end at'} {route.termination.label}",
                     _cap_words(plan, route),
                     (top,),
                     frozenset({"outside", "room"} if kind is FaceKind.ROOF else {"outside"}),

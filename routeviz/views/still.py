@@ -6,7 +6,7 @@ import math
 import os
 import re
 import textwrap
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -21,7 +21,7 @@ from routeviz.views.lettering import Placed, Tag, arrange
 from routeviz.views.palette import BAR, BAR_INK, CLOSE, INK, INK_SOFT, LINE, LINE_STRONG, PAPER, PLASTER, TEAL
 from routeviz.views.parts import Layer
 from routeviz.views.stage import Stage
-from routeviz.views.viewpoints import NAMES, Camera, Viewport, camera, hidden_by_hood, project
+from routeviz.views.viewpoints import Camera, Viewport, camera, hidden_by_hood, project, viewpoint_words
 
 if TYPE_CHECKING:
     from routeviz.views.rendering import Shot
@@ -270,7 +270,9 @@ def _foot(sheet: _Sheet, stage: Stage, viewpoint: str, width: float, height: flo
     y = height - FOOT_PX / 2
     bold, plain = fonts.text_bold(15 * s, name), fonts.text(15 * s)
     left = width - 3 * MARGIN_PX - sheet.length(_CAUTION, plain)
-    words = next((w for w in (f"{name}, {NAMES[viewpoint]}", name) if sheet.length(w, bold) <= left), "")
+    words = next(
+        (w for w in (f"{name}, {viewpoint_words(stage.plan, viewpoint)}", name) if sheet.length(w, bold) <= left), ""
+    )
     sheet.write(MARGIN_PX, y, words, bold, INK, anchor="lm")
     sheet.write(width - MARGIN_PX, y, _CAUTION, plain, INK_SOFT, anchor="rm")
 
@@ -317,6 +319,24 @@ def _dimensions(sheet: _Sheet, stage: Stage, view: Camera, viewpoint: str, size:
         sheet.write(x, y - 13, words, font, INK, anchor="mm", halo=3)
 
 
+def _tags(
+    sheet: _Sheet, labels: Sequence[Label], view: Camera, shot: Shot, viewpoint: str, size: tuple[int, int]
+) -> Iterator[Tag]:
+    """Give the labels that this view shows, each with where its leader ends.
+
+    The room shows every finding. Elsewhere a label without a leader would stand beside something that it does not
+    speak of, and is left out.
+    """
+    width, height = size
+    for key, label in enumerate(labels):
+        at, seen = _seen(label.anchors, view, shot, width / height)
+        anchor = None if at is None else (at[0] * width, at[1] * height)
+        if anchor is not None and not BAND_PX + 4 < anchor[1] < height - FOOT_PX - 4:
+            anchor = None
+        if (seen and anchor is not None) or (label.number and viewpoint == "room"):
+            yield Tag(key, *_measure(sheet, label), anchor)
+
+
 def compose(
     stage: Stage, shot: Shot, view: Camera, viewpoint: str, size: tuple[int, int], *, scale: int
 ) -> Image.Image:
@@ -324,19 +344,10 @@ def compose(
     image = Image.fromarray(shot.pixels)
     sheet = _Sheet(image, scale)
     width, height = size
-    aspect = width / height
     _numbers(sheet, stage, view, shot, size)
     _dimensions(sheet, stage, view, viewpoint, size)
     labels = _labels(stage, viewpoint)
-    tags = []
-    for key, label in enumerate(labels):
-        at, seen = _seen(label.anchors, view, shot, aspect)
-        if not seen and not (label.number and viewpoint == "room"):
-            continue
-        anchor = None if at is None else (at[0] * width, at[1] * height)
-        if anchor is not None and not BAND_PX + 4 < anchor[1] < height - FOOT_PX - 4:
-            anchor = None
-        tags.append(Tag(key, *_measure(sheet, label), anchor))
+    tags = list(_tags(sheet, labels, view, shot, viewpoint, size))
     placed = arrange(tags, width=width, top=BAND_PX + 14, bottom=height - FOOT_PX - 12, margin=MARGIN_PX, gap=GAP_PX)
     for spot in placed:
         _draw_label(sheet, labels[spot.tag.key], spot)

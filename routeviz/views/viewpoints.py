@@ -14,7 +14,7 @@ from routeviz.views.caps import cap_top
 from routeviz.views.furnishing import hood_bottom
 from routeviz.views.house import CutAway
 
-__all__ = ["NAMES", "Camera", "Viewport", "camera", "hidden_by_hood", "project"]
+__all__ = ["NAMES", "Camera", "Viewport", "camera", "hidden_by_hood", "project", "viewpoint_words"]
 
 Array = npt.NDArray[np.float64]
 
@@ -46,6 +46,14 @@ class Viewport:
     top: float = 0.0
     right: float = 1.0
     bottom: float = 1.0
+
+
+def viewpoint_words(plan: Plan, viewpoint: str) -> str:
+    """Say where a named camera stands; nobody stands at a cap that is not there."""
+    best = plan.best
+    if viewpoint != "outside" or best is None or best.route.capped:
+        return NAMES[viewpoint]
+    return "outside" if best.route.termination.kind is None else "outside at the open end"
 
 
 def _basis(eye: Array, target: Array, up: Array) -> tuple[Array, Array, Array]:

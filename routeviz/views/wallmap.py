@@ -149,7 +149,7 @@ def line_json(line: Centreline, *, hood_x: float, hood_z: float) -> dict[str, An
 def _why_json(why: WhyNot) -> dict[str, Any]:
     return {
         "wanted": why.wanted,
-        "blockers": [[b.id, b.label, _r(b.overlap_in), *(_r(v, 2) for v in b.at), b.kind] for b in why.blockers],
+        "blockers": [[b.id, b.label, _r(b.overlap_in), *(_r(v, 2) for v in b.at), b.kind] for b in why.told],
         "shift": None if why.shift_in is None else _r(why.shift_in),
         "other": None if why.shift_other_in is None else _r(why.shift_other_in),
         "middle": None if why.middle_in is None else _r(why.middle_in),

@@ -12,6 +12,7 @@ from pypdf import PdfReader
 
 from routeviz.drawings import faults
 from routeviz.drawings.lesson_sheets import lesson_pdf, lesson_sheets
+from routeviz.drawings.primitives import Text
 from routeviz.errors import MissingPartError
 from routeviz.views import gl, lessons, motion
 from routeviz.views import stage as stages
@@ -50,6 +51,19 @@ def test_the_sheets_hold_every_step_and_tell_the_answers_last(tmp_path, paper):
         for choice in step.choices:
             assert (words(choice.because) in answers) == choice.right
             assert not choice.because or words(choice.because) not in " ".join(texts[: len(lesson.steps)])
+
+
+def test_what_is_pressed_on_a_page_is_not_printed():
+    _, plans, lesson, bare = told("find-the-five-faults")
+    assert [s.on_screen for s in lesson.steps if s.on_screen] == [
+        "Walk round with the buttons under the picture before you go on."
+    ]
+    printed = " ".join(
+        i.text for page in lesson_sheets(lesson, plans[""], ()) for i in page.items if isinstance(i, Text)
+    )
+    assert "Five things are" in printed
+    assert "buttons" not in printed
+    assert "buttons under the picture" in lessons.compose(lesson, bare)
 
 
 def test_the_same_lesson_gives_the_same_bytes(tmp_path):

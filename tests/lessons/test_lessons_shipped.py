@@ -49,6 +49,59 @@ def test_a_step_before_the_faults_are_found_tells_none_of_them(name):
     assert all(step.covered for step in lesson.steps[: last + 1])
 
 
+@pytest.mark.parametrize("name", SHELF)
+def test_a_plan_is_covered_as_long_as_something_is_asked_about_it(name):
+    _, plans, lesson, _ = told(name)
+    for n, asking in enumerate(lesson.steps):
+        if asking.asks:
+            assert asking.covered
+            assert plans[asking.plan].answer not in asking.say
+            before = [s for s in lesson.steps[:n] if s.plan == asking.plan]
+            assert all(s.covered or plans[asking.plan].answer in s.say for s in before)
+    assert not lesson.steps[-1].covered or lesson.steps[-1].asks
+
+
+@pytest.mark.parametrize(
+    ("name", "covered"),
+    [  # by hand, from the files: the last question about the first plan stands in the step that is named last
+        ("which-member-may-be-cut", [0, 1]),
+        ("why-air-is-lost", [0, 1, 2]),
+        ("why-three-elbows", [0, 1]),
+    ],
+)
+def test_the_first_plan_is_covered_until_its_last_question(name, covered):
+    _, _, lesson, _ = told(name)
+    assert [n for n, s in enumerate(lesson.steps) if s.plan == "" and s.covered] == covered
+
+
+def test_the_words_before_a_question_do_not_answer_it():
+    _, _, lesson, _ = told("why-three-elbows")
+    assert "room above" in lesson.steps[1].reveal
+    assert not any("room above" in s.say for s in lesson.steps[:2])
+    # nor does the list in which the faults are to be found: each check bears the name that it has when it is fine
+    _, plans, lesson, _ = told("find-the-five-faults")
+    asked = next(s for s in lesson.steps if s.candidates)
+    faults = {f.title for f in plans[""].all_findings if f.wish}
+    assert {"Flexible duct, not smooth inside", "No backdraft damper", "Ends inside the attic"} <= faults
+    assert not faults & {c.title for c in asked.candidates}
+
+
+def test_how_far_the_hood_is_moved_is_told_by_both_places():
+    _, _, lesson, _ = told("where-the-cap-may-go")
+    moved = next(s.say for s in lesson.steps if s.plan == "along")
+    assert "from 56 3/4 in to 88 3/4 in along the wall" in moved  # as both scenes give the hood's centre
+
+
+def test_what_stands_outdoors_is_drawn_where_the_scene_puts_it():
+    _, _, _, stages = told("where-the-cap-may-go")
+    meter = next(p for p in stages[""].pieces if p.solid == "gas-regulator")
+    low, high = meter.mesh.bounds
+    wall = stages[""].plan.scene.walls[0].thickness_in
+    assert (low[0], high[0]) == (70.0, 80.0)  # left = 70 in, width = 10 in
+    assert (low[2], high[2]) == (70.0, 82.0)  # bottom = 70 in, height = 12 in
+    assert low[1] == pytest.approx(wall)
+
+
 def test_five_lessons_are_on_the_shelf():
     assert set(SHELF) == {
         "find-the-five-faults", "which-member-may-be-cut", "where-the-cap-may-go", "why-air-is-lost", "why-three-elbows",

@@ -3,15 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 import samples
 from cases.homes import beyond_hood_wall, only_wall, rear_outlet, round_duct
 
-from routeviz import pipeline
+from routeviz import pipeline, scenefile
+from routeviz.model.finding import Verdict
 from routeviz.model.path import Blocker, Outcome, Paths, SearchFacts, WhyNot
 from routeviz.model.scene import Cap, Scene, SpaceKind, WallSide
-from routeviz.pipeline.answer import second_line
+from routeviz.pipeline import plan
+from routeviz.pipeline.answer import answer, second_line
+
+SCENES = Path(__file__).parents[2] / "scenes"
 
 FACTS = SearchFacts((1, 1, 1), 1, 3, 0.0)
 
@@ -88,3 +93,27 @@ def test_a_thing_that_a_roof_overlooks_is_too_near_by_no_one_length() -> None:
     why = WhyNot("straight up", (blocker,), None, None, None)
     told = second_line(samples.scene(), Paths(Outcome.BEST_FOUND, None, (), (), (why,), FACTS), ())
     assert "side window is too near for a cap" in told
+
+
+JOIST = Blocker("joist-4", "joist 4", 0.5, (0, 0, 0), "solid")
+ROOM = Blocker("storey", "room above", 6.0, (0, 0, 0), "zone")
+
+
+def blocked(why: WhyNot) -> str:
+    paths = Paths(Outcome.NONE_EXISTS, None, (), (), (why,), FACTS)
+    return answer(samples.scene(), paths, (), (), Verdict.BLOCKED)
+
+
+def test_a_closed_place_behind_a_member_is_what_blocks() -> None:
+    """With the joist cut the room would still be there, so the joist is no cause."""
+    why = WhyNot("straight up", (JOIST, ROOM), None, None, None)
+    assert blocked(why) == "None exists with 3 elbows or fewer: the room above is in the way."
+    freed = WhyNot("straight up", (JOIST, ROOM), 4.0, None, None, verified=True)  # past both
+    assert blocked(freed).startswith("None exists with 3 elbows or fewer: joist 4 is 1/2 in into the duct. Shift 4 in")
+
+
+def test_side_by_side_names_the_cause_that_the_plan_names() -> None:
+    scene = scenefile.load(SCENES / "big_fan_small_duct.toml")
+    roof = replace(scene, cap=replace(scene.cap, roof=True, wall=False))
+    found = plan(roof, alternatives=1, counted=False)
+    assert found.answer == "None exists with 3 elbows or fewer: the room above is in the way."

@@ -66,6 +66,21 @@ def test_the_failing_example_does_not_pass(rule: rules.Rule) -> None:
     assert any(f.remedy for f in findings if f.state is rule.fails_as), "no way out is told"
 
 
+WISHED = re.compile(
+    r"^(no low|never|ends outdoors|smooth|backdraft|cap at|room for|circuit|duct on its own|duct as wide)", re.I
+)
+
+
+@pytest.mark.parametrize("rule", EVERY, ids=lambda r: r.code)
+def test_what_is_broken_is_named_by_what_is_wrong(rule: rules.Rule) -> None:
+    broken = [f.title for f in rule.judged(rule.failing()) if f.state is State.BROKEN]
+    assert not [t for t in broken if WISHED.match(t)]
+    assert bool(WISHED.match(rule.title)) <= bool(rule.fault), "a wish needs words for when it is not met"
+    if rule.fault:
+        assert not any(t.startswith(rule.title) for t in broken)
+        assert not any(f.title.startswith(rule.fault) for f in rule.judged(rule.passing()))
+
+
 def _both(rule: rules.Rule) -> tuple[Finding, ...]:
     return rule.judged(rule.passing()) + rule.judged(rule.failing())
 

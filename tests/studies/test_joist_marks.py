@@ -114,6 +114,36 @@ def test_taking_the_joists_gives_the_same_joists() -> None:
     assert again.ceiling.joists.at_in == pytest.approx([j.centre_in for j in found.joists], abs=1 / 64)
 
 
+def test_joists_that_were_only_carried_on_stay_assumed() -> None:
+    """Four marks in a 144 in wall: 12 1/2 to 60 1/2 were read off, 76 1/2 to 140 1/2 follow at 16 in."""
+    text = (SCENES / "juniper_straight_up.toml").read_text(encoding="utf-8")
+    text = text.replace("invented = true", 'assumed = ["ceiling.joists.first", "ceiling.joists.size", "hood.mount"]')
+    before = scenefile.loads(text)
+    marks = (12.5, 28.5, 44.5, 60.5)
+    found = studies.joist_preview(before, marks)
+    taken = scenefile.edit(text, dict(found.changes))
+    again = scenefile.loads(taken)
+    assert again.ceiling.joists.at_in == tuple(12.5 + 16 * n for n in range(9))
+    told = {a.field: a.value for a in again.assumptions if a.marked}
+    carried = {f"ceiling.joists.at.{n}": f"{12 + 16 * (n - 1)} 1/2 in" for n in range(5, 10)}
+    assert told == {"ceiling.joists.size": before.ceiling.joists.size, "hood.mount": "30 in", **carried}
+    # all nine read off: nothing of their places is left to guess
+    found = studies.joist_preview(again, tuple(12.5 + 16 * n for n in range(9)))
+    last = scenefile.loads(scenefile.edit(taken, dict(found.changes)))
+    assert {a.field for a in last.assumptions if a.marked} == {"ceiling.joists.size", "hood.mount"}
+
+
+def test_only_the_joist_that_nobody_read_off_is_said_to_be_assumed() -> None:
+    text = (SCENES / "juniper_straight_up.toml").read_text(encoding="utf-8")
+    found = studies.joist_preview(
+        scenefile.loads(text), (14.0, 30.0, 46.0, 62.0)
+    )  # the hood at 70 in, between 62 and 78
+    plan = pipeline.plan(scenefile.loads(scenefile.edit(text, dict(found.changes))), alternatives=1)
+    assert plan.best is not None
+    rows = {m.what.split(",")[0]: m.assumed_only for m in plan.best.takeoff.measure_first if m.what.startswith("joist")}
+    assert rows == {"joist 4": False, "joist 5": True}
+
+
 @settings(max_examples=40, deadline=None)
 @given(st.lists(st.integers(4, 140 * 4).map(lambda n: n / 4), min_size=1, max_size=9, unique=True))
 def test_any_marks_give_bays_and_joists_that_fill_the_wall(marks: list[float]) -> None:

@@ -9,7 +9,7 @@ import pytest
 import samples
 
 from routeviz.model.finding import Finding, State
-from routeviz.model.route import Route
+from routeviz.model.route import PartKind, Route
 from routeviz.model.scene import Fastener, Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.takeoff import count, marks_of
@@ -117,6 +117,30 @@ def test_nothing_broken_leaves_looking_and_closing() -> None:
 
 def as_built(route: Route) -> Route:
     return replace(route, as_built=True)
+
+
+def hose(route: Route) -> Route:
+    """The same run with its last 31 in of hose, and no cap."""
+    parts = [p for p in route.parts if p.kind is not PartKind.CAP]
+    last = replace(parts[-1], kind=PartKind.FLEX, length_in=31.0, material="flexible duct")
+    return replace(route, parts=(*parts[:-1], last), as_built=True)
+
+
+@pytest.mark.parametrize(
+    ("inside", "cap"), [(True, "roof or wall cap with backdraft damper"), (False, "roof cap with backdraft damper")]
+)
+def test_what_mends_a_run_is_bought_and_not_what_is_wrong_with_it(inside: bool, cap: str) -> None:
+    route = hose(handmade.up_route())
+    route = replace(route, termination=replace(route.termination, kind=None)) if inside else route
+    broken = (FOUND[0], finding("DCT-DAMPER", "No backdraft damper", State.BROKEN, "fit a cap"))
+    lines = {b.item: (b.count, b.unit) for b in count(route, samples.scene(), handmade.frame(), broken).buy}
+    assert "flexible duct" not in lines
+    assert lines["duct, galvanized steel"] == (3, "ft")  # 31 in, in whole feet
+    assert lines[cap] == (1, "each")
+    # where the place lets the hose be and asks for no damper, it is counted as found
+    lines = {b.item: (b.count, b.unit) for b in count(route, samples.scene(), handmade.frame()).buy}
+    assert lines["flexible duct"] == (3, "ft")
+    assert not [item for item in lines if " cap " in item]
 
 
 def test_a_faulty_run_is_mended_and_not_built_again() -> None:

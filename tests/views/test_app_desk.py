@@ -123,6 +123,17 @@ def test_guesses_inside_a_table_go_with_the_table(tmp_path: Path) -> None:
     assert tomllib.loads(desk.text)["assumed"] == ["hood.mount"]
 
 
+def test_a_list_that_is_given_anew_is_measured_in_all_its_places(tmp_path: Path) -> None:
+    desk = live_tools.desk(tmp_path, live_tools.JUNIPER.replace("invented = true", 'assumed = ["hood.mount"]'))
+    places = ["14 in", "30 in", "46 in", "62 in"]
+    gone = {"ceiling.joists.first": None, "ceiling.joists.spacing": None}
+    guessed = {"assumed": ["hood.mount", "ceiling.joists.at.3", "ceiling.joists.at.4"]}
+    assert desk.change({"ceiling.joists.at": places, **gone, **guessed}) == ()
+    assert desk.assumptions()["ceiling.joists.at.4"] == ("62 in", "marked as guessed in the scene file")
+    assert desk.change({"ceiling.joists.at": places[:3]}) == ()
+    assert tomllib.loads(desk.text)["assumed"] == ["hood.mount"]
+
+
 def test_a_thing_in_the_way_is_added_and_taken_away(tmp_path: Path) -> None:
     desk = live_tools.desk(tmp_path)
     row = {

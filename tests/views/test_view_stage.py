@@ -20,8 +20,11 @@ from routeviz.model.scene import (
     SectionShape,
     SectionSize,
 )
+from routeviz.model.solids import FaceKind
+from routeviz.views.marks import notes
 from routeviz.views.parts import Group, Layer
 from routeviz.views.stage import Stage, build
+from routeviz.views.viewpoints import viewpoint_words
 
 RECT = SectionSize(SectionShape.RECT, 10.0, 3.25)
 
@@ -29,6 +32,25 @@ RECT = SectionSize(SectionShape.RECT, 10.0, 3.25)
 @pytest.fixture(scope="module")
 def up() -> Stage:
     return build(view_plans.plan())
+
+
+def uncapped(kind: FaceKind | None):
+    """The duct straight up as somebody built it, without the cap."""
+    route = view_plans.straight_up(view_plans.scene())
+    end = replace(route.termination, kind=kind)
+    return view_plans.plan(routes=(replace(route, parts=route.parts[:-1], termination=end, as_built=True),))
+
+
+def test_no_word_speaks_of_a_cap_that_is_not_there(up: Stage) -> None:
+    for plan in (uncapped(FaceKind.ROOF), uncapped(None)):
+        words = [f"{n.title} {n.text}" for n in notes(plan)]
+        assert any("from hood to its end" in w for w in words)
+        assert not [w for w in words if "cap" in w.lower().split()]
+        assert "cap" not in viewpoint_words(plan, "outside")
+    assert any("from hood to cap" in n.text for n in notes(up.plan))
+    assert any(n.title == "Cap on the roof's back slope" for n in notes(up.plan))
+    assert any(n.title == "Open end at the roof's back slope" for n in notes(uncapped(FaceKind.ROOF)))
+    assert viewpoint_words(up.plan, "outside") == "outside at the cap"
 
 
 def inside(mesh, point) -> bool:

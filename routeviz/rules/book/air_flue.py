@@ -42,6 +42,7 @@ def _flue(there: bool) -> Context:
 RULE = Rule(
     code="AIR-FLUE",
     title="Open flues in the house",
+    fault="Open flue without makeup air",
     scope=Scope.SCENE,
     checks="Whether an appliance with an open flue stands in the house, whatever the size of the fan.",
     why="A fan far below any code threshold can pull carbon monoxide back down a flue, above all in a tightened house.",

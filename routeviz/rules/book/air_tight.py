@@ -33,6 +33,7 @@ def _tight(makeup: bool) -> Context:
 RULE = Rule(
     code="AIR-TIGHT",
     title="Fan in a tight house",
+    fault="Tight house without makeup air",
     scope=Scope.SCENE,
     checks="Whether a house that the scene calls tight has makeup air for the hood.",
     why="A tight house starves the fan, and the pressure pulls on every flue and drain.",

@@ -16,7 +16,7 @@ from routeviz.rules.registry import Rule, Scope
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     """Look for a damper in the run or in the cap."""
     route, limit = context.the_route(), context.limit("damper")
-    capped = any(p.kind is PartKind.CAP for p in route.parts)
+    capped = route.capped
     has = any(p.kind is PartKind.DAMPER for p in route.parts) or (capped and context.scene.cap.damper)
     place = route.termination.point
     if limit is None:
@@ -36,6 +36,7 @@ def _damped(damper: bool) -> Context:
 RULE = Rule(
     code="DCT-DAMPER",
     title="Backdraft damper",
+    fault="No backdraft damper",
     scope=Scope.ROUTE,
     checks="Whether a damper closes the duct when the fan is off.",
     why="Without one, cold air, rain and insects come down the duct.",

@@ -28,6 +28,7 @@ def _sag() -> Context:
 RULE = Rule(
     code="DCT-LOW-POINT",
     title="No low point",
+    fault="Low point in the duct",
     scope=Scope.ROUTE,
     checks="Whether the duct goes down and later up again.",
     why="Grease and water collect in a trap, drip back or smell, and in the worst case burn.",

@@ -42,6 +42,7 @@ def _of(material: str) -> Context:
 RULE = Rule(
     code="DCT-MATERIAL",
     title="Duct material",
+    fault="Material not allowed",
     scope=Scope.ROUTE,
     checks="Whether the duct's material is on the place's list.",
     why="Plastic melts and burns, and some metals are too soft for grease fires.",

@@ -37,6 +37,7 @@ def _with(diameter_in: float) -> Context:
 RULE = Rule(
     code="DCT-OUTLET",
     title="Duct as wide as the hood's outlet",
+    fault="Narrower than the hood's outlet",
     scope=Scope.ROUTE,
     checks="The duct's area against the area of the hood's outlet, and any least size that the maker or the place gives.",
     why="A duct narrower than the outlet makes the hood louder and weaker from its first inch.",

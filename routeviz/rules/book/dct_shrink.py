@@ -47,6 +47,7 @@ def _reduced() -> Context:
 RULE = Rule(
     code="DCT-SHRINK",
     title="Never narrower downstream",
+    fault="Narrower downstream",
     scope=Scope.ROUTE,
     checks="Whether the duct's area shrinks anywhere between the hood's own transition and the cap.",
     why="Air that has to squeeze loses pressure and gains noise; grease settles at the step.",

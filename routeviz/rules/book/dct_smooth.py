@@ -39,6 +39,7 @@ def _flex() -> Context:
 RULE = Rule(
     code="DCT-SMOOTH",
     title="Smooth inside",
+    fault="Flexible duct, not smooth inside",
     scope=Scope.ROUTE,
     checks="Whether any part of the duct is flexible, and so not smooth inside.",
     why="Ridges hold grease, cost several times the flow loss, and cannot be cleaned.",

@@ -35,6 +35,7 @@ def _in(space: str) -> Context:
 RULE = Rule(
     code="FIR-SHARED",
     title="Shared shaft",
+    fault="In a shared shaft",
     scope=Scope.ROUTE,
     checks="Whether the route uses a shaft.",
     why="Grease duct in a shared shaft carries fire and smoke from one dwelling to the next.",

@@ -53,6 +53,7 @@ def _through(rated: bool) -> Context:
 RULE = Rule(
     code="FIR-WALL",
     title="Fire-rated wall",
+    fault="Through a fire-rated wall",
     scope=Scope.ROUTE,
     checks="Whether the route passes through a wall that the scene calls fire-rated.",
     why="A hole in a rated wall lets fire through; only a listed way of closing it keeps the rating.",

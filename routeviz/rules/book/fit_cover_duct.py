@@ -65,7 +65,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     limit = arithmetic("cover_room", 0.0, must=False)
     if least < 0:
         yield at_most(
-            rule, limit, -least, where=("cover",), place=place, title="Duct outside the chimney cover",
+            rule, limit, -least, where=("cover",), place=place,
             detail="the cover cannot be set whole: its side would have to be cut out",
             remedy="Keep the offset above the ceiling, move the hood under the duct, or do without the cover.",
         )  # fmt: skip
@@ -87,6 +87,7 @@ def _aside() -> Context:
 RULE = Rule(
     code="FIT-COVER-DUCT",
     title="Duct inside the chimney cover",
+    fault="Duct outside the chimney cover",
     scope=Scope.ROUTE,
     checks="Whether the duct between the hood's body and the ceiling stays inside the cover's outline.",
     why="A duct that jogs sideways or forward below the ceiling stays visible, and the cover cannot be fitted.",

@@ -57,6 +57,7 @@ def _beside(left_in: float) -> Context:
 RULE = Rule(
     code="FIT-ROOM",
     title="Room for the hood",
+    fault="No room for the hood",
     scope=Scope.SCENE,
     checks="Whether the canopy and the body share a place with side walls, cabinets, beams, windows, doors or the ceiling.",
     why="The first thing that goes wrong is that the hood does not go where it was drawn.",

@@ -35,6 +35,7 @@ def _at(mount_in: float) -> Context:
 RULE = Rule(
     code="HGT-CANOPY-HIGH",
     title="Canopy within reach of the smoke",
+    fault="Canopy out of the smoke's reach",
     scope=Scope.SCENE,
     checks="The height of the hood's underside above the cooking surface, against the most that still catches the smoke.",
     why="Smoke spreads as it rises; a canopy hung high lets it past its rim.",

@@ -52,6 +52,7 @@ def _under(ceiling_in: float) -> Context:
 RULE = Rule(
     code="HGT-WINDOW",
     title="Room for a mounting height",
+    fault="No room for a mounting height",
     scope=Scope.SCENE,
     checks="Whether one mounting height suits the least and the most height, the ceiling and the reach of the cover.",
     why="When the limits cross, every height breaks one of them; better known before the hood is bought.",

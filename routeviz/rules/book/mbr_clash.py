@@ -30,16 +30,17 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
             continue
         if close.gap_in < -EPSILON_IN:
             if not member_code(solid):
-                yield at_least(rule, limit, close.gap_in, where=(solid.id,), place=close.at, remedy="Shift the duct past it.",
-                               title=f"Duct clear of {solid.label}")  # fmt: skip
+                found = at_least(rule, limit, close.gap_in, where=(solid.id,), place=close.at, remedy="Shift the duct past it.",
+                                 title=f"Duct clear of {solid.label}")  # fmt: skip
+                yield replace(found, title=f"Duct runs into {solid.label}", wish=found.title)
         elif solid.id not in crossed:
-            fine.append((close.gap_in - tolerance_in(solid.kind, context.scene.tolerances), close, solid))
+            fine.append((close.gap_in - tolerance_in(solid, context.scene.tolerances), close, solid))
     if fine:
         yield _nearest(context, rule, *min(fine, key=lambda f: f[0])[1:])
 
 
 def _nearest(context: Context, rule: Rule, close: Near, solid: Solid) -> Finding:
-    tolerance = tolerance_in(solid.kind, context.scene.tolerances)
+    tolerance = tolerance_in(solid, context.scene.tolerances)
     found = at_least(rule, arithmetic("clear", 0.0), max(0.0, close.gap_in), where=(solid.id,), place=close.at,
                      title=f"Duct clear of {solid.label}")  # fmt: skip
     if close.gap_in < tolerance - EPSILON_IN:

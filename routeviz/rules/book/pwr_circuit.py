@@ -37,6 +37,7 @@ def _own(dedicated: bool) -> Context:
 RULE = Rule(
     code="PWR-CIRCUIT",
     title="Circuit for the hood",
+    fault="No circuit of the hood's own",
     scope=Scope.SCENE,
     checks="Whether the hood has a circuit of its own.",
     why="A plug connection is allowed for hoods only on its own circuit; it also leaves room for a stronger appliance later.",

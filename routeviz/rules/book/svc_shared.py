@@ -43,6 +43,7 @@ def _bay(kind: str) -> Context:
 RULE = Rule(
     code="SVC-SHARED",
     title="Duct on its own",
+    fault="Shared with other air",
     scope=Scope.ROUTE,
     checks="Whether the route enters a return-air bay, another duct or a flue.",
     why="Grease and smoke would go where the house breathes.",

@@ -20,7 +20,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     if route.termination.space != SpaceKind.OUTDOORS:
         return
     limit = replace(arithmetic("cap", 0.0, ""), source="common-practice", must=False)
-    capped = any(p.kind is PartKind.CAP for p in route.parts)
+    capped = route.capped
     yield yes_or_no(rule, limit, capped, where=(route.parts[-1].id,), place=route.termination.point,
                     remedy="Fit a cap made for hoods, with a damper and no screen.")  # fmt: skip
 
@@ -34,6 +34,7 @@ def _open() -> Context:
 RULE = Rule(
     code="TRM-CAP",
     title="Cap at the end",
+    fault="No cap at the end",
     scope=Scope.ROUTE,
     checks="Whether a cap closes the end of the duct against rain and animals.",
     why="An open end takes in rain, birds and wind.",

@@ -52,6 +52,7 @@ def _under(gap_in: float) -> Context:
 RULE = Rule(
     code="TRM-FLAP",
     title="Room for the cap",
+    fault="No room for the cap",
     scope=Scope.ROUTE,
     checks="The room round the opening for the cap's flange, and for its flap to swing.",
     why="A gutter or a cable over the flap keeps it shut, and a flange over a corner cannot be sealed.",

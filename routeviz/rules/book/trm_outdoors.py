@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from routeviz.model.finding import Finding
 from routeviz.model.route import Termination
@@ -37,8 +38,15 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         if not out:
             yield not_checked(rule, context, "discharge_outdoors", place=end.point, detail=detail)
         return
-    yield yes_or_no(rule, limit, out, where=("cap",), place=end.point, detail=detail,
-                    remedy="Carry the duct on, sealed, through a wall or the roof to the open air.")  # fmt: skip
+    found = yes_or_no(rule, limit, out, where=("cap",), place=end.point, detail=detail,
+                      remedy="Carry the duct on, sealed, through a wall or the roof to the open air.")  # fmt: skip
+    yield found if out else replace(found, title=_ends(end, found.title))
+
+
+def _ends(end: Termination, otherwise: str) -> str:
+    """Name a wrong end by where it is, where that can be said."""
+    where = end.label.partition(",")[0]
+    return f"Ends {where}" if where.startswith(("in ", "inside ", "between ")) else otherwise
 
 
 def _ending(space: str) -> Context:
@@ -51,6 +59,7 @@ def _ending(space: str) -> Context:
 RULE = Rule(
     code="TRM-OUTDOORS",
     title="Ends outdoors",
+    fault="Does not end outdoors",
     scope=Scope.ROUTE,
     checks="Whether the duct ends in the open air.",
     why="Grease and steam in an attic rot and burn; fumes in a garage or crawl space come back in.",

@@ -172,7 +172,9 @@ class Desk:
         guessed = self.tools.plain(self.text).get("assumed")
         if not isinstance(guessed, list) or "assumed" in changes:
             return dict(changes)
-        gone = tuple(f"{place}." for place, value in changes.items() if value is None)
+        gone = tuple(
+            f"{place}." for place, value in changes.items() if value is None or isinstance(value, list | tuple)
+        )
         left = [place for place in guessed if place not in changes and not (gone and place.startswith(gone))]
         return dict(changes) if left == guessed else {**changes, "assumed": left or None}
 

@@ -34,7 +34,8 @@ def compose(told: Told, stages: Mapping[str, Stage]) -> str:
         for name, stage in stages.items()
         if name in used
     }
-    lesson = {"title": told.title, "about": told.about, "steps": [asdict(s) for s in told.steps], "plans": others}
+    steps = [{**asdict(s), "say": f"{s.say} {s.on_screen}".strip()} for s in told.steps]
+    lesson = {"title": told.title, "about": told.about, "steps": steps, "plans": others}
     model = gltf.export(first, without={Group.ROUTE})
     return fill(first.plan, {**page_data(first), "lesson": lesson}, model, title=told.title)
 

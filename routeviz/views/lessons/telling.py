@@ -76,10 +76,20 @@ class _Teller:
     def tell(self, name: str) -> Told:
         self._faults()
         steps = self.lesson.steps
-        last_find = max((n for n, s in enumerate(steps) if s.find), default=-1)
-        told = tuple(self._step(s, covered=n <= last_find or bool(s.choices)) for n, s in enumerate(steps))
+        told = tuple(self._step(s, covered=self._covered(n)) for n, s in enumerate(steps))
         invented = self.stages[""].plan.scene.invented
         return Told(name, self.lesson.title, self.lesson.about, invented, told)
+
+    def _covered(self, n: int) -> bool:
+        """Whether the plan of a step is still asked about, by the step itself or by a later one.
+
+        Where faults are to be found, all that comes before tells of none. A step that tells the plan's answer in its own
+        words has nothing left to cover.
+        """
+        step, later = self.lesson.steps[n], self.lesson.steps[n + 1 :]
+        if step.choices or step.find or any(s.find for s in later):
+            return True
+        return "{answer}" not in step.say.text and any(s.choices and s.plan.text == step.plan.text for s in later)
 
     def _faults(self) -> None:
         """Hold the faults that the lesson names against those that the rules find."""
@@ -121,6 +131,7 @@ class _Teller:
             title=self.fill(step.title, plan), say=self.fill(step.say, plan), plan=plan, view=step.view, away=step.away,
             marks=tuple(marks), ask=self.fill(step.ask, plan) or ("Which of these are broken?" if step.find else ""),
             choices=choices, candidates=candidates, reveal=self.fill(step.reveal, plan), covered=covered,
+            on_screen=self.fill(step.on_screen, plan),
         )  # fmt: skip
 
     def _choices(self, step: Step, plan: str) -> tuple[ToldChoice, ...]:
@@ -152,7 +163,7 @@ class _Teller:
         if not any(f.state is State.BROKEN for f in plan.all_findings):
             self.wrong(step.at, "nothing is broken in this plan, so there is nothing to find", "Show another plan")
         listed = sorted(
-            (f for f in plan.all_findings if f.code in codes and f.state in _LISTED), key=lambda f: (f.title, f.code)
+            (f for f in plan.all_findings if f.code in codes and f.state in _LISTED), key=lambda f: (f.asked, f.code)
         )
         return tuple(_candidate(plan, f, chr(ord("A") + n)) for n, f in enumerate(listed[:26]))
 
@@ -167,7 +178,7 @@ def _candidate(plan: Plan, finding: Finding, letter: str) -> Candidate:
     if finding.limit is not None:
         needs = f"Needs {finding.relation} {said(finding.limit)}.".replace("  ", " ")
     return Candidate(
-        letter, finding.code, finding.title, said(finding.measured), finding.state is State.BROKEN, needs,
+        letter, finding.code, finding.asked, said(finding.measured), finding.state is State.BROKEN, needs,
         _sentence(finding.source_text), place_of(plan, finding.where, finding.place),
     )  # fmt: skip
 
