@@ -94,7 +94,6 @@ FIELD_CASES: tuple[FieldCase, ...] = (
     FieldCase("F11", "brick and block: lintel or not, round or flat", (PEOPLE, GEOMETRY), (
         _MEMBERS + "brick_and_block_need_no_lintel_over_a_hood_duct",
         _MEMBERS + "a_hole_wider_than_two_bricks_is_no_longer_ours_to_allow",
-        _MEMBERS + "the_lintel_is_asked_for_by_the_sleeves_hole",
         _R_MEMBERS + "brick_and_block_need_no_lintel_over_a_duct",
     )),
     FieldCase("F12", "up to a soffit, across, down behind a cabinet and out", (PEOPLE,), (
