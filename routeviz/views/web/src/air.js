@@ -1,5 +1,5 @@
 // The air: where fan and duct meet, and where the pressure goes.
-import { $, D, S, el, esc, svg } from './store.js';
+import { $, el, esc, svg } from './store.js';
 import { flow, flowUnit, getUnit, quantity } from './words.js';
 
 const W = 460, H = 250, L = 46, B = 34, T = 14, R = 12;
@@ -22,12 +22,12 @@ function figure(air) {
 }
 
 export function showAir(answer) {
-  const option = answer.planned ? D.plan.options[S.option] : null, air = option && option.flow, box = $('#airbox');
+  const option = answer.option, air = option && option.flow, box = $('#airbox');
   box.hidden = !air;
   if (!air) return;
   $('#losses').parentElement.hidden = !air.bars.length;
   const most = Math.max(...air.bars.map(b => b[2]), 1e-6);
-  const speed = quantity(air.speed, 'ft/min'), range = air.band[0] !== air.band[1] ? `, between ${flow(air.band[0])} and ${flow(air.band[1])}` : '';
+  const speed = quantity(air.speed, 'ft/min'), range = flow(air.band[0]) !== flow(air.band[1]) ? `, between ${flow(air.band[0])} and ${flow(air.band[1])}` : '';
   $('#airsay').textContent = `${flow(air.at[0])} of ${flow(option.label)} ${flowUnit()}${range}; ${speed} in the duct.${air.assumption ? ` ${air.assumption}` : ''}`;
   $('#airfig').replaceChildren(air.fan.length > 1 ? svg(figure(air)) : '');
   $('#losses').replaceChildren(...air.bars.map(([label, loss, share]) => { const bar = el('i', {}); bar.style.width = `${share / most * 100}%`; return el('li', {}, el('span', {}, label), el('b', {}, bar), el('em', {}, quantity(loss, 'in wg'))); }));

@@ -14,6 +14,9 @@ export function sayAnswer(answer, moveTo) {
   $('#sentence').textContent = answer.text;
   $('#sentence').className = answer.text.length > 95 ? 'long' : '';
   $('#why').textContent = answer.second;
+  const moved = Math.abs(answer.x - D.scene.hood.x) > 0.02, follows = Math.abs(answer.cook - D.scene.cook.x) > 0.02;
+  $('#goes').replaceChildren(...(answer.from ? [el('b', {}, answer.from), ', as planned again. '] : []), moved ? follows ? 'The cooktop goes with the hood. ' : 'The cooktop stays where it is. ' : '',
+    answer.from ? el('button', { type: 'button', class: 'quiet', on: { click: () => moveTo(D.scene.hood.x, D.scene.hood.bottom - D.scene.cook.height) } }, 'Back') : '');
   $('#where').replaceChildren('Hood centre ', el('b', {}, U(answer.x)), ' from the left wall, ', el('b', {}, U(answer.h)), ' above the cooktop.');
   const act = $('#act'), fix = answer.verdict.startsWith('Works') ? null : answer.fixes[0];
   act.hidden = !fix;
@@ -21,7 +24,7 @@ export function sayAnswer(answer, moveTo) {
     act.replaceChildren(el('b', {}, fix.title), el('span', {}, fix.note));
     const apply = L.apply && fix.fix && fix.fix.set;
     act.classList.toggle('plain', !!fix.still && !apply);
-    act.onclick = () => apply ? L.apply(fix.fix.set) : fix.still ? document.querySelector('#finds').scrollIntoView({ block: 'nearest' }) : moveTo(fix.x, fix.h);
+    act.onclick = () => apply ? L.apply(fix.fix.set) : fix.still ? document.querySelector('#finds').scrollIntoView({ block: 'nearest' }) : moveTo(fix.x, fix.h, fix.plan);
   }
   clearTimeout(sayAnswer.later);
   sayAnswer.later = setTimeout(() => { $('#live').textContent = `${answer.verdict}. ${answer.text}`; }, 500);
@@ -33,7 +36,7 @@ function fixButtons(answer, moveTo) {
   return el('div', { class: 'fixes' }, answer.fixes.slice(0, 6).map((fix, i) => L.apply && fix.fix && fix.fix.set
     ? el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => L.apply(fix.fix.set) } }, el('b', {}, fix.title), el('span', {}, fix.note))
     : fix.still ? el('div', { class: 'fix plain' }, el('b', {}, fix.title), el('span', {}, fix.note), fix.more ? el('span', {}, fix.more) : null)
-    : el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => moveTo(fix.x, fix.h) } }, el('b', {}, fix.title), el('span', {}, fix.note))));
+    : el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => moveTo(fix.x, fix.h, fix.plan) } }, el('b', {}, fix.title), el('span', {}, fix.note))));
 }
 function row(f, answer, pick, moveTo, withFix) {
   const numbers = [['measured', f.measured === null ? '' : quantity(f.measured, f.unit)], ['limit', limitText(f)], ['spare', f.margin === null ? '' : quantity(f.margin, f.unit).replace(/ of .*/, '')]].filter(([, v]) => v);

@@ -176,10 +176,10 @@ export function makePicture(host, bytes, on) {
     }
   }
   const wipe = group => { for (const child of [...group.children]) { child.traverse(n => n.geometry && n.geometry.dispose()); group.remove(child); } };
-  function moveHood({ x, h, follows }) {
+  function moveHood({ x, h, cook }) {
     const rest = { x: D.scene.hood.x, z: D.scene.hood.bottom }, z = D.scene.cook.height + h, dx = x - rest.x, dz = z - rest.z, top = D.scene.hood.coverTop, foot = rest.z + D.scene.hood.body;
     groups.hood.position.copy(V(dx, 0, dz));
-    groups.cook.position.copy(V(follows ? dx : 0, 0, 0));
+    groups.cook.position.copy(V(cook - D.scene.cook.x, 0, 0));
     if (top && top > foot) { // the cover stands on the hood and is stretched to where it ended before
       const k = Math.max(0.02, (top - foot - dz) / (top - foot));
       groups.cover.scale.set(1, k, 1);
