@@ -312,7 +312,7 @@ function start() {
   } catch (fault) { noPicture(fault); }
   layout();
   startFinder();
-  if (D.live) startLive({ swap, moveTo });
+  if (D.live) startLive({ swap, moveTo, refresh: update });
 }
 start();
 // for tests and for whoever is curious

@@ -2,23 +2,26 @@
 import { $, D, L, S, el, svg } from './store.js';
 import { U, FT, elbowWords, flow, flowUnit, quantity } from './words.js';
 import { limitText, short } from './answers.js';
-import { flag, gauge, sketch, verdictMark } from './marks.js';
+import { flag, gauge, noMark, sketch, verdictMark } from './marks.js';
 
 const OUTCOME = { 'proven best': 'best, proven', 'best found': 'best found' };
 const WORD = { broken: 'Broken', close: 'Close', fine: 'Fine', open: 'Not checked' };
 
 export function sayAnswer(answer, moveTo) {
-  document.body.dataset.verdict = answer.verdict.startsWith('Works') ? 'ok' : 'bad';
-  $('#mark').replaceChildren(svg(verdictMark(answer.verdict)));
-  $('#word').textContent = answer.verdict;
-  $('#sentence').textContent = answer.text;
-  $('#sentence').className = answer.text.length > 95 ? 'long' : '';
-  $('#why').textContent = answer.second;
+  const { verdict, text, second } = L.old ? { verdict: L.old.word, text: L.old.text, second: 'What stands below, greyed, is the plan of the scene before this.' } : answer;
+  document.body.dataset.verdict = L.old ? 'old' : verdict.startsWith('Works') ? 'ok' : 'bad';
+  $('#mark').replaceChildren(svg(L.old ? noMark : verdictMark(verdict)));
+  $('#word').textContent = verdict;
+  $('#sentence').textContent = text;
+  $('#sentence').className = text.length > 95 ? 'long' : '';
+  $('#why').textContent = second;
+  const guessed = L.apply || D.live ? D.plan.assumptions.length : 0; // what is still to be measured is said with the answer
+  $('#guessed').textContent = guessed && !L.old ? `${guessed} of its numbers ${guessed === 1 ? 'is' : 'are'} guessed, not measured.` : '';
   const moved = Math.abs(answer.x - D.scene.hood.x) > 0.02, follows = Math.abs(answer.cook - D.scene.cook.x) > 0.02;
   $('#goes').replaceChildren(...(answer.from ? [el('b', {}, answer.from), ', as planned again. '] : []), moved ? follows ? 'The cooktop goes with the hood. ' : 'The cooktop stays where it is. ' : '',
     answer.from ? el('button', { type: 'button', class: 'quiet', on: { click: () => moveTo(D.scene.hood.x, D.scene.hood.bottom - D.scene.cook.height) } }, 'Back') : '');
   $('#where').replaceChildren('Hood centre ', el('b', {}, U(answer.x)), ' from the left wall, ', el('b', {}, U(answer.h)), ' above the cooktop.');
-  const act = $('#act'), fix = answer.verdict.startsWith('Works') ? null : answer.fixes[0];
+  const act = $('#act'), fix = L.old || answer.verdict.startsWith('Works') ? null : answer.fixes[0];
   act.hidden = !fix;
   if (fix) {
     act.replaceChildren(el('b', {}, fix.title), el('span', {}, fix.note));
@@ -27,7 +30,7 @@ export function sayAnswer(answer, moveTo) {
     act.onclick = () => apply ? L.apply(fix.fix.set) : fix.still ? document.querySelector('#finds').scrollIntoView({ block: 'nearest' }) : moveTo(fix.x, fix.h, fix.plan);
   }
   clearTimeout(sayAnswer.later);
-  sayAnswer.later = setTimeout(() => { $('#live').textContent = `${answer.verdict}. ${answer.text}`; }, 500);
+  sayAnswer.later = setTimeout(() => { $('#live').textContent = `${verdict}. ${text}`; }, 500);
 }
 
 function fixButtons(answer, moveTo) {
