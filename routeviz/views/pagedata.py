@@ -223,9 +223,10 @@ def _ruling(ruling: MemberRuling) -> dict[str, Any]:
     }  # fmt: skip
 
 
-def _members(plan: Plan) -> list[dict[str, Any]]:
-    """Give what may be done to each member that the way out or a simpler one meets, once each."""
-    found = {f.ruling.solid: f.ruling for f in plan.all_findings if f.ruling is not None}
+def _members(plan: Plan, option: Option | None) -> list[dict[str, Any]]:
+    """Give what may be done to each member that a way out or a simpler one meets, once each."""
+    findings = plan.findings + (option.findings if option else ())
+    found = {f.ruling.solid: f.ruling for f in findings if f.ruling is not None}
     found.update({m.solid: m for m in plan.members if m.solid not in found})
     return [_ruling(m) for m in found.values()]
 
@@ -265,29 +266,27 @@ def _again(fix: Fix) -> dict[str, Any] | None:
     return {
         "x": plan.scene.hood.centre_in, "h": hood_bottom(plan) - plan.scene.cooktop.height_in, "cook": plan.scene.cooktop.centre_in,
         "verdict": plan.verdict.value, "answer": plan.answer, "second": plan.second, "findings": rules.entries(plan.findings),
-        "options": [_option(plan.best, rules)], "why": _why(plan), "rules": rules.rows,
+        "options": [_option(plan, plan.best, rules)], "why": _why(plan), "rules": rules.rows,
     }  # fmt: skip
 
 
-def _option(option: Option, rules: _Rules) -> dict[str, Any]:
+def _option(plan: Plan, option: Option, rules: _Rules) -> dict[str, Any]:
     air, full = option.air, option.air.full
     known = full.status is not AirStatus.NO_FAN
     return {
         "route": _route(option.route), "findings": rules.entries(option.findings),
         "air": _exact(full.flow_cfm) if known else None, "label": _exact(air.label_cfm),
         "speed": _exact(full.velocity_fpm) if known else None,
-        "flow": _air(option),
+        "flow": _air(option), "work": _work(option), "members": _members(plan, option),
         "broken": sum(f.state is State.BROKEN and not f.waived for f in option.findings),
     }  # fmt: skip
 
 
-def _work(plan: Plan) -> dict[str, Any]:
-    best = plan.best
-    if best is None:
-        return {"measure": [], "steps": []}
+def _work(option: Option) -> dict[str, Any]:
+    counted = option.takeoff
     return {
-        "measure": [[m.what, m.assumed, _r(m.slack_in), m.changes_at, list(m.ids)] for m in best.takeoff.measure_first],
-        "steps": [[s.text, s.hold, s.caution] for s in best.takeoff.steps],
+        "measure": [[m.what, m.assumed, _r(m.slack_in), m.changes_at, list(m.ids)] for m in counted.measure_first],
+        "steps": [[s.text, s.hold, s.caution] for s in counted.steps],
     }
 
 
@@ -324,7 +323,8 @@ def page_data(stage: Stage, *, fixes: Sequence[Fix] = (), wall_map: WallMap | No
     -------
     dict
         ``scene`` measures, ``tape`` members and openings along the hood wall, ``band`` the legal heights, ``plan``
-        verdict, sentences, ways out and findings (as rows of ``rules`` and numbers), ``work`` what to measure and do,
+        verdict, sentences, ways out (each with what to measure, to do and to cut) and findings (as rows of ``rules`` and
+        numbers),
         ``fixes``, each with the plan that was made for it where the house stays as it is, and ``members`` (what may be
         done to each member),
         ``pieces`` layer, group and solid of every node of the glTF, ``numbers`` of joists, ``faces`` where ducts may
@@ -340,13 +340,12 @@ def page_data(stage: Stage, *, fixes: Sequence[Fix] = (), wall_map: WallMap | No
         "band": _limits(plan),
         "plan": {
             "verdict": plan.verdict.value, "answer": plan.answer, "second": plan.second, "findings": rules.entries(plan.findings),
-            "options": [_option(o, rules) for o in plan.options], "why": _why(plan), "rules": rules.rows,
+            "options": [_option(plan, o, rules) for o in plan.options], "why": _why(plan), "rules": rules.rows,
             "wanted": [list(p) for p in wanted_line(plan)], "outcome": plan.paths.outcome.value,
             "assumptions": [[a.field, a.value, a.reason] for a in plan.assumptions],
         },
-        "work": _work(plan),
         "fixes": [{**fix_json(f), "plan": _again(f)} for f in fixes],
-        "members": _members(plan),
+        "members": _members(plan, plan.best),
         "pieces": {p.name: [p.layer.name, p.group.value, p.solid, p.label, int(p.smooth)]
                    for p in stage.pieces if p.group is not Group.ROUTE},
         "lines": {p.name: [[[_r(float(v)) for v in point] for point in line] for line in p.lines]

@@ -178,13 +178,14 @@ function planFixes(now) {
 }
 function planAnswer() {
   const { plan } = D, own = { ...told(plan, D.scene.hood.x, mount(), plan.options[S.option] || null, S.option === 0), cook: D.scene.cook.x, planned: true }, fix = planFixes(own);
+  Object.assign(own, own.option ? { work: own.option.work, members: own.option.members } : { work: { measure: [], steps: [] }, members: D.members });
   if (!own.parts && !ownUnit() && own.verdict !== 'No place') own.text = blockedText(plan.why, fix[0]);
   return { ...own, fixes: fix, ghost: ghostShift(fix, own.why) };
 }
 // the very plan that a fix promises, not its nearest neighbour on the map
 function fixAnswer(number) {
   const fix = D.fixes[number], { plan } = fix;
-  return { ...told(plan, plan.x, plan.h, plan.options[0], true), cook: plan.cook, planned: false, fixes: [], ghost: null, from: fix.words };
+  return { ...told(plan, plan.x, plan.h, plan.options[0], true), cook: plan.cook, planned: false, fixes: [], ghost: null, from: fix.words, work: null, members: plan.options[0].members };
 }
 // how far the ghost of a better place stands off: the first fix, else the shift that the plan itself has verified
 const ghostShift = (fix, why) => fix.length && fix[0].shift ? fix[0].shift : why && why.sure && why.shift !== null ? why.shift : null;
@@ -205,6 +206,6 @@ export function answer(x, h) {
   if (cell.verdict === 'No place') second = 'No duct was searched: the hood itself does not fit here.';
   return {
     ...cell, kind: kindOfCell(cell), text, second, findings: found, parts: drawn && drawn.parts, end: drawn && drawn.end,
-    wanted: drawn || cell.verdict === 'No place' ? null : wantedAt(cell.x, cell.h), fixes: fix, ghost: ghostShift(fix, cell.why), planned: false, option: null, cook: D.scene.cook.x + (D.map.follows ? cell.x - D.scene.hood.x : 0), elbows: cell.line ? cell.elbows : null,
+    wanted: drawn || cell.verdict === 'No place' ? null : wantedAt(cell.x, cell.h), fixes: fix, ghost: ghostShift(fix, cell.why), planned: false, option: null, work: null, members: null, cook: D.scene.cook.x + (D.map.follows ? cell.x - D.scene.hood.x : 0), elbows: cell.line ? cell.elbows : null,
   };
 }

@@ -6,7 +6,7 @@ import { PATTERNS, tapeMarkup } from './tape.js';
 import { LAYERS, makePicture } from './picture.js';
 import { VIEWS, topOf } from './cameras.js';
 import { measureText, overlay } from './overlay.js';
-import { listFindings, listMembers, listWays, listWork, markWay, noteWork, sayAnswer } from './panels.js';
+import { listAssumed, listFindings, listWays, markWay, sayAnswer, showWork } from './panels.js';
 import { showAir } from './air.js';
 import { startLive } from './app.js';
 import { bays, setting, startFinder } from './appjoists.js';
@@ -35,7 +35,7 @@ function update() {
   listFindings(A, pick, moveTo);
   markWay(A);
   showAir(A);
-  noteWork(A);
+  showWork(A);
   if (picture) picture.set(A);
   over();
   if (L.moved) L.moved(A);
@@ -266,7 +266,7 @@ function wire() {
   ['#hang', '#tape', '#loupe'].forEach(id => drag($(id)));
   for (const b of $$('[data-jump]')) b.onclick = () => jump(+b.dataset.jump);
   for (const b of $$('[data-nudge]')) b.onclick = () => nudge(Math.sign(+b.dataset.nudge));
-  $('#unit').onclick = () => { setUnit(getUnit() === 'in' ? 'mm' : 'in'); $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches'; listWays(choose); listWork(); listMembers(); nudgeWords(); update(); };
+  $('#unit').onclick = () => { setUnit(getUnit() === 'in' ? 'mm' : 'in'); $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches'; listWays(choose); nudgeWords(); update(); };
   $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches';
   const themeWord = () => { $('#theme').textContent = dark() ? 'Light' : 'Dark'; };
   $('#theme').onclick = () => { document.documentElement.dataset.theme = dark() ? 'light' : 'dark'; themeWord(); if (picture) picture.theme(); update(); };
@@ -293,7 +293,7 @@ function swap(data, model, then = () => {}) {
     else if (movable() && S.fix === null) [S.x, S.h] = [nearest([...places(), D.scene.hood.x], at[0]), nearest([...heights(), mount()], at[1])];
     $('#job').textContent = D.scene.name;
     $('#invented').hidden = !D.scene.invented;
-    buttons(); nudgeWords(); listWays(choose); listWork(); listMembers(); layout(); then();
+    buttons(); nudgeWords(); listWays(choose); listAssumed(); layout(); then();
   };
   if (picture && !same) picture.read(model, data.pieces, show); else show();
 }
@@ -301,7 +301,7 @@ function start() {
   $('#job').textContent = D.scene.name;
   $('#invented').hidden = !D.scene.invented;
   const begin = D.lesson ? startLesson({ swap, update, picture: () => picture }) : null;
-  work(); measureGrid(); buttons(); nudgeWords(); cutting(); keys(); ruler(); wire(); listWays(choose); listWork(); listMembers();
+  work(); measureGrid(); buttons(); nudgeWords(); cutting(); keys(); ruler(); wire(); listWays(choose); listAssumed();
   const bytes = Uint8Array.from(atob($('#model').textContent.trim()), c => c.charCodeAt(0)).buffer;
   try {
     picture = makePicture($('#pic'), bytes, {

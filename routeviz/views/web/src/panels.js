@@ -1,6 +1,6 @@
 // Beside and below the picture: ways out, findings, what to measure, the order of work.
 import { $, D, L, S, el, svg } from './store.js';
-import { U, FT, elbowWords, flow, flowUnit, quantity } from './words.js';
+import { U, FT, elbowWords, flow, flowUnit, getUnit, quantity } from './words.js';
 import { limitText, short } from './answers.js';
 import { flag, gauge, noMark, sketch, verdictMark } from './marks.js';
 
@@ -85,30 +85,44 @@ export function listWays(choose) {
     return button;
   }));
 }
-export function noteWork(answer) { // the work is counted for the plan's own place and its first way
-  const own = answer.planned && S.option === 0, note = $('#stepnote'), first = D.plan.options[0];
-  note.hidden = own && answer.verdict.startsWith('Works');
-  note.textContent = own ? 'Nothing to cut yet: clear what is broken first.' : first ? `Shown for way ${first.route.id} with the hood at ${U(D.scene.hood.x)}; plan again for another place.` : '';
-}
 export const markWay = answer => { for (const b of $('#alts').children) b.setAttribute('aria-pressed', String(answer.planned && +b.dataset.way === S.option)); };
 
 const RULING = { allowed: 'May be cut', 'allowed within these numbers': 'May be cut within this', 'not allowed': 'May not be cut', 'engineer or maker decides': 'Engineer or maker decides' };
-export function listMembers() { // may this member be cut: the question asked first
-  $('#members').hidden = !D.members.length;
-  $('#rulings').replaceChildren(...D.members.map(m => el('li', {},
-    el('b', {}, m.label), el('strong', { class: m.verdict === 'not allowed' ? 'no' : '' }, RULING[m.verdict] || m.verdict),
-    m.allowed !== null && m.ours !== null ? el('span', { class: 'num' }, `${m.measure}: ours ${U(m.ours)}, at most ${U(m.allowed)}`) : null,
-    el('span', {}, m.rule), m.detail && m.detail !== m.rule ? el('span', {}, m.detail) : null, m.remedy ? el('span', {}, m.remedy) : null,
-    m.framing.length ? el('span', {}, `An opening would need: ${m.framing.map(([name, size, long, count]) => `${count > 1 ? `${count} × ` : ''}${name}${size ? ` ${size}` : ''}${long === null ? '' : `, ${U(long)}`}`).join('; ')}.`) : null,
-    el('em', {}, m.source))));
+const member = m => el('li', {}, // may this member be cut: the question asked first
+  el('b', {}, m.label), el('strong', { class: m.verdict === 'not allowed' ? 'no' : '' }, RULING[m.verdict] || m.verdict),
+  m.allowed !== null && m.ours !== null ? el('span', { class: 'num' }, `${m.measure}: ours ${U(m.ours)}, at most ${U(m.allowed)}`) : null,
+  el('span', {}, m.rule), m.detail && m.detail !== m.rule ? el('span', {}, m.detail) : null, m.remedy ? el('span', {}, m.remedy) : null,
+  m.framing.length ? el('span', {}, `An opening would need: ${m.framing.map(([name, size, long, count]) => `${count > 1 ? `${count} × ` : ''}${name}${size ? ` ${size}` : ''}${long === null ? '' : `, ${U(long)}`}`).join('; ')}.`) : null,
+  el('em', {}, m.source));
+const upper = text => text[0].toUpperCase() + text.slice(1), lower = text => text[0].toLowerCase() + text.slice(1);
+const ticked = new Set(); // what was ticked stays so while another way is looked at
+function tick(key) {
+  const box = el('input', { type: 'checkbox', checked: ticked.has(key), on: { change: () => { if (box.checked) ticked.add(key); else ticked.delete(key); } } });
+  return box;
 }
+const measure = way => ([what, assumed, slack, changes]) => el('li', {}, el('label', {}, tick(`${way} ${what}`), el('span', {}, el('b', {}, upper(what)), el('span', {}, assumed), el('em', {}, `${U(slack)} to spare; the plan changes at ${changes}`))));
+const step = way => ([text, hold, caution]) => el('li', {}, el('label', {}, tick(`${way} ${text}`), el('span', {}, text, hold ? el('em', {}, ` Go on only when: ${lower(hold)}`) : null, caution ? el('em', { class: 'mind' }, ` ${caution}`) : null)));
 
-export function listWork() {
-  const { measure, steps } = D.work;
-  $('#measures').hidden = !measure.length;
-  $('#measure').replaceChildren(...measure.map(([what, assumed, slack, changes]) => el('li', {}, el('label', {}, el('input', { type: 'checkbox' }), el('span', {}, el('b', {}, what[0].toUpperCase() + what.slice(1)), el('span', {}, assumed), el('em', {}, `${U(slack)} to spare; the plan changes at ${changes}`))))));
-  $('#work').hidden = !steps.length;
-  $('#steps').replaceChildren(...steps.map(([text, hold, caution]) => el('li', {}, el('label', {}, el('input', { type: 'checkbox' }), el('span', {}, text, hold ? el('em', {}, ` First: ${hold}`) : null, caution ? el('em', { class: 'mind' }, ` ${caution}`) : null)))));
+// what to measure, to cut and to do, each for the way and place that is shown; where that was not worked out it is said instead
+let listed = [];
+export function showWork(answer) {
+  const first = D.plan.options[0], { work } = answer, kept = first ? { ...first.work, members: first.members } : { measure: [], steps: [], members: D.members };
+  const away = first ? `Worked out for way ${first.route.id} with the hood at ${U(D.scene.hood.x)}, ${U(D.scene.hood.bottom - D.scene.cook.height)} above the cooktop; plan again for this place.` : 'Plan again for this place.';
+  const early = work && work.steps.length && !answer.verdict.startsWith('Works') ? 'Nothing to cut yet: clear what is broken first.' : '';
+  const now = [answer.work, answer.members, answer.planned && S.option, getUnit(), away, early];
+  if (now.every((v, i) => v === listed[i]) && now.length === listed.length) return;
+  listed = now;
+  const way = answer.option ? answer.option.route.id : '';
+  for (const [id, found, had, make, note] of [['#members', answer.members, kept.members, member, ''], ['#measures', work && work.measure, kept.measure, measure(way), ''], ['#work', work && work.steps, kept.steps, step(way), early]]) {
+    const section = $(id), say = section.querySelector('.away');
+    section.hidden = !(found || had).length;
+    say.hidden = !!found && !note; say.textContent = found ? note : away;
+    section.querySelector('ul,ol').replaceChildren(...(found || []).map(make));
+    const lead = section.querySelector('.lead:not(.away)');
+    if (lead) lead.hidden = !found;
+  }
+}
+export function listAssumed() {
   $('#taken').hidden = !D.plan.assumptions.length;
   $('#assumed').replaceChildren(...D.plan.assumptions.map(([name, value, reason]) => el('li', {}, el('b', {}, name), ` ${value}. `, el('em', {}, reason))));
   $('#taken summary').textContent = `${D.plan.assumptions.length} ${D.plan.assumptions.length === 1 ? 'number was' : 'numbers were'} not measured`;
