@@ -1,6 +1,6 @@
 // What is possible at one place of the hood: from the plan at its own place, from the whole-wall map elsewhere.
 import { D, S } from './store.js';
-import { U, FT, elbowWords, flow, flowUnit, getUnit, quantity, side } from './words.js';
+import { U, FT, asWritten, elbowWords, flow, flowUnit, ownUnit, quantity, side } from './words.js';
 
 export const KIND = {
   e0: { name: 'no elbow', height: 1 },
@@ -154,14 +154,13 @@ function wantedAt(x, h) {
   return D.plan.wanted.map((q, i) => [q[0] + dx, q[1], hood.outlet === 'rear' || i === 0 ? q[2] + dz : q[2]]);
 }
 
-const ownUnit = () => (getUnit() === 'mm') === D.scene.metric;
 // an answer out of a whole plan: the page's own, or one that was made for a fix
 function told(plan, x, h, option, first) {
   const every = [...plan.findings, ...(option ? option.findings : [])].map(f => finding(plan.rules, f));
   const route = option && option.route;
   const broken = every.some(f => f.state === 'broken' && f.must && !f.waived);
   const verdict = first ? plan.verdict : broken ? 'Blocked' : every.some(f => f.state === 'close' || f.state === 'broken') ? 'Works, tight' : 'Works';
-  let text = plan.answer, why = plan.second;
+  let text = asWritten(plan.answer), why = ownUnit() ? plan.second : `${secondText(route ? route.elbows : -1, plan.why)}${/Proven\.$/.test(plan.second) ? ' Proven.' : ''}`.trim();
   if (route && (!first || !ownUnit())) text = wayText(route.words, route.elbows, route.length, route.boxed, option.air);
   if (!first) why = `Way ${route.id}. Way ${plan.options[0].route.id} is the best found here.`;
     return {
@@ -172,9 +171,11 @@ function told(plan, x, h, option, first) {
 }
 
 // at the plan's own place: the fixes that were worked out with it; each says what planning again found
+const SHIFT = /^(Shift(?: hood and cooktop)?) [^a-z]+ (?:in|mm) (left|right)(?=$|,)/;
+const fixWords = f => ownUnit() || f.x === null ? asWritten(f.words) : asWritten(f.words.replace(SHIFT, (_, what, way) => `${what} ${U(Math.abs(f.x - D.scene.hood.x))} ${way}`));
 function planFixes(now) {
   if (!D.fixes.length) return fixes(now);
-  return D.fixes.map((f, i) => ({ x: f.x ?? now.x, h: f.h ?? now.h, shift: f.x === null ? 0 : f.x - now.x, verdict: f.verdict, elbows: f.elbows, title: f.words, note: f.recheck, more: f.answer, fix: f, plan: f.plan ? i : null, still: !f.plan }));
+  return D.fixes.map((f, i) => ({ x: f.x ?? now.x, h: f.h ?? now.h, shift: f.x === null ? 0 : f.x - now.x, verdict: f.verdict, elbows: f.elbows, title: fixWords(f), note: f.recheck, more: asWritten(f.answer), fix: f, plan: f.plan ? i : null, still: !f.plan }));
 }
 function planAnswer() {
   const { plan } = D, own = { ...told(plan, D.scene.hood.x, mount(), plan.options[S.option] || null, S.option === 0), cook: D.scene.cook.x, planned: true }, fix = planFixes(own);
@@ -185,7 +186,7 @@ function planAnswer() {
 // the very plan that a fix promises, not its nearest neighbour on the map
 function fixAnswer(number) {
   const fix = D.fixes[number], { plan } = fix;
-  return { ...told(plan, plan.x, plan.h, plan.options[0], true), cook: plan.cook, planned: false, fixes: [], ghost: null, from: fix.words, work: null, members: plan.options[0].members };
+  return { ...told(plan, plan.x, plan.h, plan.options[0], true), cook: plan.cook, planned: false, fixes: [], ghost: null, from: fixWords(fix), work: null, members: plan.options[0].members };
 }
 // how far the ghost of a better place stands off: the first fix, else the shift that the plan itself has verified
 const ghostShift = (fix, why) => fix.length && fix[0].shift ? fix[0].shift : why && why.sure && why.shift !== null ? why.shift : null;
@@ -197,7 +198,7 @@ export function answer(x, h) {
   const drawn = cell.line ? partsOf(cell.line, cell.x, D.scene.cook.height + cell.h) : null;
   const found = number(cell.findings.map(f => finding(D.map.rules, f))), fix = fixes({ ...cell, findings: found });
   const musts = found.filter(f => f.state === 'broken' && f.must && !f.waived);
-  let text = cell.verdict === 'No place' ? cell.reason : blockedText(cell.why, fix[0]), second = secondText(-1, cell.why);
+  let text = cell.verdict === 'No place' ? asWritten(cell.reason) : blockedText(cell.why, fix[0]), second = secondText(-1, cell.why);
   if (cell.line) {
     text = wayText(cell.words, cell.elbows, cell.length, cell.boxed, cell.air);
     if (musts.length) text = `To clear first: ${musts[0].title}${musts.length > 1 ? ` and ${musts.length - 1} more` : ''}. ${text}`;

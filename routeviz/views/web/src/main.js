@@ -6,7 +6,7 @@ import { PATTERNS, tapeMarkup } from './tape.js';
 import { LAYERS, makePicture } from './picture.js';
 import { VIEWS, topOf } from './cameras.js';
 import { measureText, overlay } from './overlay.js';
-import { listAssumed, listFindings, listWays, markWay, sayAnswer, showWork } from './panels.js';
+import { listAssumed, listFindings, listWays, markWay, sayAnswer, sayUnit, showWork } from './panels.js';
 import { showAir } from './air.js';
 import { startLive } from './app.js';
 import { bays, setting, startFinder } from './appjoists.js';
@@ -35,6 +35,7 @@ function update() {
   listFindings(A, pick, moveTo);
   markWay(A);
   showAir(A);
+  sayUnit();
   showWork(A);
   if (picture) picture.set(A);
   over();

@@ -1,6 +1,6 @@
 // Beside and below the picture: ways out, findings, what to measure, the order of work.
 import { $, D, L, S, el, svg } from './store.js';
-import { U, FT, elbowWords, flow, flowUnit, getUnit, quantity } from './words.js';
+import { U, FT, elbowWords, flow, flowUnit, getUnit, inOwn, ownUnit, quantity, writtenIn } from './words.js';
 import { limitText, short } from './answers.js';
 import { flag, gauge, noMark, sketch, verdictMark } from './marks.js';
 
@@ -52,7 +52,7 @@ function row(f, answer, pick, moveTo, withFix) {
   return el('li', { class: `find ${f.state}${S.picked === f.code + f.n ? ' sel' : ''}` }, head, words.map(w => el('div', { class: 'det' }, w)), el('div', { class: 'src' }, f.source), withFix ? fixButtons(answer, moveTo) : null);
 }
 function brief(f, pick) {
-  const said = f.measured === null ? f.detail : `${quantity(f.measured, f.unit)}${limitText(f) ? `, needs ${limitText(f)}` : f.relation ? '' : `, ${f.detail}`}.`;
+  const words = !limitText(f) && !f.relation, said = f.measured === null ? f.detail : `${words ? inOwn(() => quantity(f.measured, f.unit)) : quantity(f.measured, f.unit)}${limitText(f) ? `, needs ${limitText(f)}` : f.relation ? '' : `, ${f.detail}`}.`;
   return el('li', { class: `brief${S.picked === f.code + f.n ? ' sel' : ''}` }, el('button', { class: 'bgo', on: { click: () => pick(f) } },
     svg(flag(f.state, f.n, 22)), el('span', {}, el('b', {}, f.title), el('i', {}, [said, f.source].filter(Boolean).map(t => t.replace(/[.\s]+$/, '')).join('. '))), f.state === 'fine' ? el('strong', {}, short(f)) : null));
 }
@@ -117,10 +117,15 @@ export function showWork(answer) {
     const section = $(id), say = section.querySelector('.away');
     section.hidden = !(found || had).length;
     say.hidden = !!found && !note; say.textContent = found ? note : away;
-    section.querySelector('ul,ol').replaceChildren(...(found || []).map(make));
-    const lead = section.querySelector('.lead:not(.away)');
+    section.querySelector('ul,ol').replaceChildren(...inOwn(() => (found || []).map(make)));
+    section.querySelector('.asis').hidden = ownUnit() || !(found && found.length);
+    const lead = section.querySelector('.lead:not(.away,.asis)');
     if (lead) lead.hidden = !found;
   }
+}
+// where words and numbers stand in different units, the words say which
+export function sayUnit() {
+  for (const p of document.querySelectorAll('.asis')) { p.hidden = ownUnit(); p.textContent = `${p.dataset.what} ${p.dataset.air ? writtenIn().replace(',', D.scene.metric ? ' and l/s,' : ' and cfm,') : writtenIn()}.`.trim().replace(/^i/, 'I'); }
 }
 export function listAssumed() {
   $('#taken').hidden = !D.plan.assumptions.length;
