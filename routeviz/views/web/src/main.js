@@ -136,7 +136,7 @@ function over() {
   if (!picture || !A) return;
   const width = $('#pic').clientWidth, height = $('#pic').clientHeight;
   const inside = p => p[2] < 1 && p[0] > 6 && p[0] < width - 6 && p[1] > 6 && p[1] < height - 6;
-  overlay({ width, height, grid, view: picture.view(), project: picture.project, inside, behind: picture.behind(), tapeAt: tape.at }, A, measured, pick);
+  overlay({ width, height, grid, view: picture.view(), project: picture.project, inside, gone: picture.gone, shown: picture.shown, behind: picture.behind(), tapeAt: tape.at }, A, measured, pick);
 }
 function layout() {
   work();

@@ -321,6 +321,12 @@ export function makePicture(host, bytes, on) {
       clip.constant = value === null ? 1e4 : axis === 'y' ? -value : axis === 'x' ? -value : value;
       shadows(); ask();
     },
+    // whether nothing is left of what stands at a place: cut away, or all of it taken away
+    gone(place, ids) {
+      if (renderer.localClippingEnabled && clip.distanceToPoint(V3(place)) < -0.01) return true;
+      const duct = current && current.parts ? current.parts.map(p => p.id) : [], of = ids.flatMap(id => duct.includes(id) || id === 'cap' ? ['DUCT'] : (bySolid[id] || []).map(n => n.userData.layer));
+      return of.length > 0 && of.every(layer => shown[layer] === false);
+    },
     view: () => view, behind: () => camera.position.z < -D.scene.wall, canvas: renderer.domElement, camera,
     turn(side, up) {
       if (view) { view = null; on.stood(null); layer(); }
