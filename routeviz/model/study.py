@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from routeviz.model.finding import MemberRuling, Verdict
+from routeviz.model.plan import Plan
 from routeviz.units import elbows_text
 
 __all__ = ["Bay", "Fix", "FixKind", "JoistAt", "JoistPreview", "Way"]
@@ -48,6 +49,12 @@ class Fix:
     answer: str
     members: tuple[str, ...] = ()  # members framed round, with what that takes
     left: tuple[str, ...] = ()  # must-findings that no change of place clears, such as makeup air
+    _again: Plan | None = field(default=None, compare=False, repr=False)
+
+    @property
+    def again(self) -> Plan | None:
+        """Give the plan that was made for this fix, for whoever shows it."""
+        return self._again
 
     @property
     def recheck(self) -> str:

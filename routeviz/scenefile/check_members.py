@@ -78,7 +78,7 @@ def _check_even(table: LayoutTable, path: Path, width: float, reach: float, what
         notes.add(
             (*path, "first"),
             f"more than one spacing ({notes.length(table.spacing)}) away, so a {what} before it would be left out",
-            "Give the centre of the first one inside the room, or number absent ones under missing",
+            "Give the centre of the first one inside the room, or say which numbers are not there (missing)",
         )
     elif table.first < -width:
         notes.add((*path, "first"), "stands before the reference edge", "Count from the left end, or the hood wall")

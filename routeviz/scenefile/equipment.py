@@ -52,7 +52,9 @@ class OutletTable(Table):
 
     place: Annotated[str, Choice(("top", "rear"))] = asked("top or rear", "top")
     section: _Section = asked("its shape and size", "8 in round")
-    across: Distance = taken(0.0, "taken on the hood's centre line", "right of the hood's centre line", "0 in")
+    across: Distance = taken(
+        0.0, "taken on the hood's centre line", "its centre, right of the hood's centre line", "0 in"
+    )
     out: Gap | None = optional("top outlet: its centre out from the finished wall", "8 1/2 in")
     up: Gap | None = optional("rear outlet: its centre above the hood's underside", "8 in")
     collar: Gap = taken(1.5, f"{_PRACTICE}, no source", "how far its collar stands off the hood", "1 1/2 in")
@@ -83,7 +85,7 @@ class FanTable(Table):
 class FastenerTable(Table):
     """One fixing hole of the hood."""
 
-    across: Distance = asked("right of the hood's centre line", "-10 in")
+    across: Distance = asked("its centre, right of the hood's centre line", "-10 in")
     up: Distance = asked("above the hood's underside", "13 1/2 in")
     row: Annotated[str, Choice(("upper", "lower"))] = optional("upper or lower row", "upper", "upper")
 
@@ -91,8 +93,8 @@ class FastenerTable(Table):
 class ElectricalTable(Table):
     """Where the supply enters the hood."""
 
-    across: Distance = asked("right of the hood's centre line", "-4 in")
-    up: Distance = asked("above the hood's underside", "9 in")
+    across: Distance = asked("where the supply enters, right of the hood's centre line", "-4 in")
+    up: Distance = asked("where the supply enters, above the hood's underside", "9 in")
     volts: Annotated[float, Number(12, 480, unit="V")] = taken(120.0, _PRACTICE, "supply voltage", 120)
     hertz: Annotated[float, Number(0, 60, unit="Hz")] = taken(60.0, _PRACTICE, "supply frequency", 60)
     amps: Annotated[float, Number(0, 60, unit="A")] = taken(15.0, _PRACTICE, "rating of the circuit", 15)

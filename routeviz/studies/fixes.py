@@ -163,6 +163,7 @@ def _fix(attempt: _Try, again: Plan) -> Fix:
         verdict=again.verdict,
         answer=again.answer,
         members=attempt.members,
+        _again=again,
     )
 
 

@@ -40,7 +40,7 @@ def before_steps(findings: tuple[Finding, ...], measure: tuple[MeasureFirst, ...
     )
     steps.append(
         Step("measure", f"Measure and write down: {first}. The whole list is on its sheet.", ("settle",),
-             "Any number past its limit: stop and plan again.", "", Sheet.MEASURE)
+             "Every number within its limit; otherwise stop and plan again.", "", Sheet.MEASURE)
     )  # fmt: skip
     gas = " Close the gas valve of the cooktop." if scene.cooktop.kind is CooktopKind.GAS else ""
     steps.append(

@@ -192,9 +192,9 @@ def _curve(points: tuple[tuple[float, float], ...]) -> list[list[float]]:
     return [[round(q, 1), round(p, 4)] for q, p in points]
 
 
-def _whole(value: float) -> int | None:
-    """Give a number without its fraction, None for one that has no end."""
-    return round(value) if math.isfinite(value) else None
+def _exact(value: float) -> float | None:
+    """Give a number as it is, None for one that has no end: it is rounded once, where its unit is known."""
+    return round(value, 6) if math.isfinite(value) else None
 
 
 def _air(option: Option) -> dict[str, Any] | None:
@@ -204,15 +204,15 @@ def _air(option: Option) -> dict[str, Any] | None:
         return None
     return {
         "fan": _curve(air.fan_curve), "system": _curve(air.system_curve), "low": _curve(air.system_low), "high": _curve(air.system_high),
-        "status": air.full.status.value, "at": [round(air.full.flow_cfm, 1), round(air.full.static_inwg, 4)],
-        "band": [round(air.full.low_cfm), round(air.full.high_cfm)], "speed": round(air.full.velocity_fpm),
-        "steps": [[p.speed, round(p.flow_cfm), round(p.velocity_fpm)] for p in air.points],
+        "status": air.full.status.value, "at": [_exact(air.full.flow_cfm), round(air.full.static_inwg, 4)],
+        "band": [_exact(air.full.low_cfm), _exact(air.full.high_cfm)], "speed": _exact(air.full.velocity_fpm),
+        "steps": [[p.speed, _exact(p.flow_cfm), _exact(p.velocity_fpm)] for p in air.points],
         "bars": [[b.label, round(b.loss_inwg, 4), round(b.share, 4)] for b in air.bars],
         "assumption": air.assumption, "notes": list(air.notes),
-        "advice": [[a.label, round(a.flow_cfm), round(a.gain_cfm)] for a in air.advice],
-        "need": [] if need is None else [[f.label, round(f.at_least_cfm), None if f.up_to_cfm is None else round(f.up_to_cfm), f.met, f.source]
+        "advice": [[a.label, _exact(a.flow_cfm), _exact(a.gain_cfm)] for a in air.advice],
+        "need": [] if need is None else [[f.label, _exact(f.at_least_cfm), None if f.up_to_cfm is None else _exact(f.up_to_cfm), f.met, f.source]
                                          for f in need.flows],
-        "makeup": None if makeup is None else {"needed": makeup.needed, "supply": round(makeup.supply_cfm), "threshold": _whole(makeup.threshold_cfm),
+        "makeup": None if makeup is None else {"needed": makeup.needed, "supply": _exact(makeup.supply_cfm), "threshold": _exact(makeup.threshold_cfm),
                                                "square": _r(makeup.square_in), "source": makeup.source},
     }  # fmt: skip
 
@@ -226,9 +226,10 @@ def _ruling(ruling: MemberRuling) -> dict[str, Any]:
     }  # fmt: skip
 
 
-def _members(plan: Plan) -> list[dict[str, Any]]:
-    """Give what may be done to each member that the way out or a simpler one meets, once each."""
-    found = {f.ruling.solid: f.ruling for f in plan.all_findings if f.ruling is not None}
+def _members(plan: Plan, option: Option | None) -> list[dict[str, Any]]:
+    """Give what may be done to each member that a way out or a simpler one meets, once each."""
+    findings = plan.findings + (option.findings if option else ())
+    found = {f.ruling.solid: f.ruling for f in findings if f.ruling is not None}
     found.update({m.solid: m for m in plan.members if m.solid not in found})
     return [_ruling(m) for m in found.values()]
 
@@ -244,25 +245,51 @@ def fix_json(fix: Fix) -> dict[str, Any]:
             "members": list(fix.members), "changes": [list(c) for c in fix.changes], **place}  # fmt: skip
 
 
-def _option(option: Option, rules: _Rules) -> dict[str, Any]:
+# what a fix may change and leave the house as the picture has it
+_HOUSE_STAYS = (
+    "hood.centre",
+    "hood.mount",
+    "cooktop.centre",
+    "duct.sections",
+    "duct.boxing_allowed",
+    "cap.roof",
+    "cap.wall",
+)
+
+
+def _again(fix: Fix) -> dict[str, Any] | None:
+    """Give the plan that was made for a fix, so that the page shows it and not its nearest neighbour on the map.
+
+    None where the fix changes the house itself, whose picture the page does not have.
+    """
+    plan = fix.again
+    if plan is None or plan.best is None or not {name for name, _ in fix.changes} <= set(_HOUSE_STAYS):
+        return None
+    rules = _Rules(plan)
+    return {
+        "x": plan.scene.hood.centre_in, "h": hood_bottom(plan) - plan.scene.cooktop.height_in, "cook": plan.scene.cooktop.centre_in,
+        "verdict": plan.verdict.value, "answer": plan.answer, "second": plan.second, "findings": rules.entries(plan.findings),
+        "options": [_option(plan, plan.best, rules)], "why": _why(plan), "rules": rules.rows,
+    }  # fmt: skip
+
+
+def _option(plan: Plan, option: Option, rules: _Rules) -> dict[str, Any]:
     air, full = option.air, option.air.full
     known = full.status is not AirStatus.NO_FAN
     return {
         "route": _route(option.route), "findings": rules.entries(option.findings),
-        "air": round(full.flow_cfm) if known else None, "label": round(air.label_cfm),
-        "speed": round(full.velocity_fpm) if known else None,
-        "flow": _air(option),
+        "air": _exact(full.flow_cfm) if known else None, "label": _exact(air.label_cfm),
+        "speed": _exact(full.velocity_fpm) if known else None,
+        "flow": _air(option), "work": _work(option), "members": _members(plan, option),
         "broken": sum(f.state is State.BROKEN and not f.waived for f in option.findings),
     }  # fmt: skip
 
 
-def _work(plan: Plan) -> dict[str, Any]:
-    best = plan.best
-    if best is None:
-        return {"measure": [], "steps": []}
+def _work(option: Option) -> dict[str, Any]:
+    counted = option.takeoff
     return {
-        "measure": [[m.what, m.assumed, _r(m.slack_in), m.changes_at, list(m.ids)] for m in best.takeoff.measure_first],
-        "steps": [[s.text, s.hold, s.caution] for s in best.takeoff.steps],
+        "measure": [[m.what, m.assumed, _r(m.slack_in), m.changes_at, list(m.ids)] for m in counted.measure_first],
+        "steps": [[s.text, s.hold, s.caution] for s in counted.steps],
     }
 
 
@@ -300,8 +327,10 @@ def page_data(stage: Stage, *, fixes: Sequence[Fix] = (), wall_map: WallMap | No
     -------
     dict
         ``scene`` measures, ``tape`` members and openings along the hood wall, ``band`` the legal heights, ``plan``
-        verdict, sentences, ways out and findings (as rows of ``rules`` and numbers), ``work`` what to measure and do,
-        ``fixes`` and ``members`` (what may be done to each member),
+        verdict, sentences, ways out (each with what to measure, to do and to cut) and findings (as rows of ``rules`` and
+        numbers),
+        ``fixes``, each with the plan that was made for it where the house stays as it is, and ``members`` (what may be
+        done to each member),
         ``pieces`` layer, group and solid of every node of the glTF, ``numbers`` of joists, ``faces`` where ducts may
         leave and what a cap keeps away from there, ``cut`` where the picture is cut open, ``materials`` colour,
         edge, cut face, metal, opacity and whether edges are drawn, ``glazed`` windows and doors, and ``map``.
@@ -315,13 +344,12 @@ def page_data(stage: Stage, *, fixes: Sequence[Fix] = (), wall_map: WallMap | No
         "band": _limits(plan),
         "plan": {
             "verdict": plan.verdict.value, "answer": plan.answer, "second": plan.second, "findings": rules.entries(plan.findings),
-            "options": [_option(o, rules) for o in plan.options], "why": _why(plan), "rules": rules.rows,
+            "options": [_option(plan, o, rules) for o in plan.options], "why": _why(plan), "rules": rules.rows,
             "wanted": [list(p) for p in wanted_line(plan)], "outcome": plan.paths.outcome.value,
             "assumptions": [[a.field, a.value, a.reason] for a in plan.assumptions],
         },
-        "work": _work(plan),
-        "fixes": [fix_json(f) for f in fixes],
-        "members": _members(plan),
+        "fixes": [{**fix_json(f), "plan": _again(f)} for f in fixes],
+        "members": _members(plan, plan.best),
         "pieces": {p.name: [p.layer.name, p.group.value, p.solid, p.label, int(p.smooth)]
                    for p in stage.pieces if p.group is not Group.ROUTE},
         "lines": {p.name: [[[_r(float(v)) for v in point] for point in line] for line in p.lines]

@@ -199,7 +199,7 @@ def as_json(wall_map: WallMap, *, cooktop_height_in: float) -> dict[str, Any]:
         return [
             VERDICTS.index(cell.verdict), put(words, cell.words) if cell.words else -1,
             -1 if line is None else put(lines, line), _r(cell.length_in), _r(cell.elbows), _r(cell.boxed_in),
-            None if cell.air_cfm is None else round(cell.air_cfm), -1 if cell.why is None else put(whys, _why_json(cell.why)),
+            None if cell.air_cfm is None else _r(cell.air_cfm, 6), -1 if cell.why is None else put(whys, _why_json(cell.why)),
             [finding_json(f, put(rules, rule_json(f)), f.place) for f in shown], cell.reason,
         ]  # fmt: skip
 

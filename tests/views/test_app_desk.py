@@ -46,6 +46,39 @@ def test_values_that_only_stand_together_are_taken_together(tmp_path: Path) -> N
     assert desk.scene.ceiling.joists.at_in == (13.25, 29.0)
 
 
+def test_of_several_changes_those_that_stand_are_written_as_one_step(tmp_path: Path) -> None:
+    desk = live_tools.desk(tmp_path)
+    held, mistakes = desk.change_each(
+        [{"cooktop.width": "banana"}, {"hood.mount": "33 in"}, {"kitchen.ceiling": "9 ft", "kitchen.width": "3 in"}]
+    )
+    assert held == (0, 2), "values that were said together wait together"
+    assert {m.field for m in mistakes} == {"cooktop.width", "kitchen.width"}
+    assert desk.text == live_tools.JUNIPER.replace('mount = "30 in"', 'mount = "33 in"')
+    assert desk.revision == 2
+    desk.undo()
+    assert desk.text == live_tools.JUNIPER
+
+
+def test_what_only_stands_together_is_written_when_the_rest_of_it_comes(tmp_path: Path) -> None:
+    desk = live_tools.desk(tmp_path)
+    marks = {"ceiling.joists.at": ["13 1/4 in", "29 in"]}
+    assert desk.change_each([marks])[0] == (0,)
+    assert desk.text == live_tools.JUNIPER
+    held, mistakes = desk.change_each([marks, {"ceiling.joists.first": None}, {"ceiling.joists.spacing": None}])
+    assert (held, mistakes) == ((), ())
+    assert desk.scene.ceiling.joists.at_in == (13.25, 29.0)
+
+
+def test_a_change_whose_fault_shows_elsewhere_holds_back_no_other(tmp_path: Path) -> None:
+    """Marks beside a spacing: the mistake names the spacing, which is in none of the changes."""
+    desk = live_tools.desk(tmp_path)
+    held, mistakes = desk.change_each([{"ceiling.joists.at": ["13 1/4 in", "29 in"]}, {"hood.mount": "33 in"}])
+    assert held == (0,)
+    assert mistakes
+    assert desk.scene.hood.mount_in == 33
+    assert desk.scene.ceiling.joists.at_in == ()
+
+
 def test_a_place_that_no_scene_has_is_refused(tmp_path: Path) -> None:
     desk = live_tools.desk(tmp_path)
     (mistake,) = desk.change({"hood.colour": "green"})

@@ -161,6 +161,18 @@ def test_every_mistake_is_answered_by_its_field(site: Site) -> None:
     assert len(site.planning.asked) == 1, "nothing new was planned"
 
 
+def test_a_list_of_changes_is_taken_as_far_as_it_stands(site: Site) -> None:
+    said = post(site, "change", changes=[{"kitchen.width": "3 in"}, {"hood.mount": "28 in"}]).json()
+    assert said["held"] == [0]
+    assert [m["field"] for m in said["mistakes"]] == ["kitchen.width"]
+    assert said["state"]["raw"]["hood"]["mount"] == "28 in"
+    assert len(site.planning.asked) == 2
+    said = post(site, "change", changes=[{"kitchen.width": "3 in"}]).json()
+    assert (said["held"], said["state"]["revision"]) == ([0], 2)
+    assert len(site.planning.asked) == 2, "nothing new was planned"
+    assert post(site, "change", changes=[1]).status_code == 400
+
+
 def test_two_pages_see_the_same(site: Site) -> None:
     post(site, "change", changes={"hood.mount": "28 in"})
     one, two = (site.get("news", params={"have": have}).json()["state"] for have in (1, 2))

@@ -48,6 +48,12 @@ class Tools:
     choices: Mapping[str, Sequence[str]]
 
 
+@dataclass(frozen=True)
+class _Made:
+    text: str
+    scene: Scene
+
+
 class Desk:
     """One scene being worked on. Every change gives a new revision; the same revision always means the same text."""
 
@@ -100,6 +106,44 @@ class Desk:
         A value that is given is measured: its place is taken off the list of guessed ones.
         """
         return self._try(lambda: self.tools.edit(self.text, self._measured(changes)))
+
+    def change_each(self, groups: Sequence[Mapping[str, object]]) -> tuple[tuple[int, ...], tuple[Mistake, ...]]:
+        """Write what stands, and tell what does not: one slip holds back no other value.
+
+        Values of one group stand or fall together; what is written is one step of undoing.
+
+        Parameters
+        ----------
+        groups : sequence of mappings
+            Values by their places, in the order in which they were given; where two do not go together, the later one
+            is written.
+
+        Returns
+        -------
+        tuple
+            The numbers of the groups that were not written, and what is wrong with them.
+        """
+        wrong = self._judged(groups)
+        good = list(range(len(groups)))
+        while wrong and good:  # first without those that are named, which is nearly always the whole of it
+            left = [n for n in good if not _named(groups[n], wrong)]
+            if len(left) == len(good):
+                good = []
+                for n in range(len(groups) - 1, -1, -1):  # then one by one
+                    if not self._judged([groups[m] for m in sorted((*good, n))]):
+                        good.append(n)
+                wrong = ()
+            else:
+                good, wrong = left, self._judged([groups[n] for n in left])
+        if good:
+            self.change(_merged([groups[n] for n in sorted(good)]))
+        held = tuple(n for n in range(len(groups)) if n not in good)
+        return held, self._judged([groups[n] for n in held])
+
+    def _judged(self, groups: Sequence[Mapping[str, object]]) -> tuple[Mistake, ...]:
+        """Give what is wrong with groups of values together; nothing is written."""
+        found = self._read(lambda: self.tools.edit(self.text, self._measured(_merged(groups)))) if groups else ()
+        return found if isinstance(found, tuple) else ()
 
     def add(self, place: str, row: Mapping[str, object]) -> tuple[Mistake, ...]:
         """Add a row to a list of tables, such as another thing in the way."""
@@ -178,21 +222,28 @@ class Desk:
         left = [place for place in guessed if place not in changes and not (gone and place.startswith(gone))]
         return dict(changes) if left == guessed else {**changes, "assumed": left or None}
 
-    def _try(self, make: Callable[[], str]) -> tuple[Mistake, ...]:
+    def _read(self, make: Callable[[], str]) -> tuple[Mistake, ...] | _Made | None:
+        """Give a text and its scene, or the mistakes in it; None where it is the text that is there."""
         try:
             text = make()
             if text == self.text:
-                return ()
-            scene = self.tools.read(text)
+                return None
+            return _Made(text, self.tools.read(text))
         except SceneError as fault:
             return fault.mistakes
         except LengthError as fault:
             return (Mistake(self.path.name, None, "", fault.text, fault.problem, fault.remedy),)
         except RoutevizError as fault:
             return (Mistake(self.path.name, None, "", "", str(fault), ""),)
-        self._past = [*self._past[-_MOST_STEPS:], self.text]
-        self._future = []
-        self._take(text, scene)
+
+    def _try(self, make: Callable[[], str]) -> tuple[Mistake, ...]:
+        found = self._read(make)
+        if isinstance(found, tuple):
+            return found
+        if found is not None:
+            self._past = [*self._past[-_MOST_STEPS:], self.text]
+            self._future = []
+            self._take(found.text, found.scene)
         return ()
 
     def _step(self, source: list[str], target: list[str]) -> bool:
@@ -206,6 +257,16 @@ class Desk:
     def _take(self, text: str, scene: Scene) -> None:
         self.text, self.scene = text, scene
         self.revision += 1
+
+
+def _merged(groups: Sequence[Mapping[str, object]]) -> dict[str, object]:
+    return {place: value for group in groups for place, value in group.items()}
+
+
+def _named(group: Mapping[str, object], mistakes: Sequence[Mistake]) -> bool:
+    """Whether a mistake is about a place of the group, or about something within it or around it."""
+    within = [(f"{m.field}.", f"{place}.") for m in mistakes for place in group if m.field]
+    return any(field.startswith(place) or place.startswith(field) for field, place in within)
 
 
 def _contents(path: Path) -> str | None:

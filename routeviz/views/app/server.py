@@ -304,6 +304,8 @@ def _done(site: _Site, mistakes: tuple[Mistake, ...] = ()) -> Response:
 async def _change(site: _Site, request: Request) -> Response:
     body = await _body(request)
     changes = body.get("changes")
+    if isinstance(changes, list) and all(isinstance(group, dict) for group in changes):
+        return await run_in_threadpool(_change_each, site, [{str(k): v for k, v in g.items()} for g in changes])
     if not isinstance(changes, dict):
         return PlainTextResponse("Send changes by their places.\n", status_code=400)
 
@@ -312,6 +314,16 @@ async def _change(site: _Site, request: Request) -> Response:
             return _done(site, site.desk.change({str(k): v for k, v in changes.items()}))
 
     return await run_in_threadpool(work)
+
+
+def _change_each(site: _Site, groups: list[dict[str, Any]]) -> Response:
+    """Take every group of values that stands; say which do not, and why."""
+    with site.lock:
+        before = site.desk.revision
+        held, mistakes = site.desk.change_each(groups)
+        if site.desk.revision != before:
+            site.plan_now()
+        return JSONResponse({"held": held, "mistakes": [_mistake(m) for m in mistakes], "state": _state(site)})
 
 
 async def _add(site: _Site, request: Request) -> Response:

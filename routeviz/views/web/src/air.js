@@ -1,6 +1,6 @@
 // The air: where fan and duct meet, and where the pressure goes.
-import { $, D, S, el, esc, svg } from './store.js';
-import { flow, flowUnit, getUnit, quantity } from './words.js';
+import { $, el, esc, svg } from './store.js';
+import { flow, flowUnit, getUnit, inOwn, quantity } from './words.js';
 
 const W = 460, H = 250, L = 46, B = 34, T = 14, R = 12;
 const round = (v, steps) => { const s = 10 ** Math.floor(Math.log10(v)); return steps.map(k => k * s).find(k => k >= v) || 10 * s; };
@@ -22,17 +22,20 @@ function figure(air) {
 }
 
 export function showAir(answer) {
-  const option = answer.planned ? D.plan.options[S.option] : null, air = option && option.flow, box = $('#airbox');
+  const option = answer.option, air = option && option.flow, box = $('#airbox');
   box.hidden = !air;
   if (!air) return;
   $('#losses').parentElement.hidden = !air.bars.length;
   const most = Math.max(...air.bars.map(b => b[2]), 1e-6);
-  const speed = quantity(air.speed, 'ft/min'), range = air.band[0] !== air.band[1] ? `, between ${flow(air.band[0])} and ${flow(air.band[1])}` : '';
-  $('#airsay').textContent = `${flow(air.at[0])} of ${flow(option.label)} ${flowUnit()}${range}; ${speed} in the duct.${air.assumption ? ` ${air.assumption}` : ''}`;
+  const speed = quantity(air.speed, 'ft/min'), range = flow(air.band[0]) !== flow(air.band[1]) ? `, between ${flow(air.band[0])} and ${flow(air.band[1])}` : '';
+  $('#airsay').textContent = `${flow(air.at[0])} of ${flow(option.label)} ${flowUnit()}${range}; ${speed} in the duct.`;
   $('#airfig').replaceChildren(air.fan.length > 1 ? svg(figure(air)) : '');
   $('#losses').replaceChildren(...air.bars.map(([label, loss, share]) => { const bar = el('i', {}); bar.style.width = `${share / most * 100}%`; return el('li', {}, el('span', {}, label), el('b', {}, bar), el('em', {}, quantity(loss, 'in wg'))); }));
+  $('#airmore').replaceChildren(...inOwn(() => linesOf(air)).map(t => el('li', {}, t)));
+}
+function linesOf(air) { // words of the plan with numbers in them: all in the scene's own unit
   const lines = air.need.map(([label, least, upTo, met]) => `${label[0].toUpperCase()}${label.slice(1)}: ${flow(least)}${upTo ? ` to ${flow(upTo)}` : ''} ${flowUnit()}, ${met ? 'reached' : 'not reached'}.`);
   if (air.makeup && (air.makeup.needed || air.makeup.threshold !== null)) lines.push(air.makeup.needed ? `Makeup air is needed: ${flow(air.makeup.supply)} ${flowUnit()}.` : `No makeup air is asked for up to ${flow(air.makeup.threshold)} ${flowUnit()}.`);
   for (const [label, q, gain] of air.advice) if (Math.abs(gain) >= 1) lines.push(`${label[0].toUpperCase()}${label.slice(1)} would give ${flow(q)} ${flowUnit()}.`);
-  $('#airmore').replaceChildren(...[...lines, ...air.notes].map(t => el('li', {}, t)));
+  return [...(air.assumption ? [`${air.assumption[0].toUpperCase()}${air.assumption.slice(1)}${/\.$/.test(air.assumption) ? '' : '.'}`] : []), ...lines, ...air.notes];
 }

@@ -1,6 +1,6 @@
 // What is possible at one place of the hood: from the plan at its own place, from the whole-wall map elsewhere.
 import { D, S } from './store.js';
-import { U, FT, elbowWords, flow, flowUnit, getUnit, quantity, side } from './words.js';
+import { U, FT, asWritten, elbowWords, flow, flowUnit, ownUnit, quantity, side } from './words.js';
 
 export const KIND = {
   e0: { name: 'no elbow', height: 1 },
@@ -94,25 +94,35 @@ function secondText(elbows, why) {
   return text;
 }
 
-// the nearest places that work, each way: the least shift, and beside it the nearest that works with room to spare
-export function fixes(x, h) {
+// what is broken here, by its code and how often
+const brokenOf = findings => findings.filter(f => f.state === 'broken' && !f.waived).reduce((found, f) => found.set(f.code, (found.get(f.code) || 0) + 1), new Map());
+const brokenAt = cell => brokenOf(cell.findings.map(f => finding(D.map.rules, f)));
+// a place is worth going to when it works and this one does not, or when something broken is cleared and nothing new breaks
+function clears(now, cell) {
+  if (!cell.verdict.startsWith('Works')) return false;
+  if (!now.verdict.startsWith('Works')) return true;
+  const here = brokenOf(now.findings), there = brokenAt(cell);
+  return [...there].every(([code, n]) => n <= (here.get(code) || 0)) && [...here].some(([code, n]) => n > (there.get(code) || 0));
+}
+// the nearest places that clear something, each way: the least shift, and beside it the nearest that works with room to spare
+export function fixes(now) {
   if (!D.map) return [];
-  const found = [];
+  const found = [], { x, h } = now;
   for (const way of [-1, 1]) {
     const ahead = D.map.x.filter(v => (v - x) * way > NEAR).sort((a, b) => (a - b) * way);
-    const works = ahead.find(v => cellAt(v, h).verdict.startsWith('Works'));
+    const works = ahead.find(v => clears(now, cellAt(v, h)));
     if (works === undefined) continue;
     found.push(works);
     if (cellAt(works, h).verdict !== 'Works') {
-      const clean = ahead.find(v => cellAt(v, h).verdict === 'Works');
+      const clean = ahead.find(v => cellAt(v, h).verdict === 'Works' && clears(now, cellAt(v, h)));
       if (clean !== undefined && Math.abs(clean - works) < 16) found.push(clean);
     }
   }
   return found.map(v => {
     const cell = cellAt(v, h);
-    const broken = cell.findings.filter(f => f[1] === 0).length;
+    const broken = [...brokenAt(cell).values()].reduce((a, b) => a + b, 0);
     return { x: v, h, shift: v - x, verdict: cell.verdict, elbows: cell.elbows, broken, title: `Shift ${U(Math.abs(v - x))} ${side(v - x)}`,
-      note: `planned again: ${broken} broken, ${elbowWords(cell.elbows)}${cell.verdict === 'Works, tight' ? ', tight' : ''}` };
+      note: `planned again: ${broken} broken, ${elbowWords(cell.elbows)}${cell.verdict === 'Works, tight' ? ', tight' : ''}${D.map.follows ? '; the cooktop goes with the hood' : ''}` };
   }).sort((a, b) => Math.abs(a.shift) - Math.abs(b.shift));
 }
 
@@ -144,45 +154,51 @@ function wantedAt(x, h) {
   return D.plan.wanted.map((q, i) => [q[0] + dx, q[1], hood.outlet === 'rear' || i === 0 ? q[2] + dz : q[2]]);
 }
 
-function planAnswer() {
-  const { plan } = D, option = plan.options[S.option] || null;
+// an answer out of a whole plan: the page's own, or one that was made for a fix
+function told(plan, x, h, option, first) {
   const every = [...plan.findings, ...(option ? option.findings : [])].map(f => finding(plan.rules, f));
-  const route = option && option.route, first = S.option === 0;
+  const route = option && option.route;
   const broken = every.some(f => f.state === 'broken' && f.must && !f.waived);
   const verdict = first ? plan.verdict : broken ? 'Blocked' : every.some(f => f.state === 'close' || f.state === 'broken') ? 'Works, tight' : 'Works';
-  const ownUnit = (getUnit() === 'mm') === D.scene.metric;
-  let text = plan.answer, why = plan.second;
-  if (route && (!first || !ownUnit)) text = wayText(route.words, route.elbows, route.length, route.boxed, option.air);
+  let text = asWritten(plan.answer), why = ownUnit() ? plan.second : `${secondText(route ? route.elbows : -1, plan.why)}${/Proven\.$/.test(plan.second) ? ' Proven.' : ''}`.trim();
+  if (route && (!first || !ownUnit())) text = wayText(route.words, route.elbows, route.length, route.boxed, option.air);
   if (!first) why = `Way ${route.id}. Way ${plan.options[0].route.id} is the best found here.`;
-  if (!route && !ownUnit) text = verdict === 'No place' ? plan.answer : blockedText(plan.why, planFixes(D.scene.hood.x, mount())[0]);
-  return {
-    x: D.scene.hood.x, h: mount(), verdict, kind: kindOf(verdict, route ? route.elbows : 0, route, every.filter(f => f.state === 'broken' && f.must && !f.waived).map(f => f.code)), words: route ? route.words : '',
+    return {
+    x, h, verdict, option, kind: kindOf(verdict, route ? route.elbows : 0, route, every.filter(f => f.state === 'broken' && f.must && !f.waived).map(f => f.code)), words: route ? route.words : '',
     text, second: why, findings: number(every), parts: route ? route.parts : null, end: route ? route.end : null, elbows: route ? route.elbows : null,
-    length: route ? route.length : 0, air: option ? option.air : null, why: plan.why, wanted: route ? null : wantedAt(D.scene.hood.x, mount()), planned: true,
+    length: route ? route.length : 0, air: option ? option.air : null, why: plan.why, wanted: route ? null : wantedAt(x, h),
   };
 }
 
 // at the plan's own place: the fixes that were worked out with it; each says what planning again found
-function planFixes(x, h) {
-  if (!D.fixes.length) return fixes(x, h);
-  return D.fixes.map(f => {
-    const to = f.x !== null || f.h !== null;
-    return { x: f.x ?? x, h: f.h ?? h, shift: f.x === null ? 0 : f.x - x, verdict: f.verdict, elbows: f.elbows, title: f.words, note: f.recheck, more: f.answer, fix: f, still: !to || !D.map };
-  });
+const SHIFT = /^(Shift(?: hood and cooktop)?) [^a-z]+ (?:in|mm) (left|right)(?=$|,)/;
+const fixWords = f => ownUnit() || f.x === null ? asWritten(f.words) : asWritten(f.words.replace(SHIFT, (_, what, way) => `${what} ${U(Math.abs(f.x - D.scene.hood.x))} ${way}`));
+function planFixes(now) {
+  if (!D.fixes.length) return fixes(now);
+  return D.fixes.map((f, i) => ({ x: f.x ?? now.x, h: f.h ?? now.h, shift: f.x === null ? 0 : f.x - now.x, verdict: f.verdict, elbows: f.elbows, title: fixWords(f), note: f.recheck, more: asWritten(f.answer), fix: f, plan: f.plan ? i : null, still: !f.plan }));
+}
+function planAnswer() {
+  const { plan } = D, own = { ...told(plan, D.scene.hood.x, mount(), plan.options[S.option] || null, S.option === 0), cook: D.scene.cook.x, planned: true }, fix = planFixes(own);
+  Object.assign(own, own.option ? { work: own.option.work, members: own.option.members } : { work: { measure: [], steps: [] }, members: D.members });
+  if (!own.parts && !ownUnit() && own.verdict !== 'No place') own.text = blockedText(plan.why, fix[0]);
+  return { ...own, fixes: fix, ghost: ghostShift(fix, own.why) };
+}
+// the very plan that a fix promises, not its nearest neighbour on the map
+function fixAnswer(number) {
+  const fix = D.fixes[number], { plan } = fix;
+  return { ...told(plan, plan.x, plan.h, plan.options[0], true), cook: plan.cook, planned: false, fixes: [], ghost: null, from: fixWords(fix), work: null, members: plan.options[0].members };
 }
 // how far the ghost of a better place stands off: the first fix, else the shift that the plan itself has verified
 const ghostShift = (fix, why) => fix.length && fix[0].shift ? fix[0].shift : why && why.sure && why.shift !== null ? why.shift : null;
 
 export function answer(x, h) {
-  if (!D.map || atPlan(x, h)) {
-    const own = planAnswer(), fix = planFixes(x, h);
-    return { ...own, fixes: fix, ghost: ghostShift(fix, own.why) };
-  }
-  const cell = cellAt(x, h), fix = fixes(cell.x, cell.h);
+  if (S.fix !== null && D.fixes[S.fix] && D.fixes[S.fix].plan) return fixAnswer(S.fix);
+  if (!D.map || atPlan(x, h)) return planAnswer();
+  const cell = cellAt(x, h);
   const drawn = cell.line ? partsOf(cell.line, cell.x, D.scene.cook.height + cell.h) : null;
-  const found = number(cell.findings.map(f => finding(D.map.rules, f)));
+  const found = number(cell.findings.map(f => finding(D.map.rules, f))), fix = fixes({ ...cell, findings: found });
   const musts = found.filter(f => f.state === 'broken' && f.must && !f.waived);
-  let text = cell.verdict === 'No place' ? cell.reason : blockedText(cell.why, fix[0]), second = secondText(-1, cell.why);
+  let text = cell.verdict === 'No place' ? asWritten(cell.reason) : blockedText(cell.why, fix[0]), second = secondText(-1, cell.why);
   if (cell.line) {
     text = wayText(cell.words, cell.elbows, cell.length, cell.boxed, cell.air);
     if (musts.length) text = `To clear first: ${musts[0].title}${musts.length > 1 ? ` and ${musts.length - 1} more` : ''}. ${text}`;
@@ -191,6 +207,6 @@ export function answer(x, h) {
   if (cell.verdict === 'No place') second = 'No duct was searched: the hood itself does not fit here.';
   return {
     ...cell, kind: kindOfCell(cell), text, second, findings: found, parts: drawn && drawn.parts, end: drawn && drawn.end,
-    wanted: drawn || cell.verdict === 'No place' ? null : wantedAt(cell.x, cell.h), fixes: fix, ghost: ghostShift(fix, cell.why), planned: false, elbows: cell.line ? cell.elbows : null,
+    wanted: drawn || cell.verdict === 'No place' ? null : wantedAt(cell.x, cell.h), fixes: fix, ghost: ghostShift(fix, cell.why), planned: false, option: null, work: null, members: null, cook: D.scene.cook.x + (D.map.follows ? cell.x - D.scene.hood.x : 0), elbows: cell.line ? cell.elbows : null,
   };
 }

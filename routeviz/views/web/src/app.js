@@ -13,31 +13,39 @@ async function send(name, body) {
 }
 const bytesOf = text => Uint8Array.from(atob(text), c => c.charCodeAt(0)).buffer;
 
-export function startLive({ swap, moveTo }) {
+export function startLive({ swap, moveTo, refresh }) {
   const { schema, choices, questions } = D.live;
-  let have = D.live.number, news = 0, more = '', state = null, refused = {}, waiting = null, busy = false, gone = false, chain = Promise.resolve(), note = '';
+  let have = D.live.number, news = 0, more = '', state = null, held = [], waiting = [], busy = false, gone = false, chain = Promise.resolve(), note = '';
   document.body.dataset.live = '1';
   $('#deskbar').hidden = $('#measured').hidden = false;
   $('#measured > h2').textContent = questions ? 'A few questions' : 'As measured';
 
   // ---- changes: one at a time; what comes in between is sent together afterwards ------------------------------------
-  async function change(changes) {
-    waiting = { ...waiting, ...changes };
+  // values said together stand or fall together; what is refused waits, named, and holds back nothing else
+  const places = groups => new Set(groups.flatMap(g => Object.keys(g.values)));
+  const without = (groups, paths) => groups.map(g => ({ ...g, values: Object.fromEntries(Object.entries(g.values).filter(([path]) => !paths.has(path))) })).filter(g => Object.keys(g.values).length);
+  async function change(values) {
+    const paths = new Set(Object.keys(values));
+    held = without(held, paths); waiting = without(waiting, paths);
+    if (paths.size) waiting.push({ values, said: true });
     if (busy || gone) return;
     busy = true;
-    while (waiting && !gone) {
-      const now = { ...refused, ...waiting };
-      waiting = null;
+    do {
+      const now = [...held, ...waiting];
+      waiting = [];
       try {
-        const reply = await send('change', { changes: now });
-        if (reply.mistakes) { refused = now; panel.refuse(reply.mistakes); } else { refused = {}; if (!waiting) panel.settle(new Set()); panel.refuse([]); take(reply.state); }
+        const reply = await send('change', { changes: now.map(g => g.values) }), late = places(waiting);
+        // a value that waits since nothing was taken after it is the last step: Undo takes back that one first
+        held = without(reply.held.map(i => ({ values: now[i].values, at: now[i].said ? reply.state.revision : now[i].at })), late);
+        panel.settle(new Set([...places(held), ...late]), places(now));
+        panel.refuse(reply.mistakes, places(held)); take(reply.state);
       } catch (fault) { lost(); }
-    }
+    } while (waiting.length && !gone);
     busy = false;
   }
   const panel = makePanel($('#measured > div'), { schema, choices, questions }, {
-    change, refused: path => path in refused,
-    forget: path => { if (path) delete refused[path]; else refused = {}; if (Object.keys(refused).length) change({}); else panel.refuse([]); },
+    change, refused: path => places(held).has(path),
+    forget: path => { held = path ? without(held, new Set([path])) : []; drop(); },
     add: async (place, row) => act('add', { place, row }),
     answered: () => { $('#measured > h2').textContent = 'As measured'; },
   });
@@ -45,13 +53,22 @@ export function startLive({ swap, moveTo }) {
     if (gone) return null;
     try {
       const reply = await send(name, body);
-      if (reply.mistakes) panel.refuse(reply.mistakes);
+      if (reply.mistakes) panel.refuse(reply.mistakes, places(held));
       if (reply.trouble) { note = reply.trouble; notice(); }
       if (reply.state) take(reply.state);
       return reply;
     } catch (fault) { lost(); return null; }
   }
-  const undo = () => { refused = {}; panel.settle(new Set()); panel.refuse([]); act('undo'); }, redo = () => act('redo');
+  const drop = () => { if (held.length) change({}); else { panel.refuse([], places(held)); if (state) take(state); } };
+  const lastHeld = () => state && held.filter(g => g.at === state.revision).pop();
+  function undo() {
+    const last = lastHeld();
+    if (!last) return act('undo');
+    held = held.filter(g => g !== last);
+    panel.settle(places(held), places([last]));
+    return drop();
+  }
+  const redo = () => act('redo');
   async function save() {
     note = '';
     await act('save');
@@ -63,8 +80,9 @@ export function startLive({ swap, moveTo }) {
     if (state && next.revision < state.revision) return;
     state = next;
     panel.show(state);
-    $('#undo').disabled = !state.undo || gone; $('#redo').disabled = !state.redo || gone; $('#save').disabled = gone || (!state.unsaved && state.disk === 'same');
-    $('#saved').textContent = state.unsaved ? `${state.file}: not saved` : state.disk === 'same' ? `${state.file}: saved` : state.file;
+    $('#undo').disabled = !(state.undo || lastHeld()) || gone; $('#redo').disabled = !state.redo || gone; $('#save').disabled = gone || (!state.unsaved && state.disk === 'same');
+    const wait = places(held).size, but = wait ? `, without ${wait} ${wait === 1 ? 'value that is' : 'values that are'} refused` : '';
+    $('#saved').textContent = state.unsaved ? `${state.file}: not saved` : state.disk === 'same' ? `${state.file}: saved${but}` : state.file;
     notice();
   }
   function doing(found) {
@@ -74,6 +92,14 @@ export function startLive({ swap, moveTo }) {
     box.replaceChildren(...(found.doing ? [el('span', { class: 'turning', 'aria-hidden': 'true' }), el('span', {}, `${found.doing}${part}`), el('button', { type: 'button', class: 'quiet', on: { click: () => act('stop') } }, 'stop')]
       : found.stopped ? [el('span', {}, 'stopped'), el('button', { type: 'button', class: 'quiet', on: { click: () => act('goon') } }, 'go on')]
         : found.trouble ? [el('span', { class: 'barword' }, `not planned: ${found.trouble}`)] : []));
+  }
+  // where the scene on the desk was not planned, the answer that is shown is an older one and must not look like one
+  function outdated(found) {
+    const old = !found.doing && (found.trouble || found.stopped) && found.state.revision !== D.live.number;
+    const now = !old ? null : found.trouble ? { word: 'Not planned', text: `This was not planned: ${found.trouble.replace(/\.?$/, '.')}` } : { word: 'Stopped', text: 'Planning was stopped before it had an answer.' };
+    if (JSON.stringify(now) === JSON.stringify(L.old)) return;
+    L.old = now;
+    refresh();
   }
   function notice() {
     const box = $('#notice'), say = [];
@@ -137,6 +163,7 @@ export function startLive({ swap, moveTo }) {
       const key = `${found.more.fixes.length}/${!!found.more.map}`;
       if (key !== more) { more = key; await show({ ...D, fixes: found.more.fixes, map: found.more.map }, null); }
     }
+    outdated(found);
     document.body.dataset.doing = found.doing;
   }
   async function listen() {
@@ -175,7 +202,7 @@ export function startLive({ swap, moveTo }) {
   $('#undo').onclick = undo; $('#redo').onclick = redo; $('#save').onclick = () => save();
   addEventListener('keydown', e => {
     if (!(e.ctrlKey || e.metaKey) || e.altKey) return;
-    const key = e.key.toLowerCase(), typing = e.target.matches('input[type=text]') && e.target.value !== e.target.defaultValue;
+    const key = e.key.toLowerCase(), typing = e.target.matches('input[type=text],textarea') && e.target.value !== e.target.defaultValue;
     if (key === 's') { e.preventDefault(); save(); }
     else if (!typing && key === 'z') { e.preventDefault(); if (e.shiftKey) redo(); else undo(); }
     else if (!typing && key === 'y') { e.preventDefault(); redo(); }

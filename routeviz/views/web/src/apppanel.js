@@ -8,8 +8,8 @@ const words = text => text.replace(/_/g, ' ');
 const STEP = 0.25;
 
 export function makePanel(host, { schema, choices, questions }, desk) {
-  const places = createPlaces(schema, choices), drafts = new Map(), opened = new Set();
-  let state = null, mistakes = [], asked = questions, off = false, planned = {};
+  const places = createPlaces(schema, choices), drafts = new Map(), reads = new Map(), opened = new Set();
+  let state = null, mistakes = [], kept = new Set(), asked = questions, off = false, planned = {};
 
   const beyond = raw => ['outdoors', 'room', ...(raw.spaces || []).map(s => s.name).filter(Boolean)];
   const known = path => /(^|\.)beyond$/.test(path) ? { ...places.kind(path), kind: 'choice', options: beyond(state.raw) } : places.kind(path);
@@ -19,24 +19,26 @@ export function makePanel(host, { schema, choices, questions }, desk) {
   // ---- one value -----------------------------------------------------------------------------------------------------
   function value(path) {
     const what = known(path), raw = valueAt(state.raw, path), taken = raw === undefined ? assumed(path) : state.assumed[path], shown = raw === undefined ? (taken ? taken[0] : '') : written(raw);
-    const draft = drafts.get(path), text = draft ?? shown, wrong = here(path).length > 0, id = `v-${path.replace(/[^\w-]/g, '_')}`;
+    const draft = drafts.get(path), text = draft ?? shown, wrong = here(path).length > 0 || kept.has(path), id = `v-${path.replace(/[^\w-]/g, '_')}`;
     const name = `${words(path.replace(/\./g, ' '))}${what.said ? `: ${what.said}` : ''}${taken ? `; assumed, ${taken[1]}` : ''}`;
-    const common = { id, 'data-path': path, class: `val${taken ? ' taken' : ''}${wrong ? ' wrong' : ''}`, title: taken ? `assumed: ${taken[1]}` : what.said || null, 'aria-label': name, 'aria-invalid': wrong ? 'true' : null, 'aria-describedby': wrong ? `${id}-m` : null, disabled: off };
+    const common = { id, 'data-path': path, class: `val${taken ? ' taken' : ''}${wrong ? ' wrong' : ''}`, title: taken ? `assumed: ${taken[1]}` : what.said || null, 'aria-label': name, 'aria-invalid': wrong ? 'true' : null, 'aria-describedby': here(path).length ? `${id}-m` : null, disabled: off };
     let field;
     if (what.kind === 'choice' || what.kind === 'yesno') {
       const options = what.kind === 'yesno' ? ['yes', 'no'] : what.options.map(String), every = options.includes(text) ? options : [text, ...options];
       field = el('select', { ...common, on: { change: () => commit(path, field.value) } }, every.map(o => el('option', { value: o, selected: o === text }, o || 'not said')));
     } else {
-      field = el('input', { ...common, type: 'text', value: text, placeholder: 'not said', spellcheck: 'false', autocomplete: 'off', autocapitalize: 'off', enterkeyhint: 'done', on: {
+      const long = what.kind === 'list'; // a list is wrapped, so that all of it can be read
+      field = el(long ? 'textarea' : 'input', { ...common, ...(long ? { rows: 1 } : { type: 'text', value: text }), placeholder: 'not said', spellcheck: 'false', autocomplete: 'off', autocapitalize: 'off', enterkeyhint: 'done', on: {
         input: () => { drafts.set(path, field.value); fit(field); },
         change: () => commit(path, field.value),
         keydown: e => keyed(e, path, field),
       } });
+      if (long) field.defaultValue = text;
       fit(field);
     }
     return el('span', { class: 'hold' }, field);
   }
-  const fit = field => { field.style.width = `${Math.max(3, Math.min(44, (field.value || field.placeholder).length + 0.8))}ch`; };
+  const fit = field => { if (field.tagName === 'TEXTAREA') field.rows = Math.ceil((field.value.length || 1) / 34); field.style.width = `${Math.max(3, Math.min(44, (field.value || field.placeholder).length + 0.8))}ch`; };
   function keyed(e, path, field) {
     if (e.key === 'Enter') { e.preventDefault(); field.blur(); }
     else if (e.key === 'Escape') { drafts.delete(path); desk.forget(path); draw(); focus(path); }
@@ -48,10 +50,12 @@ export function makePanel(host, { schema, choices, questions }, desk) {
   function commit(path, text) {
     const old = valueAt(state.raw, path);
     if (text.trim() === (old === undefined ? (assumed(path) || [''])[0] : written(old)).trim() && !desk.refused(path)) { drafts.delete(path); return; }
+    const before = old ?? (assumed(path) || [])[0], sent = readBack(text, before, known(path));
     drafts.set(path, text);
-    desk.change({ [path]: readBack(text, old ?? (assumed(path) || [])[0], known(path)) });
+    reads.set(path, typeof sent === 'string' && sent !== text.trim() ? `Read as ${sent}, for ${written(before)} stood there` : '');
+    desk.change({ [path]: sent });
   }
-  const message = m => el('p', { class: 'msg', role: 'alert', 'data-field': m.field }, el('b', {}, `${m.problem}. `), m.remedy);
+  const message = m => el('p', { class: 'msg', role: 'alert', 'data-field': m.field }, drafts.has(m.field) && reads.get(m.field) ? `${reads.get(m.field)}: ` : null, el('b', {}, `${m.problem}. `), m.remedy);
   function messages(paths, exact = false) {
     return paths.flatMap(path => here(path, exact).map(m => { const node = message(m); node.id = `v-${path.replace(/[^\w-]/g, '_')}-m`; return node; }));
   }
@@ -125,20 +129,21 @@ export function makePanel(host, { schema, choices, questions }, desk) {
         ...said(spec.more, told), ...rest(leaves, told), ...lists.filter(l => !shownRows.some(r => r.place === l)).flatMap(l => { const found = named.find(r => r.place === l), got = (valueAt(state.raw, l) || []).length; return got || found ? [el('h4', {}, words(l.split('.').slice(-2).join(' '))), ...rows(l, found)] : []; })]) : null);
   }
   function question([title, text], i) {
-    const told = new Set(), body = sentence(text, told), open = [...told].filter(p => state.assumed[p]), guessed = open.filter(p => valueAt(state.raw, p) !== undefined);
-    const done = !guessed.length;
+    const told = new Set(), body = sentence(text, told), open = [...told].filter(p => state.assumed[p]), guessed = open.filter(p => valueAt(state.raw, p) !== undefined), agreed = guessed.filter(p => !kept.has(p));
+    const done = !guessed.length && ![...told].some(p => kept.has(p) || here(p).length);
     return el('li', { class: done ? 'answered' : '' }, el('b', {}, title), body, done ? el('span', { class: 'sure' }, '✓ answered')
-      : el('button', { type: 'button', class: 'quiet', disabled: off, on: { click: () => desk.change(Object.fromEntries(guessed.map(p => [p, valueAt(state.raw, p)]))) } }, 'So it is'));
+      : !agreed.length ? null : el('button', { type: 'button', class: 'quiet', disabled: off, on: { click: () => desk.change(Object.fromEntries(agreed.map(p => [p, valueAt(state.raw, p)]))) } }, 'So it is'));
   }
+  const waits = () => !kept.size ? 'This cannot stand; the plan is as it was.' : kept.size === 1 ? 'One value is refused and waits; the plan goes on without it.' : `${kept.size} values are refused and wait; the plan goes on without them.`;
   function draw() {
     if (!state) return;
-    const active = document.activeElement, path = host.contains(active) ? active.dataset.path : null, ends = path && active.tagName === 'INPUT' && active.type === 'text' ? [active.selectionStart, active.selectionEnd] : null;
+    const active = document.activeElement, path = host.contains(active) ? active.dataset.path : null, ends = path && /^text/.test(active.type) ? [active.selectionStart, active.selectionEnd] : null;
     const body = asked
       ? [el('p', { class: 'lead' }, 'Everything is guessed until you say it. Answer what you know; the plan follows at once.'), el('ol', { class: 'ask' }, QUESTIONS.map(question)), el('button', { type: 'button', class: 'quiet add', on: { click: () => { asked = false; desk.answered(); draw(); } } }, 'Show everything that can be said')]
       : [el('p', { class: 'lead' }, 'Change any number. ', el('span', { class: 'val taken eg' }, 'Dotted'), ' ones are assumed, not measured.'), ...GROUPS.map(group)];
     host.replaceChildren(...body);
     const placed = new Set([...host.querySelectorAll('.msg')].map(n => n.dataset.field)), stray = mistakes.filter(m => !placed.has(m.field));
-    if (mistakes.length) host.prepend(el('div', { class: 'refused' }, el('p', {}, el('b', {}, mistakes.length === 1 ? 'This cannot stand; ' : `${mistakes.length} things cannot stand; `), 'the plan is as it was. ', el('button', { type: 'button', class: 'quiet', on: { click: () => { drafts.clear(); desk.forget(); draw(); } } }, 'Take back')), stray.map(m => message({ ...m, problem: `${m.field ? `${words(m.field)}: ` : ''}${m.problem}` }))));
+    if (mistakes.length || kept.size) host.prepend(el('div', { class: 'refused' }, el('p', {}, el('b', {}, waits()), ' ', el('button', { type: 'button', class: 'quiet', on: { click: () => { drafts.clear(); desk.forget(); draw(); } } }, 'Take back')), stray.map(m => message({ ...m, problem: `${m.field ? `${words(m.field)}: ` : ''}${m.problem}` }))));
     if (path) focus(path, ends);
   }
   function focus(path, ends) {
@@ -149,10 +154,11 @@ export function makePanel(host, { schema, choices, questions }, desk) {
   }
   return {
     show(next) { const anew = !state || next.revision !== state.revision; state = next; if (anew) draw(); },
-    settle(kept) { for (const path of [...drafts.keys()]) if (!kept.has(path)) drafts.delete(path); },
+    // typed text goes once the scene has it; what waits keeps it, and so does the field that is being typed in
+    settle(left, sent) { const typing = document.activeElement.dataset.path; for (const path of [...drafts.keys()]) if (!left.has(path) && (sent.has(path) || path !== typing)) drafts.delete(path); },
     // what the plan took besides, such as a mounting height that was chosen
     plan(list) { const next = Object.fromEntries(list.map(([field, value, reason]) => [field, [value, reason]])), same = JSON.stringify(next) === JSON.stringify(planned); planned = next; if (!same) draw(); },
-    refuse(list) { mistakes = list; draw(); },
+    refuse(list, left) { mistakes = list; kept = left; draw(); },
     disable(yes) { off = yes; draw(); },
   };
 }

@@ -16,6 +16,7 @@ export const GROUPS = [
       ['{hood.outlet.out} out from the wall.', raw => !(raw.hood.outlet && raw.hood.outlet.place === 'rear')],
       ['The cover reaches from {hood.cover.min} to {hood.cover.max}, {hood.cover.width} wide, {hood.cover.depth} deep.', raw => !!raw.hood.cover],
       'The fan moves {hood.fan.rated} at {hood.fan.rated_at}.',
+      ['Its supply enters {hood.electrical.across} right of its centre line, {hood.electrical.up} above its underside.', raw => !!raw.hood.electrical],
     ],
   },
   {

@@ -6,7 +6,7 @@ import { PATTERNS, tapeMarkup } from './tape.js';
 import { LAYERS, makePicture } from './picture.js';
 import { VIEWS, topOf } from './cameras.js';
 import { measureText, overlay } from './overlay.js';
-import { listFindings, listMembers, listWays, listWork, markWay, noteWork, sayAnswer } from './panels.js';
+import { listAssumed, listFindings, listWays, markWay, sayAnswer, sayUnit, showWork } from './panels.js';
 import { showAir } from './air.js';
 import { startLive } from './app.js';
 import { bays, setting, startFinder } from './appjoists.js';
@@ -22,7 +22,6 @@ const movable = () => !!D.map && D.map.x.length > 1;
 function work() {
   A = answer(S.x, S.h);
   if (L.cover) L.cover(A);
-  A.follows = !D.map || D.map.follows;
   const members = new Set(A.findings.filter(f => f.state === 'broken' && !f.waived).flatMap(f => f.where));
   if (!A.parts && A.why) for (const b of A.why.blockers) members.add(b[0]);
   const thing = /^(hood|cover|cooktop|counter|floor)/, flat = ['GLAZING', 'BOARD', 'SKIN', 'ROOF'];
@@ -36,7 +35,8 @@ function update() {
   listFindings(A, pick, moveTo);
   markWay(A);
   showAir(A);
-  noteWork(A);
+  sayUnit();
+  showWork(A);
   if (picture) picture.set(A);
   over();
   if (L.moved) L.moved(A);
@@ -45,20 +45,22 @@ let waiting = 0;
 const later = () => { if (!waiting) waiting = requestAnimationFrame(() => { waiting = 0; update(); }); };
 
 let moving = 0;
-function moveTo(x, h = S.h) {
-  const me = ++moving, x0 = S.x, h0 = S.h, t0 = performance.now(), long = still() ? 0 : 420;
-  S.option = 0; S.picked = null;
+const leave = () => { moving++; S.option = 0; S.fix = null; S.picked = null; }; // what is shown was for the place that is left
+function moveTo(x, h = S.h, fix = null) { // to a place of the map, or to that of a fix's own plan
+  leave();
+  const me = moving, x0 = S.x, h0 = S.h, t0 = performance.now(), long = still() ? 0 : 420;
   const step = () => {
     if (me !== moving) return;
     const u = long ? Math.min(1, (performance.now() - t0) / long) : 1, w = 1 - (1 - u) ** 3;
-    S.x = u < 1 ? nearest(places(), x0 + (x - x0) * w) : nearest([...places(), D.scene.hood.x], x);
-    S.h = u < 1 ? h0 : nearest([...heights(), mount()], h);
+    S.x = u < 1 ? nearest(places(), x0 + (x - x0) * w) : fix !== null ? x : nearest([...places(), D.scene.hood.x], x);
+    S.h = u < 1 ? h0 : fix !== null ? h : nearest([...heights(), mount()], h);
+    if (u >= 1) S.fix = fix;
     update();
     if (u < 1) requestAnimationFrame(step);
   };
   step();
 }
-function choose(option) { S.option = option; S.x = D.scene.hood.x; S.h = mount(); S.picked = null; moving++; update(); }
+function choose(option) { leave(); S.option = option; S.x = D.scene.hood.x; S.h = mount(); update(); }
 function pick(f) {
   S.picked = f.code + f.n;
   if (f.place && picture) {
@@ -107,7 +109,7 @@ function drag(node) {
     moving++;
     const move = e => {
       const x = loupe ? start - (e.clientX - at) / 15 : (e.clientX - box.left - grip - grid.left) / grid.s;
-      S.x = nearest(places(), x); S.option = 0; S.picked = null; later();
+      leave(); S.x = nearest(places(), x); later();
     };
     if (!loupe) move(down);
     node.onpointermove = move;
@@ -117,9 +119,9 @@ function drag(node) {
   });
 }
 const shift = (list, value, by) => { const near = list.indexOf(nearest(list, value)); return list[Math.min(list.length - 1, Math.max(0, near + by))]; };
-function nudge(by) { moving++; S.option = 0; S.picked = null; S.x = shift(places(), S.x, by); update(); }
+function nudge(by) { leave(); S.x = shift(places(), S.x, by); update(); }
 function perInch() { const xs = places(); return xs.length < 2 ? 1 : Math.max(1, Math.round(1 / ((xs[xs.length - 1] - xs[0]) / (xs.length - 1)))); }
-function setHeight(h) { moving++; S.option = 0; S.picked = null; S.h = nearest(heights(), h); later(); }
+function setHeight(h) { if (S.fix !== null) S.x = nearest(places(), S.x); leave(); S.h = nearest(heights(), h); later(); }
 function jump(by) { // the next stretch that works, at its middle
   const xs = places(), works = x => ['e0', 'e1', 'e2', 'e3'].includes(kindAt(x, S.h));
   const runs = [];
@@ -134,7 +136,7 @@ function over() {
   if (!picture || !A) return;
   const width = $('#pic').clientWidth, height = $('#pic').clientHeight;
   const inside = p => p[2] < 1 && p[0] > 6 && p[0] < width - 6 && p[1] > 6 && p[1] < height - 6;
-  overlay({ width, height, grid, view: picture.view(), project: picture.project, inside, behind: picture.behind(), tapeAt: tape.at }, A, measured, pick);
+  overlay({ width, height, grid, view: picture.view(), project: picture.project, inside, gone: picture.gone, shown: picture.shown, behind: picture.behind(), tapeAt: tape.at }, A, measured, pick);
 }
 function layout() {
   work();
@@ -203,8 +205,8 @@ function keys() {
     else if (level) setHeight(shift(heights(), S.h, level));
     else if (e.key === 'PageDown') jump(1);
     else if (e.key === 'PageUp') jump(-1);
-    else if (e.key === 'Home') { S.x = places()[0]; S.option = 0; update(); }
-    else if (e.key === 'End') { S.x = places()[places().length - 1]; S.option = 0; update(); }
+    else if (e.key === 'Home') { leave(); S.x = places()[0]; update(); }
+    else if (e.key === 'End') { leave(); S.x = places()[places().length - 1]; update(); }
     else return;
     e.preventDefault();
   });
@@ -265,7 +267,7 @@ function wire() {
   ['#hang', '#tape', '#loupe'].forEach(id => drag($(id)));
   for (const b of $$('[data-jump]')) b.onclick = () => jump(+b.dataset.jump);
   for (const b of $$('[data-nudge]')) b.onclick = () => nudge(Math.sign(+b.dataset.nudge));
-  $('#unit').onclick = () => { setUnit(getUnit() === 'in' ? 'mm' : 'in'); $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches'; listWays(choose); listWork(); listMembers(); nudgeWords(); update(); };
+  $('#unit').onclick = () => { setUnit(getUnit() === 'in' ? 'mm' : 'in'); $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches'; listWays(choose); nudgeWords(); update(); };
   $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches';
   const themeWord = () => { $('#theme').textContent = dark() ? 'Light' : 'Dark'; };
   $('#theme').onclick = () => { document.documentElement.dataset.theme = dark() ? 'light' : 'dark'; themeWord(); if (picture) picture.theme(); update(); };
@@ -288,11 +290,11 @@ function swap(data, model, then = () => {}) {
   const same = data.plan === D.plan || !model && !!D.live && data.live.number === D.live.number, show = () => {
     const at = [S.x, S.h];
     setData(data);
-    if (!same) { S.x = D.scene.hood.x; S.h = mount(); S.option = 0; S.picked = null; measured = []; moving++; if (picture) picture.furnish(); }
-    else if (movable()) [S.x, S.h] = [nearest([...places(), D.scene.hood.x], at[0]), nearest([...heights(), mount()], at[1])];
+    if (!same) { S.x = D.scene.hood.x; S.h = mount(); leave(); measured = []; if (picture) picture.furnish(); }
+    else if (movable() && S.fix === null) [S.x, S.h] = [nearest([...places(), D.scene.hood.x], at[0]), nearest([...heights(), mount()], at[1])];
     $('#job').textContent = D.scene.name;
     $('#invented').hidden = !D.scene.invented;
-    buttons(); nudgeWords(); listWays(choose); listWork(); listMembers(); layout(); then();
+    buttons(); nudgeWords(); listWays(choose); listAssumed(); layout(); then();
   };
   if (picture && !same) picture.read(model, data.pieces, show); else show();
 }
@@ -300,7 +302,7 @@ function start() {
   $('#job').textContent = D.scene.name;
   $('#invented').hidden = !D.scene.invented;
   const begin = D.lesson ? startLesson({ swap, update, picture: () => picture }) : null;
-  work(); measureGrid(); buttons(); nudgeWords(); cutting(); keys(); ruler(); wire(); listWays(choose); listWork(); listMembers();
+  work(); measureGrid(); buttons(); nudgeWords(); cutting(); keys(); ruler(); wire(); listWays(choose); listAssumed();
   const bytes = Uint8Array.from(atob($('#model').textContent.trim()), c => c.charCodeAt(0)).buffer;
   try {
     picture = makePicture($('#pic'), bytes, {
@@ -311,8 +313,8 @@ function start() {
   } catch (fault) { noPicture(fault); }
   layout();
   startFinder();
-  if (D.live) startLive({ swap, moveTo });
+  if (D.live) startLive({ swap, moveTo, refresh: update });
 }
 start();
 // for tests and for whoever is curious
-window.routeviz = { data: () => D, live: L, bays: marks => bays(marks, setting()), info: () => picture && picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(S.x, S.h), measured: () => measured, toPaper, lesson: lessonState };
+window.routeviz = { data: () => D, live: L, bays: marks => bays(marks, setting()), info: () => picture && picture.info(), state: S, answer: () => A, moveTo, setHeight, update, picture: () => picture, fixes: () => fixes(A), measured: () => measured, toPaper, lesson: lessonState };

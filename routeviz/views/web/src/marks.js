@@ -13,6 +13,8 @@ export const verdictMark = verdict => verdict.startsWith('Works')
   ? '<svg viewBox="0 0 64 64" aria-hidden="true" class="ok"><circle cx="32" cy="32" r="27"/><path d="M19 33L28 42L45 23"/></svg>'
   : '<svg viewBox="0 0 64 64" aria-hidden="true"><path d="M7 4V60" class="pole"/><path d="M7 6H60L50 23L60 40H7Z" fill="url(#p-bad)" class="pen"/></svg>';
 
+export const noMark = '<svg viewBox="0 0 64 64" aria-hidden="true" class="old"><circle cx="32" cy="32" r="26"/><path d="M20 32H44"/></svg>';
+
 // measured against limit on a short rule: the side that is not allowed is hatched
 export function gauge(f) {
   if (f.measured === null || f.limit === null || !['at least', 'at most'].includes(f.relation)) return '';

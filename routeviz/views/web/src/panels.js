@@ -1,30 +1,36 @@
 // Beside and below the picture: ways out, findings, what to measure, the order of work.
 import { $, D, L, S, el, svg } from './store.js';
-import { U, FT, elbowWords, flow, flowUnit, quantity } from './words.js';
+import { U, FT, elbowWords, flow, flowUnit, getUnit, inOwn, ownUnit, quantity, writtenIn } from './words.js';
 import { limitText, short } from './answers.js';
-import { flag, gauge, sketch, verdictMark } from './marks.js';
+import { flag, gauge, noMark, sketch, verdictMark } from './marks.js';
 
 const OUTCOME = { 'proven best': 'best, proven', 'best found': 'best found' };
 const WORD = { broken: 'Broken', close: 'Close', fine: 'Fine', open: 'Not checked' };
 
 export function sayAnswer(answer, moveTo) {
-  document.body.dataset.verdict = answer.verdict.startsWith('Works') ? 'ok' : 'bad';
-  $('#mark').replaceChildren(svg(verdictMark(answer.verdict)));
-  $('#word').textContent = answer.verdict;
-  $('#sentence').textContent = answer.text;
-  $('#sentence').className = answer.text.length > 95 ? 'long' : '';
-  $('#why').textContent = answer.second;
+  const { verdict, text, second } = L.old ? { verdict: L.old.word, text: L.old.text, second: 'What stands below, greyed, is the plan of the scene before this.' } : answer;
+  document.body.dataset.verdict = L.old ? 'old' : verdict.startsWith('Works') ? 'ok' : 'bad';
+  $('#mark').replaceChildren(svg(L.old ? noMark : verdictMark(verdict)));
+  $('#word').textContent = verdict;
+  $('#sentence').textContent = text;
+  $('#sentence').className = text.length > 95 ? 'long' : '';
+  $('#why').textContent = second;
+  const guessed = L.apply || D.live ? D.plan.assumptions.length : 0; // what is still to be measured is said with the answer
+  $('#guessed').textContent = guessed && !L.old ? `${guessed} of its numbers ${guessed === 1 ? 'is' : 'are'} guessed, not measured.` : '';
+  const moved = Math.abs(answer.x - D.scene.hood.x) > 0.02, follows = Math.abs(answer.cook - D.scene.cook.x) > 0.02;
+  $('#goes').replaceChildren(...(answer.from ? [el('b', {}, answer.from), ', as planned again. '] : []), moved ? follows ? 'The cooktop goes with the hood. ' : 'The cooktop stays where it is. ' : '',
+    answer.from ? el('button', { type: 'button', class: 'quiet', on: { click: () => moveTo(D.scene.hood.x, D.scene.hood.bottom - D.scene.cook.height) } }, 'Back') : '');
   $('#where').replaceChildren('Hood centre ', el('b', {}, U(answer.x)), ' from the left wall, ', el('b', {}, U(answer.h)), ' above the cooktop.');
-  const act = $('#act'), fix = answer.verdict.startsWith('Works') ? null : answer.fixes[0];
+  const act = $('#act'), fix = L.old || answer.verdict.startsWith('Works') ? null : answer.fixes[0];
   act.hidden = !fix;
   if (fix) {
     act.replaceChildren(el('b', {}, fix.title), el('span', {}, fix.note));
     const apply = L.apply && fix.fix && fix.fix.set;
     act.classList.toggle('plain', !!fix.still && !apply);
-    act.onclick = () => apply ? L.apply(fix.fix.set) : fix.still ? document.querySelector('#finds').scrollIntoView({ block: 'nearest' }) : moveTo(fix.x, fix.h);
+    act.onclick = () => apply ? L.apply(fix.fix.set) : fix.still ? document.querySelector('#finds').scrollIntoView({ block: 'nearest' }) : moveTo(fix.x, fix.h, fix.plan);
   }
   clearTimeout(sayAnswer.later);
-  sayAnswer.later = setTimeout(() => { $('#live').textContent = `${answer.verdict}. ${answer.text}`; }, 500);
+  sayAnswer.later = setTimeout(() => { $('#live').textContent = `${verdict}. ${text}`; }, 500);
 }
 
 function fixButtons(answer, moveTo) {
@@ -33,7 +39,7 @@ function fixButtons(answer, moveTo) {
   return el('div', { class: 'fixes' }, answer.fixes.slice(0, 6).map((fix, i) => L.apply && fix.fix && fix.fix.set
     ? el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => L.apply(fix.fix.set) } }, el('b', {}, fix.title), el('span', {}, fix.note))
     : fix.still ? el('div', { class: 'fix plain' }, el('b', {}, fix.title), el('span', {}, fix.note), fix.more ? el('span', {}, fix.more) : null)
-    : el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => moveTo(fix.x, fix.h) } }, el('b', {}, fix.title), el('span', {}, fix.note))));
+    : el('button', { class: `fix${i ? '' : ' first'}`, on: { click: () => moveTo(fix.x, fix.h, fix.plan) } }, el('b', {}, fix.title), el('span', {}, fix.note))));
 }
 function row(f, answer, pick, moveTo, withFix) {
   const numbers = [['measured', f.measured === null ? '' : quantity(f.measured, f.unit)], ['limit', limitText(f)], ['spare', f.margin === null ? '' : quantity(f.margin, f.unit).replace(/ of .*/, '')]].filter(([, v]) => v);
@@ -46,7 +52,7 @@ function row(f, answer, pick, moveTo, withFix) {
   return el('li', { class: `find ${f.state}${S.picked === f.code + f.n ? ' sel' : ''}` }, head, words.map(w => el('div', { class: 'det' }, w)), el('div', { class: 'src' }, f.source), withFix ? fixButtons(answer, moveTo) : null);
 }
 function brief(f, pick) {
-  const said = f.measured === null ? f.detail : `${quantity(f.measured, f.unit)}${limitText(f) ? `, needs ${limitText(f)}` : f.relation ? '' : `, ${f.detail}`}.`;
+  const words = !limitText(f) && !f.relation, said = f.measured === null ? f.detail : `${words ? inOwn(() => quantity(f.measured, f.unit)) : quantity(f.measured, f.unit)}${limitText(f) ? `, needs ${limitText(f)}` : f.relation ? '' : `, ${f.detail}`}.`;
   return el('li', { class: `brief${S.picked === f.code + f.n ? ' sel' : ''}` }, el('button', { class: 'bgo', on: { click: () => pick(f) } },
     svg(flag(f.state, f.n, 22)), el('span', {}, el('b', {}, f.title), el('i', {}, [said, f.source].filter(Boolean).map(t => t.replace(/[.\s]+$/, '')).join('. '))), f.state === 'fine' ? el('strong', {}, short(f)) : null));
 }
@@ -79,30 +85,49 @@ export function listWays(choose) {
     return button;
   }));
 }
-export function noteWork(answer) { // the work is counted for the plan's own place and its first way
-  const own = answer.planned && S.option === 0, note = $('#stepnote'), first = D.plan.options[0];
-  note.hidden = own && answer.verdict.startsWith('Works');
-  note.textContent = own ? 'Nothing to cut yet: clear what is broken first.' : first ? `Shown for way ${first.route.id} with the hood at ${U(D.scene.hood.x)}; plan again for another place.` : '';
-}
 export const markWay = answer => { for (const b of $('#alts').children) b.setAttribute('aria-pressed', String(answer.planned && +b.dataset.way === S.option)); };
 
 const RULING = { allowed: 'May be cut', 'allowed within these numbers': 'May be cut within this', 'not allowed': 'May not be cut', 'engineer or maker decides': 'Engineer or maker decides' };
-export function listMembers() { // may this member be cut: the question asked first
-  $('#members').hidden = !D.members.length;
-  $('#rulings').replaceChildren(...D.members.map(m => el('li', {},
-    el('b', {}, m.label), el('strong', { class: m.verdict === 'not allowed' ? 'no' : '' }, RULING[m.verdict] || m.verdict),
-    m.allowed !== null && m.ours !== null ? el('span', { class: 'num' }, `${m.measure}: ours ${U(m.ours)}, at most ${U(m.allowed)}`) : null,
-    el('span', {}, m.rule), m.detail && m.detail !== m.rule ? el('span', {}, m.detail) : null, m.remedy ? el('span', {}, m.remedy) : null,
-    m.framing.length ? el('span', {}, `An opening would need: ${m.framing.map(([name, size, long, count]) => `${count > 1 ? `${count} × ` : ''}${name}${size ? ` ${size}` : ''}${long === null ? '' : `, ${U(long)}`}`).join('; ')}.`) : null,
-    el('em', {}, m.source))));
+const member = m => el('li', {}, // may this member be cut: the question asked first
+  el('b', {}, m.label), el('strong', { class: m.verdict === 'not allowed' ? 'no' : '' }, RULING[m.verdict] || m.verdict),
+  m.allowed !== null && m.ours !== null ? el('span', { class: 'num' }, `${m.measure}: ours ${U(m.ours)}, at most ${U(m.allowed)}`) : null,
+  el('span', {}, m.rule), m.detail && m.detail !== m.rule ? el('span', {}, m.detail) : null, m.remedy ? el('span', {}, m.remedy) : null,
+  m.framing.length ? el('span', {}, `An opening would need: ${m.framing.map(([name, size, long, count]) => `${count > 1 ? `${count} × ` : ''}${name}${size ? ` ${size}` : ''}${long === null ? '' : `, ${U(long)}`}`).join('; ')}.`) : null,
+  el('em', {}, m.source));
+const upper = text => text[0].toUpperCase() + text.slice(1), lower = text => text[0].toLowerCase() + text.slice(1);
+const ticked = new Set(); // what was ticked stays so while another way is looked at
+function tick(key) {
+  const box = el('input', { type: 'checkbox', checked: ticked.has(key), on: { change: () => { if (box.checked) ticked.add(key); else ticked.delete(key); } } });
+  return box;
 }
+const measure = way => ([what, assumed, slack, changes]) => el('li', {}, el('label', {}, tick(`${way} ${what}`), el('span', {}, el('b', {}, upper(what)), el('span', {}, assumed), el('em', {}, `${U(slack)} to spare; the plan changes at ${changes}`))));
+const step = way => ([text, hold, caution]) => el('li', {}, el('label', {}, tick(`${way} ${text}`), el('span', {}, text, hold ? el('em', {}, ` Go on only when: ${lower(hold)}`) : null, caution ? el('em', { class: 'mind' }, ` ${caution}`) : null)));
 
-export function listWork() {
-  const { measure, steps } = D.work;
-  $('#measures').hidden = !measure.length;
-  $('#measure').replaceChildren(...measure.map(([what, assumed, slack, changes]) => el('li', {}, el('label', {}, el('input', { type: 'checkbox' }), el('span', {}, el('b', {}, what[0].toUpperCase() + what.slice(1)), el('span', {}, assumed), el('em', {}, `${U(slack)} to spare; the plan changes at ${changes}`))))));
-  $('#work').hidden = !steps.length;
-  $('#steps').replaceChildren(...steps.map(([text, hold, caution]) => el('li', {}, el('label', {}, el('input', { type: 'checkbox' }), el('span', {}, text, hold ? el('em', {}, ` First: ${hold}`) : null, caution ? el('em', { class: 'mind' }, ` ${caution}`) : null)))));
+// what to measure, to cut and to do, each for the way and place that is shown; where that was not worked out it is said instead
+let listed = [];
+export function showWork(answer) {
+  const first = D.plan.options[0], { work } = answer, kept = first ? { ...first.work, members: first.members } : { measure: [], steps: [], members: D.members };
+  const away = first ? `Worked out for way ${first.route.id} with the hood at ${U(D.scene.hood.x)}, ${U(D.scene.hood.bottom - D.scene.cook.height)} above the cooktop; plan again for this place.` : 'Plan again for this place.';
+  const early = work && work.steps.length && !answer.verdict.startsWith('Works') ? 'Nothing to cut yet: clear what is broken first.' : '';
+  const now = [answer.work, answer.members, answer.planned && S.option, getUnit(), away, early];
+  if (now.every((v, i) => v === listed[i]) && now.length === listed.length) return;
+  listed = now;
+  const way = answer.option ? answer.option.route.id : '';
+  for (const [id, found, had, make, note] of [['#members', answer.members, kept.members, member, ''], ['#measures', work && work.measure, kept.measure, measure(way), ''], ['#work', work && work.steps, kept.steps, step(way), early]]) {
+    const section = $(id), say = section.querySelector('.away');
+    section.hidden = !(found || had).length;
+    say.hidden = !!found && !note; say.textContent = found ? note : away;
+    section.querySelector('ul,ol').replaceChildren(...inOwn(() => (found || []).map(make)));
+    section.querySelector('.asis').hidden = ownUnit() || !(found && found.length);
+    const lead = section.querySelector('.lead:not(.away,.asis)');
+    if (lead) lead.hidden = !found;
+  }
+}
+// where words and numbers stand in different units, the words say which
+export function sayUnit() {
+  for (const p of document.querySelectorAll('.asis')) { p.hidden = ownUnit(); p.textContent = `${p.dataset.what} ${p.dataset.air ? writtenIn().replace(',', D.scene.metric ? ' and l/s,' : ' and cfm,') : writtenIn()}.`.trim().replace(/^i/, 'I'); }
+}
+export function listAssumed() {
   $('#taken').hidden = !D.plan.assumptions.length;
   $('#assumed').replaceChildren(...D.plan.assumptions.map(([name, value, reason]) => el('li', {}, el('b', {}, name), ` ${value}. `, el('em', {}, reason))));
   $('#taken summary').textContent = `${D.plan.assumptions.length} ${D.plan.assumptions.length === 1 ? 'number was' : 'numbers were'} not measured`;

@@ -176,10 +176,10 @@ export function makePicture(host, bytes, on) {
     }
   }
   const wipe = group => { for (const child of [...group.children]) { child.traverse(n => n.geometry && n.geometry.dispose()); group.remove(child); } };
-  function moveHood({ x, h, follows }) {
+  function moveHood({ x, h, cook }) {
     const rest = { x: D.scene.hood.x, z: D.scene.hood.bottom }, z = D.scene.cook.height + h, dx = x - rest.x, dz = z - rest.z, top = D.scene.hood.coverTop, foot = rest.z + D.scene.hood.body;
     groups.hood.position.copy(V(dx, 0, dz));
-    groups.cook.position.copy(V(follows ? dx : 0, 0, 0));
+    groups.cook.position.copy(V(cook - D.scene.cook.x, 0, 0));
     if (top && top > foot) { // the cover stands on the hood and is stretched to where it ended before
       const k = Math.max(0.02, (top - foot - dz) / (top - foot));
       groups.cover.scale.set(1, k, 1);
@@ -320,6 +320,12 @@ export function makePicture(host, bytes, on) {
       for (const material of M.solid) { const side = value === null ? THREE.FrontSide : THREE.DoubleSide; if (material.side !== side) { material.side = side; material.needsUpdate = true; } }
       clip.constant = value === null ? 1e4 : axis === 'y' ? -value : axis === 'x' ? -value : value;
       shadows(); ask();
+    },
+    // whether nothing is left of what stands at a place: cut away, or all of it taken away
+    gone(place, ids) {
+      if (renderer.localClippingEnabled && clip.distanceToPoint(V3(place)) < -0.01) return true;
+      const duct = current && current.parts ? current.parts.map(p => p.id) : [], of = ids.flatMap(id => duct.includes(id) || id === 'cap' ? ['DUCT'] : (bySolid[id] || []).map(n => n.userData.layer));
+      return of.length > 0 && of.every(layer => shown[layer] === false);
     },
     view: () => view, behind: () => camera.position.z < -D.scene.wall, canvas: renderer.domElement, camera,
     turn(side, up) {

@@ -4,10 +4,10 @@ export const setData = data => { D = data; };
 export const readData = () => setData(JSON.parse(document.getElementById('data').textContent));
 
 // what only a page with its program behind it can do; null while there is none
-export const L = { apply: null, moved: null, cover: null };
+export const L = { apply: null, moved: null, cover: null, old: null };
 
-// where the hood is, which way out is shown, what is picked
-export const S = { x: 0, h: 0, option: 0, picked: null, step: null };
+// where the hood is, which way out is shown, which fix's own plan (null for none), what is picked
+export const S = { x: 0, h: 0, option: 0, fix: null, picked: null, step: null };
 
 export const $ = query => document.querySelector(query);
 export const $$ = query => [...document.querySelectorAll(query)];

@@ -69,7 +69,7 @@ function stretches(view, found, x) {
   for (const z of found) {
     if (!visible(z.a, z.b)) continue;
     const a = Math.max(z.a, x0), b = Math.min(z.b, x1), high = bh * KIND[z.kind].height, xa = X(a), wide = X(b) - X(a);
-    const on = x >= z.a - 1e-6 && x <= z.b + 1e-6;
+    const on = x >= z.a - 1e-6 && x < z.b - 1e-6;
     const line = z.kind === 'bad' ? 'var(--bar)' : z.kind === 'e2' || z.kind === 'e3' ? 'var(--offline)' : z.boxed ? 'var(--ink)' : 'none';
     out += `<g class="zn ${z.kind}${on ? ' on' : ''}"><title>${U(z.a)} to ${U(z.b)}: ${KIND[z.kind].name}${z.boxed ? ', boxed in the room' : ''}${z.by ? ` (${esc(z.by)})` : ''}</title>
 <rect x="${xa + 0.4}" y="${by - high}" width="${Math.max(wide - 0.8, 1)}" height="${high}" fill="url(#p-${z.kind})" stroke="${line}" stroke-width="1.1" ${z.boxed ? 'stroke-dasharray="3 2"' : ''}/>`;

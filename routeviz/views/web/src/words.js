@@ -37,4 +37,9 @@ export const flowUnit = () => unit === 'mm' ? 'l/s' : 'cfm';
 const COUNT = ['no elbow', 'one elbow', 'two elbows', 'three elbows', 'four elbows', 'five elbows', 'six elbows'];
 export const elbowWords = n => Math.abs(n - Math.round(n)) < 1e-9 && COUNT[Math.round(n)] || `${n} elbows`;
 export const side = shift => shift < 0 ? 'left' : 'right';
+// words that were written with the plan keep the scene's unit: they are said whole in it, and named as such
+export const ownUnit = () => (unit === 'mm') === D.scene.metric;
+export const inOwn = make => { const shown = unit; startUnit(); try { return make(); } finally { unit = shown; } };
+export const writtenIn = () => `in ${D.scene.metric ? 'millimetres' : 'inches'}, as the scene is written`;
+export const asWritten = text => ownUnit() || !(D.scene.metric ? /\d (mm|m|cm)\b/ : /\d (in|ft)\b/).test(text) ? text : `${text.replace(/\.$/, '')} (${writtenIn()})${/\.$/.test(text) ? '.' : ''}`;
 export const startUnit = () => setUnit(D.scene.metric ? 'mm' : 'in');
