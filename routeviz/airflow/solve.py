@@ -12,7 +12,7 @@ from routeviz.airflow.code_length import CodeLength, code_length
 from routeviz.airflow.elements import Element, Setting, elements_along, elements_of, main_section, setting_of
 from routeviz.airflow.fan import FanModel, fan_model, flow_at
 from routeviz.airflow.meeting import Meeting, band_cfm, meet
-from routeviz.airflow.sections import friction_equivalent_in, section_text, velocity_fpm
+from routeviz.airflow.sections import area_in2, friction_equivalent_in, section_text, velocity_fpm
 from routeviz.airflow.system import Level, Piece, System, pieces_of
 from routeviz.airflow.words import pressure_text, speed_text
 from routeviz.catalog import table
@@ -53,7 +53,7 @@ def solve(route: Route, scene: Scene, *, code_table: bool = True) -> AirResult:
 
     References
     ----------
-    air-colebrook, air-elbows, air-fan-laws, air-code-length
+    air-colebrook, air-elbows, air-fan-laws, air-fan-static, air-code-length
     """
     ids = tuple(part.id for part in route.parts)
     setting = setting_of(scene)
@@ -124,7 +124,8 @@ def _solved(elements: tuple[Element, ...], ids: tuple[str, ...], otherwise: Sect
     owner, narrow, velocity = fastest(pieces, full.flow_cfm)
     where = name_of(ids, owner)
     run = tuple(p for p in pieces if p.owner >= 0 and elements[p.owner].kind not in _ENDS)
-    notes = [*setting.notes, *speed_notes, *model.notes, *_notes(pieces, full, code, model, setting.metric)]
+    own = _own_collar(usual, full, section, setting)
+    notes = [*setting.notes, *speed_notes, *model.notes, *own, *_notes(pieces, full, code, model, setting.metric)]
     if velocity > full.velocity_fpm * _FASTER:
         notes.append(
             f"fastest in {where}, {section_text(narrow, metric=setting.metric)}: "
@@ -199,6 +200,22 @@ def _notes(
         notes.append(_code_note(metric))
     notes += dict.fromkeys(p.note for p in pieces if "not known" in p.note or "outside" in p.note)
     return tuple(notes)
+
+
+def _own_collar(system: System, full: OperatingPoint, section: SectionSize, setting: Setting) -> tuple[str, ...]:
+    """Say, where the hood's outlet is narrower than the duct, whose outlet the fan's pressures belong to.
+
+    Static pressure leaves out what the air's speed is worth at the outlet where the fan was tested. The narrower that
+    outlet, the more it is worth: two hoods with equal curves differ by it, but one hood gains nothing from an adapter.
+    """
+    if area_in2(setting.outlet) >= area_in2(section):
+        return ()
+    worth = pressure_text(system.collar_inwg(full.flow_cfm), metric=setting.metric)
+    outlet = section_text(setting.outlet, metric=setting.metric)
+    return (
+        f"the fan's pressures are taken as measured at this outlet, {outlet}, where the air's speed is worth {worth} more; "
+        "an adapter on a wider outlet adds no air: then give the fan's own outlet",
+    )
 
 
 def _code_note(metric: bool) -> str:

@@ -3,16 +3,20 @@
 from __future__ import annotations
 
 import itertools
+import math
 
 from routeviz.scenefile.check_house import follows_rafters
 from routeviz.scenefile.check_notes import Notes
 from routeviz.scenefile.check_turns import check_turns
 from routeviz.scenefile.document import Document, FittingTable
-from routeviz.scenefile.equipment import HoodTable
+from routeviz.scenefile.equipment import FanTable, HoodTable
 from routeviz.scenefile.fields import is_blank
 from routeviz.scenefile.paths import Path
 
 __all__ = ["check_equipment"]
+
+_FAR = 1.25  # of the curve's flow: makers' curves and labels are read off more closely than this
+_LABEL_INWG = 0.1  # at which a label without its pressure is taken to be rated, or lower
 
 
 def check_equipment(document: Document, notes: Notes) -> None:
@@ -143,7 +147,11 @@ def _check_fan(hood: HoodTable, notes: Notes) -> None:
         notes.add((*path, "rated"), "must be more than nothing", "Write the flow on the label")
     if len(fan.curve) == 1:
         notes.add((*path, "curve"), "one point is no curve", "Give at least two pairs of flow and pressure")
+    before = len(notes.found)
     _check_curve(fan.curve, (*path, "curve"), notes)
+    said = [fan.rated, *(() if fan.rated_at is None else (fan.rated_at,)), *itertools.chain(*fan.curve)]
+    if len(fan.curve) > 1 and fan.rated > 0 and len(notes.found) == before and all(map(math.isfinite, said)):
+        _check_rating(fan, (*path, "rated"), notes)
     if not fan.speeds:
         notes.add((*path, "speeds"), "no speed is listed", "Write speeds = [1.0], or leave it out")
     elif fan.speeds[0] < 1:
@@ -160,6 +168,42 @@ def _check_curve(curve: tuple[tuple[float, float], ...], path: Path, notes: Note
             problem = "the pressure rises again, and past its peak a fan's pressure falls as the flow grows"
             notes.add((*path, n), problem, "Read this point and the one before it off the maker's curve again")
         falling = falling or b[1] < a[1]
+
+
+def _check_rating(fan: FanTable, path: Path, notes: Notes) -> None:
+    """Check that the label's flow lies near the curve: far off it, one of the two is of another fan or unit.
+
+    A label without its pressure may be of free delivery.
+    """
+    curve = fan.curve
+    (most, least), top = curve[-1], max(pressure for _, pressure in curve)
+    at, problem = fan.rated_at, ""
+    if at is None:
+        if least <= _LABEL_INWG and fan.rated > most * _FAR:
+            problem = f"the curve ends at {notes.flow(most)}"
+    elif at > top:
+        problem = f"the curve never reaches {notes.pressure(at)}, at which this flow is rated"
+    elif at < least:
+        if fan.rated * _FAR < most:
+            problem = f"the curve gives {notes.flow(most)} at a higher pressure"
+    else:
+        there = _flow_on(curve, at)
+        if not there / _FAR <= fan.rated <= there * _FAR:
+            problem = f"the curve gives {notes.flow(there)} at {notes.pressure(at)}"
+    if problem:
+        notes.add(
+            path,
+            problem,
+            "Read both again, for one fan at full speed; or take the curve out, and the label alone is used",
+        )
+
+
+def _flow_on(curve: tuple[tuple[float, float], ...], at: float) -> float:
+    """Give the largest flow at which straight lines through the points have a pressure."""
+    for (q0, p0), (q1, p1) in reversed(tuple(itertools.pairwise(curve))):
+        if min(p0, p1) <= at <= max(p0, p1):
+            return q1 if p0 == p1 else q0 + (q1 - q0) * (p0 - at) / (p0 - p1)
+    return curve[-1][0]
 
 
 def _check_fixings(hood: HoodTable, notes: Notes) -> None:

@@ -8,6 +8,7 @@ from routeviz.scenefile.document import Document
 from routeviz.scenefile.fields import Length
 from routeviz.scenefile.mistakes import Trouble, value_text
 from routeviz.scenefile.paths import Path, descend, write_path
+from routeviz.units import flow_text, quantity_text
 
 __all__ = ["Notes"]
 
@@ -43,3 +44,11 @@ class Notes:
     def length(self, length_in: float) -> str:
         """Write a length in the scene's measures."""
         return Length().show(length_in, metric=self._metric)
+
+    def flow(self, flow_cfm: float) -> str:
+        """Write a flow in the scene's measures."""
+        return flow_text(flow_cfm, metric=self._metric)
+
+    def pressure(self, pressure_inwg: float) -> str:
+        """Write a pressure in the scene's measures."""
+        return quantity_text(pressure_inwg, "in wg", metric=self._metric)

@@ -59,6 +59,32 @@ def test_losses_sum_to_what_the_fan_gives() -> None:
         assert sum(bar.share for bar in result.bars) == pytest.approx(1.0)
 
 
+def test_an_adapter_on_a_wider_outlet_adds_no_air() -> None:
+    """Static pressure leaves out the speed's worth at the outlet where the fan was tested: (Q / A / 4005)^2 in wg.
+
+    One fan gives one total pressure, whatever is screwed on to it. Seen from a 6 in piece on its 8 in outlet its static
+    pressure is so much lower as the air there is faster.
+    """
+    wide = solve(Duct(round_duct(8)).straight(8).route(), scene_with(Fan(400.0, 0.1, CURVE)))
+    narrow = Duct(round_duct(6)).reduce(round_duct(8)).straight(8).route()
+    model = fan_model(Fan(400.0, 0.1, CURVE))
+    assert model is not None
+
+    def worth(flow: float, diameter: float) -> float:
+        return (flow * 144 / (np.pi * diameter**2 / 4) / 4005.0) ** 2
+
+    seen = [(float(q), model.usual(q) + worth(q, 8) - worth(q, 6)) for q in range(0, 480, 10)]
+    same_fan = Fan(0.0, None, tuple((q, p) for q, p in seen if p >= 0))
+    adapted = solve(narrow, scene_with(same_fan, outlet=round_duct(6)))
+    assert adapted.full.flow_cfm < wide.full.flow_cfm
+    # another hood, tested at its own 6 in outlet with these very pressures, is a stronger fan; that it is one is said
+    other = solve(narrow, scene_with(Fan(400.0, 0.1, CURVE), outlet=round_duct(6)))
+    assert other.full.flow_cfm > wide.full.flow_cfm
+    worth_there = f"{worth(other.full.flow_cfm, 6):.2f} in wg"
+    assert [n for n in other.notes if "this outlet, 6 in round" in n and worth_there in n]
+    assert not [n for n in wide.notes if "outlet" in n]
+
+
 def test_operating_point_lies_on_both_curves() -> None:
     result = solve(plain(6.0), scene_with())
     flows = [q for q, _ in result.fan_curve]
