@@ -115,4 +115,6 @@ def test_a_duct_through_a_part_of_a_rated_wall_is_told(name: str, part: str, wor
         route = straight_out(penetrations=(meets(solid, OUT, (middle[0], middle[1], middle[2]), 8.5),))
         context = rules.Context(scene, framed, rules.profile("irc-2021"), route)
         found = [f for f in rules.check(context) if f.code == "FIR-WALL"]
-        assert [(f.state, f.title) for f in found] == ([(State.BROKEN, f"Through a fire-rated wall: {words}")] if told else [])
+        assert [(f.state, f.title) for f in found] == (
+            [(State.BROKEN, f"Through a fire-rated wall: {words}")] if told else []
+        )

@@ -8,8 +8,8 @@ const words = text => text.replace(/_/g, ' ');
 const STEP = 0.25;
 
 export function makePanel(host, { schema, choices, questions }, desk) {
-  const places = createPlaces(schema, choices), drafts = new Map(), reads = new Map(), opened = new Set();
-  let state = null, mistakes = [], kept = new Set(), asked = questions, off = false, planned = {};
+  const places = createPlaces(schema, choices), drafts = new Map(), reads = new Map(), given = new Map(), opened = new Set();
+  let state = null, mistakes = [], kept = new Set(), asked = questions, off = false, planned = {}, drawing = false;
 
   const beyond = raw => ['outdoors', 'room', ...(raw.spaces || []).map(s => s.name).filter(Boolean)];
   const known = path => /(^|\.)beyond$/.test(path) ? { ...places.kind(path), kind: 'choice', options: beyond(state.raw) } : places.kind(path);
@@ -29,8 +29,9 @@ export function makePanel(host, { schema, choices, questions }, desk) {
     } else {
       const long = what.kind === 'list'; // a list is wrapped, so that all of it can be read
       field = el(long ? 'textarea' : 'input', { ...common, ...(long ? { rows: 1 } : { type: 'text', value: text }), placeholder: 'not said', spellcheck: 'false', autocomplete: 'off', autocapitalize: 'off', enterkeyhint: 'done', on: {
-        input: () => { drafts.set(path, field.value); fit(field); },
+        input: () => { drafts.set(path, field.value); given.delete(path); fit(field); },
         change: () => commit(path, field.value),
+        blur: () => { if (!drawing) leave(path, field.value); },
         keydown: e => keyed(e, path, field),
       } });
       if (long) field.defaultValue = text;
@@ -47,7 +48,10 @@ export function makePanel(host, { schema, choices, questions }, desk) {
       if (next) { e.preventDefault(); field.value = next; fit(field); commit(path, next); }
     }
   }
+  // a field that was drawn anew while someone typed in it tells of no change when it is left: what was typed counts
+  const leave = (path, text) => { if (drafts.get(path) === text && given.get(path) !== text) commit(path, text); };
   function commit(path, text) {
+    given.set(path, text);
     const old = valueAt(state.raw, path);
     if (text.trim() === (old === undefined ? (assumed(path) || [''])[0] : written(old)).trim() && !desk.refused(path)) { drafts.delete(path); return; }
     const before = old ?? (assumed(path) || [])[0], sent = readBack(text, before, known(path));
@@ -132,7 +136,7 @@ export function makePanel(host, { schema, choices, questions }, desk) {
     const told = new Set(), body = sentence(text, told), open = [...told].filter(p => state.assumed[p]), guessed = open.filter(p => valueAt(state.raw, p) !== undefined), agreed = guessed.filter(p => !kept.has(p));
     const done = !guessed.length && ![...told].some(p => kept.has(p) || here(p).length);
     return el('li', { class: done ? 'answered' : '' }, el('b', {}, title), body, done ? el('span', { class: 'sure' }, '✓ answered')
-      : !agreed.length ? null : el('button', { type: 'button', class: 'quiet', disabled: off, on: { click: () => desk.change(Object.fromEntries(agreed.map(p => [p, valueAt(state.raw, p)]))) } }, 'So it is'));
+      : !agreed.length ? null : el('button', { type: 'button', class: 'quiet', disabled: off, on: { click: () => { const now = agreed.filter(p => !drafts.has(p)); if (now.length) desk.change(Object.fromEntries(now.map(p => [p, valueAt(state.raw, p)]))); } } }, 'So it is')); // what was just typed is not overwritten by what stood there
   }
   const waits = () => !kept.size ? 'This cannot stand; the plan is as it was.' : kept.size === 1 ? 'One value is refused and waits; the plan goes on without it.' : `${kept.size} values are refused and wait; the plan goes on without them.`;
   function draw() {
@@ -141,7 +145,9 @@ export function makePanel(host, { schema, choices, questions }, desk) {
     const body = asked
       ? [el('p', { class: 'lead' }, 'Everything is guessed until you say it. Answer what you know; the plan follows at once.'), el('ol', { class: 'ask' }, QUESTIONS.map(question)), el('button', { type: 'button', class: 'quiet add', on: { click: () => { asked = false; desk.answered(); draw(); } } }, 'Show everything that can be said')]
       : [el('p', { class: 'lead' }, 'Change any number. ', el('span', { class: 'val taken eg' }, 'Dotted'), ' ones are assumed, not measured.'), ...GROUPS.map(group)];
+    drawing = true;
     host.replaceChildren(...body);
+    drawing = false;
     const placed = new Set([...host.querySelectorAll('.msg')].map(n => n.dataset.field)), stray = mistakes.filter(m => !placed.has(m.field));
     if (mistakes.length || kept.size) host.prepend(el('div', { class: 'refused' }, el('p', {}, el('b', {}, waits()), ' ', el('button', { type: 'button', class: 'quiet', on: { click: () => { drafts.clear(); desk.forget(); draw(); } } }, 'Take back')), stray.map(m => message({ ...m, problem: `${m.field ? `${words(m.field)}: ` : ''}${m.problem}` }))));
     if (path) focus(path, ends);
