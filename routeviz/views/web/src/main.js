@@ -194,6 +194,11 @@ function buttons() {
     item.append(svg(`<svg width="18" height="12" aria-hidden="true"><rect x=".5" y="${12 - high}" width="17" height="${high - 0.5}" fill="url(#p-${kind})" ${kind === 'bad' ? 'stroke="var(--bar)"' : kind === 'e2' || kind === 'e3' ? 'stroke="var(--offline)"' : ''}/></svg>`), name);
     if (kind !== 'e3' || D.map.cells.some(r => r.some(c => c[1] >= 0 && c[4] > 2))) key.append(item);
   }
+  if (D.map && D.map.cells.some(r => r.some(c => c[5] > 0))) {
+    const item = document.createElement('span');
+    item.append(svg('<svg width="18" height="12" aria-hidden="true"><rect x=".8" y="1.8" width="16.4" height="9.4" fill="none" stroke="var(--ink)" stroke-width="1.1" stroke-dasharray="3 2"/></svg>'), 'boxed in the room');
+    key.append(item);
+  }
   key.hidden = !D.map;
   document.body.dataset.map = movable() ? '1' : '0';
   $('.step').hidden = !movable();
