@@ -12,12 +12,21 @@ if TYPE_CHECKING:
 __all__ = ["wall_map"]
 
 _HEIGHTS_APART = 3  # steps along the wall to one step in height
+_EVEN_MM = 5.0
+_MM_PER_IN = 25.4
+
+
+def _even(step_in: float, *, metric: bool) -> float:
+    """Give a step [in] as people of a metric home count it."""
+    if not metric:
+        return step_in
+    return max(_EVEN_MM, round(step_in * _MM_PER_IN / _EVEN_MM) * _EVEN_MM) / _MM_PER_IN
 
 
 def wall_map(found: Plan, step_in: float, *, progress: Callable[[int, int], None] | None = None) -> WallMap | None:
     """Answer for places all along the wall and heights through the legal window, a step apart.
 
-    None for a route as built, which stays where it is, and for a wall too short to move along.
+    In a metric home the step is the next one of whole 5 mm, 50 mm for 2 in. None for a route as built, which stays where it is, and for a wall too short to move along.
 
     Raises
     ------
@@ -28,6 +37,7 @@ def wall_map(found: Plan, step_in: float, *, progress: Callable[[int, int], None
     from routeviz.views.wallmap import WallMap, cell_of
 
     scene = found.scene
+    step_in = _even(step_in, metric=scene.metric)
     positions = studies.places(scene, step_in=step_in)
     heights = studies.heights(scene, step_in=_HEIGHTS_APART * step_in)
     if scene.as_built is not None or not positions:

@@ -121,7 +121,7 @@ def tape_page(rows: Sequence[Sequence[Plan]], *, hood_at: tuple[float, float] | 
     sketch = Sketch((2.0, 2.0, _WIDTH - 2.0, high - 2.0))
     sketch.text((_LEFT, high - 9.0), f"{scene.name}: the tape", ink.TITLE, Face.SERIF)
     everywhere = broken_everywhere(plan for row in rows for plan in row)
-    under = "what each inch of the hood wall gives, as seen from the room; taller is better"
+    under = "what each place along the hood wall gives, as seen from the room; taller is better"
     if everywhere:
         under += f"; still to clear everywhere: {', '.join(everywhere.values())}"
     sketch.text((_LEFT, high - 13.5), under, ink.BODY, colour=ink.INK2)

@@ -294,12 +294,25 @@ def test_a_file_changed_by_something_else_is_offered(live: Live, program: Progra
 def test_hanging_the_hood_where_it_was_dragged(live: Live) -> None:
     live.until("document.body.dataset.map === '1'", 60)
     live.tab.evaluate("routeviz.moveTo(54)")
-    live.until("document.querySelector('#notice').textContent.includes('You are trying the hood at 54 in')")
+    live.until("document.querySelector('#trying').textContent.includes('You are trying the hood at 54 in')")
     live.tab.click("text=Hang it here")
     text = scenefile.edit(JUNIPER, {"cooktop.centre": "54 in", "hood.centre": "54 in"})
     live.settled(text)
     assert live.tab.inner_text("h1") == planned(text).answer
-    assert live.tab.locator("#notice").is_hidden()
+    assert live.tab.locator("#trying").is_hidden()
+
+
+def test_dragging_the_hood_pushes_nothing_aside(live: Live) -> None:
+    live.until("document.body.dataset.map === '1'", 60)
+    where = "[routeviz.state.x, document.querySelector('#stage').getBoundingClientRect().top, document.querySelector('#pic').getBoundingClientRect().top]"
+    _, *before = live.tab.evaluate(where)
+    live.tab.evaluate("routeviz.moveTo(54)")
+    live.until("!document.querySelector('#trying').hidden")
+    x, *after = live.tab.evaluate(where)
+    assert x == 54
+    assert after == before
+    live.tab.click("#trying >> text=Back")
+    live.until("document.querySelector('#trying').hidden")
 
 
 def test_marks_of_the_stud_finder(live: Live) -> None:

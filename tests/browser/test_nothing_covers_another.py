@@ -66,6 +66,28 @@ def test_flags_keep_off_words_and_buttons(open_page, homes, name, width):
     assert page.faults == []
 
 
+@pytest.mark.parametrize("width", [1440, 1024, 800, 390])
+@pytest.mark.parametrize("name", ["joist_dead_centre", "gas_low_cabinets"])
+def test_nothing_jumps_while_the_hood_is_dragged(open_page, homes, name, width):
+    page = open_page(homes(name), size=(width, 844))
+    page.tab.wait_for_timeout(200)
+    tops = page.tab.evaluate(
+        """(() => { const found = []; for (const x of [routeviz.state.x, ...routeviz.data().map.x]) { routeviz.moveTo(x);
+        found.push(['#stage', '#pic'].map(q => Math.round(document.querySelector(q).getBoundingClientRect().top)).join()); } return [...new Set(found)]; })()"""
+    )
+    assert len(tops) == 1
+    count = page.tab.locator("#finds button.fix").count()
+    page.tab.evaluate("routeviz.moveTo(routeviz.data().scene.hood.x)")
+    for number in range(count):
+        page.tab.evaluate(f"document.querySelectorAll('#finds button.fix')[{number}]?.click()")
+        top = page.tab.evaluate(
+            "['#stage', '#pic'].map(q => Math.round(document.querySelector(q).getBoundingClientRect().top)).join()"
+        )
+        assert top == tops[0]
+        page.tab.evaluate("routeviz.moveTo(routeviz.data().scene.hood.x)")
+    assert page.faults == []
+
+
 def test_every_flags_pole_stands_on_its_place(open_page, homes):
     page = open_page(homes("gas_low_cabinets"))
     feet = page.tab.evaluate(

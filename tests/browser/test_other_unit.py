@@ -54,6 +54,26 @@ def test_no_line_mixes_units(open_page, tmp_path, name, label):
     assert page.faults == []
 
 
+def test_a_metric_home_steps_by_50_mm(open_page, tmp_path):
+    plan = pipeline.plan(load_scene(SCENES / "metric_concrete_ceiling.toml"))
+    page = open_page(pages.write(plan, tmp_path / "plan.html", wall_map=wall_map(plan, 2.0)))
+    assert page.tab.locator(".step [data-nudge]").all_inner_texts() == ["− 50 mm", "+ 50 mm"]
+    before = page.answer()["x"]
+    page.tab.click(".step [data-nudge='1']")
+    assert (page.answer()["x"] - before) * 25.4 == pytest.approx(50, abs=0.01)
+    assert page.faults == []
+
+
+def test_dashed_blocks_stand_in_the_key(open_page, tmp_path):
+    """On the tape of the first home some places are dashed, for a run that is boxed in; on the other none is."""
+    for name, dashed in (("juniper_straight_up", True), ("big_fan_small_duct", False)):
+        plan = pipeline.plan(load_scene(SCENES / f"{name}.toml"))
+        page = open_page(pages.write(plan, tmp_path / f"{name}.html", wall_map=wall_map(plan, 4.0)))
+        assert (page.tab.locator("#tape .zn rect[stroke-dasharray]").count() > 0) is dashed
+        assert ("boxed in the room" in page.tab.inner_text("#key")) is dashed
+        assert page.faults == []
+
+
 def test_a_shift_is_converted_from_its_number(open_page, tmp_path):
     plan = pipeline.plan(load_scene(SCENES / "joist_dead_centre.toml"))
     page = open_page(pages.write(plan, tmp_path / "plan.html", fixes=studies.fixes(plan)))

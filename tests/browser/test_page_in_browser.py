@@ -290,6 +290,30 @@ def test_it_prints_the_answer_the_picture_and_the_findings(open_page, with_map, 
     assert len(sheets[0].images) >= 1
 
 
+def test_paper_is_light_whatever_the_screen_is(open_page, with_map):
+    """The same ground, ink and picture on paper, from a light screen, a dark one, and one that was made dark by hand."""
+    ink = """() => ['html', 'h1', '#stage', '.src', '.blade'].map(q => { const s = getComputedStyle(document.querySelector(q) || document.body); return [s.backgroundColor, s.color, s.fill, s.colorScheme].join(' '); })"""
+    light = """async () => { const image = document.querySelector('#still'); await image.decode(); const c = document.createElement('canvas'), g = c.getContext('2d'); c.width = c.height = 8; g.drawImage(image, 0, 0, 8, 8);
+        return [...g.getImageData(0, 0, 8, 8).data]; }"""
+    found = []
+    for scheme, by_hand in (("light", False), ("dark", False), ("light", True)):
+        page = open_page(with_map, scheme=scheme)
+        if by_hand:
+            page.tab.click("#theme")
+        page.tab.wait_for_timeout(300)
+        screen = page.tab.evaluate("getComputedStyle(document.documentElement).backgroundColor")
+        assert (screen == "rgb(29, 28, 25)") is (scheme == "dark" or by_hand)
+        page.tab.evaluate("routeviz.toPaper()")
+        page.tab.emulate_media(media="print", color_scheme=scheme)
+        found.append((page.tab.evaluate(ink), page.tab.evaluate(light)))
+        assert page.faults == []
+    assert found[0][0][0].startswith("rgb(255, 255, 255) rgb(0, 0, 0)")
+    assert found[1][0] == found[0][0]
+    assert found[2][0] == found[0][0]
+    for _, picture in found[1:]:
+        assert picture == pytest.approx(found[0][1], abs=6)
+
+
 def test_blocked_without_a_map_shows_the_fix_in_full(open_page, blocked):
     page = open_page(blocked)
     assert page.tab.inner_text("#word") == "Blocked"

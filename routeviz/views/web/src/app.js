@@ -109,16 +109,18 @@ export function startLive({ swap, moveTo, refresh }) {
       if (state && state.disk === 'changed') say.push(el('p', {}, el('b', {}, `${state.file} was changed by something else. `), state.unsaved ? 'Yours can be had back with Undo. ' : '', button('Take up what is in the file', () => act('load')), button('Keep mine', () => act('keep'))));
       if (state && state.disk === 'gone') say.push(el('p', {}, el('b', {}, `${state.file} is no longer there. `), 'Save writes it anew.'));
       if (note) say.push(el('p', {}, el('b', {}, note)));
-      const away = elsewhere();
-      if (away) say.push(away);
     }
+    const away = gone ? null : elsewhere(), trying = $('#trying');
+    trying.hidden = !away;
+    trying.replaceChildren(...(away || []));
+    trying.style.bottom = `${$('#key').offsetHeight + 8}px`;
     box.hidden = !say.length;
     box.replaceChildren(...say);
   }
   function elsewhere() { // the hood was moved along the map, while the scene has it where it was
     if (!state || atPlan(S.x, S.h)) return null;
-    return el('p', {}, 'You are trying the hood at ', el('b', {}, U(S.x)), S.h !== mount() ? [', ', el('b', {}, U(S.h)), ' up'] : null, '; the scene has it at ', U(D.scene.hood.x), '. ',
-      el('button', { type: 'button', class: 'main', on: { click: hang } }, 'Hang it here'), el('button', { type: 'button', on: { click: () => moveTo(D.scene.hood.x, mount()) } }, 'Back'));
+    return ['You are trying the hood at ', el('b', {}, U(S.x)), ...(S.h !== mount() ? [', ', el('b', {}, U(S.h)), ' up'] : []), '; the scene has it at ', U(D.scene.hood.x), '. ',
+      el('button', { type: 'button', class: 'main', on: { click: hang } }, 'Hang it here'), el('button', { type: 'button', on: { click: () => moveTo(D.scene.hood.x, mount()) } }, 'Back')];
   }
   const said = value => D.scene.metric ? `${Math.round(value * 254) / 10} mm` : written64(value);
   function hang() {

@@ -4,7 +4,7 @@ import { D } from './store.js';
 
 export const V = (x, y, z) => new THREE.Vector3(x, z, -y); // house inches (right, through the wall, up) to the picture's axes
 export const V3 = p => V(p[0], p[1], p[2]);
-const SIDES = 48, SHEET = 0.12, BAND = 1.1;
+const SIDES = 48, SHEET = 0.12, BAND = 1.1, RIB = 1.8, DIP = 0.34; // a hose's ribs: how far apart, how deep between
 
 function outline([shape, wide, high], grow) {
   const a = wide / 2 + grow, b = high / 2 + grow, found = [];
@@ -78,6 +78,10 @@ function stations(part, wide) {
     });
     return [at(0), at(-SHEET), seams];
   }
+  if (part.k === 'flex') {
+    const ribs = Math.max(2, Math.round(part.l / RIB)), at = grow => Array.from({ length: 2 * ribs + 1 }, (_, i) => ring(a.clone().lerp(b, i / (2 * ribs)), d, wide, part.s, grow - (i % 2 ? 0 : DIP)));
+    return [at(0), at(-SHEET), Array.from({ length: ribs }, (_, i) => 2 * i + 1)];
+  }
   const same = JSON.stringify(part.s) === JSON.stringify(part.o), cuts = same ? [[0, part.s], [1, part.s]] : [[0, part.s], [0.18, part.s], [0.82, part.o], [1, part.o]];
   const at = grow => cuts.map(([q, section]) => ring(a.clone().lerp(b, q), d, wide, section, grow));
   return [at(0), at(-SHEET), same ? [] : [1, 2]];
@@ -94,16 +98,17 @@ function band(at, d, wide, section, width, M) {
   return made;
 }
 
-export function ductOf(parts, M) {
+const NAMES = { flex: 'flexible hose' };
+export function ductOf(parts, M, broken = new Set()) {
   const group = new THREE.Group();
   let carried = null, before = null;
   for (const part of parts) {
     if (part.l < 1e-6 || part.k === 'cap' || part.k === 'open end') continue;
     const d = V3(part.d).normalize(), [wide] = axes(d, part.w ? V3(part.w) : carried);
     const [outer, inner, seams] = stations(part, wide);
-    const made = mesh(loft(outer, inner, part.s[0] !== 'rectangular'), M.duct);
-    made.userData = { label: part.k, part: part.id };
-    for (const k of seams) made.add(loop(outer[k], M.seam));
+    const hit = broken.has(part.id), made = mesh(loft(outer, inner, part.s[0] !== 'rectangular' && part.k !== 'flex'), hit ? M.bars : M.duct);
+    made.userData = { label: NAMES[part.k] || part.k, part: part.id };
+    for (const k of seams) made.add(loop(outer[k], hit ? M.barLine : M.seam));
     if (part.s[0] === 'rectangular') made.add(new THREE.LineSegments(new THREE.EdgesGeometry(made.geometry, 30), M.seam));
     group.add(made);
     const short = Math.min(part.l, before ? before.l : part.l), width = Math.min(BAND, before ? short / 3 : part.l / 2);

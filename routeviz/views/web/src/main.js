@@ -32,6 +32,8 @@ function update() {
   work();
   drawTape();
   sayAnswer(A, moveTo);
+  const high = Math.ceil($('.answer').getBoundingClientRect().height); // another height of the hood may have more to say: it stays so high
+  if (high > reserve.least) { reserve.least = high; $('.answer').style.minHeight = `${high}px`; }
   listFindings(A, pick, moveTo);
   markWay(A);
   showAir(A);
@@ -40,6 +42,27 @@ function update() {
   if (picture) picture.set(A);
   over();
   if (L.moved) L.moved(A);
+}
+// the row of the answer is as high as any answer along the tape needs, so that nothing below it moves while the hood does
+let reserved = '';
+function reserve() {
+  const box = $('.answer'), kept = [S.x, S.option, S.fix], key = [box.clientWidth, innerWidth, getUnit(), D.scene.name, D.fixes.length].join();
+  if (key !== reserved) { reserved = key; reserve.least = 0; }
+  if (D.live && !movable()) return; // its map comes later, and is not waited for
+  const found = [];
+  S.fix = null;
+  for (const x of [D.scene.hood.x, ...places()]) { S.x = x; S.option = 0; found.push(answer(S.x, S.h)); }
+  S.x = D.scene.hood.x;
+  D.plan.options.forEach((_, i) => { S.option = i; found.push(answer(S.x, S.h)); });
+  D.fixes.forEach((f, i) => { if (f.plan) { S.fix = i; found.push(answer(S.x, S.h)); } });
+  [S.x, S.option, S.fix] = kept;
+  const long = new Set(), most = (list, of) => list.reduce((a, b) => of(b) > of(a) ? b : a, list[0]);
+  for (const some of [found.filter(a => !a.verdict.startsWith('Works') && a.fixes.length), found.filter(a => a.verdict.startsWith('Works') || !a.fixes.length)]) {
+    for (const of of [a => a.text.length, a => a.second.length + (a.from || '').length, a => a.text.length * 2 + a.second.length]) if (some.length) long.add(most(some, of));
+  }
+  box.style.minHeight = '';
+  for (const a of long) { if (L.cover) L.cover(a); sayAnswer(a, moveTo); reserve.least = Math.max(reserve.least, Math.ceil(box.getBoundingClientRect().height)); }
+  box.style.minHeight = `${reserve.least}px`;
 }
 let waiting = 0;
 const later = () => { if (!waiting) waiting = requestAnimationFrame(() => { waiting = 0; update(); }); };
@@ -139,6 +162,7 @@ function over() {
   overlay({ width, height, grid, view: picture.view(), project: picture.project, inside, gone: picture.gone, shown: picture.shown, behind: picture.behind(), tapeAt: tape.at }, A, measured, pick);
 }
 function layout() {
+  reserve();
   work();
   measureGrid();
   if (picture) { picture.set(A); picture.size({ width: $('#pic').clientWidth, height: $('#pic').clientHeight, grid }); }
@@ -169,6 +193,11 @@ function buttons() {
     const high = Math.max(3, 12 * height), item = document.createElement('span');
     item.append(svg(`<svg width="18" height="12" aria-hidden="true"><rect x=".5" y="${12 - high}" width="17" height="${high - 0.5}" fill="url(#p-${kind})" ${kind === 'bad' ? 'stroke="var(--bar)"' : kind === 'e2' || kind === 'e3' ? 'stroke="var(--offline)"' : ''}/></svg>`), name);
     if (kind !== 'e3' || D.map.cells.some(r => r.some(c => c[1] >= 0 && c[4] > 2))) key.append(item);
+  }
+  if (D.map && D.map.cells.some(r => r.some(c => c[5] > 0))) {
+    const item = document.createElement('span');
+    item.append(svg('<svg width="18" height="12" aria-hidden="true"><rect x=".8" y="1.8" width="16.4" height="9.4" fill="none" stroke="var(--ink)" stroke-width="1.1" stroke-dasharray="3 2"/></svg>'), 'boxed in the room');
+    key.append(item);
   }
   key.hidden = !D.map;
   document.body.dataset.map = movable() ? '1' : '0';
@@ -267,7 +296,7 @@ function wire() {
   ['#hang', '#tape', '#loupe'].forEach(id => drag($(id)));
   for (const b of $$('[data-jump]')) b.onclick = () => jump(+b.dataset.jump);
   for (const b of $$('[data-nudge]')) b.onclick = () => nudge(Math.sign(+b.dataset.nudge));
-  $('#unit').onclick = () => { setUnit(getUnit() === 'in' ? 'mm' : 'in'); $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches'; listWays(choose); nudgeWords(); update(); };
+  $('#unit').onclick = () => { setUnit(getUnit() === 'in' ? 'mm' : 'in'); $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches'; listWays(choose); nudgeWords(); layout(); };
   $('#unit').textContent = getUnit() === 'in' ? 'Show mm' : 'Show inches';
   const themeWord = () => { $('#theme').textContent = dark() ? 'Light' : 'Dark'; };
   $('#theme').onclick = () => { document.documentElement.dataset.theme = dark() ? 'light' : 'dark'; themeWord(); if (picture) picture.theme(); update(); };
@@ -313,6 +342,7 @@ function start() {
   } catch (fault) { noPicture(fault); }
   layout();
   startFinder();
+  if (document.fonts) document.fonts.ready.then(layout); // rows are as high as their letters
   if (D.live) startLive({ swap, moveTo, refresh: update });
 }
 start();

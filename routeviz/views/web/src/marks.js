@@ -50,6 +50,7 @@ export function sketch(route) {
   else for (const j of tape.joists) { if (j.a > u0 && j.b < u1) out += `<path class="sj" d="M${X(j.a)} ${Y(scene.ceiling + 0.6)}H${X(j.b)}V${Y(scene.ceiling + 8)}H${X(j.a)}Z"/>`; }
   out += `<path class="shd" d="M${X(mid - half)} ${Y(bottom)}H${X(mid + half)}L${X(points[0][across] + 7)} ${Y(bottom + hood.body)}H${X(points[0][across] - 7)}Z"/>`;
   out += `<path class="sd2" style="stroke-width:${(w + 2).toFixed(1)}" d="M${points.map(p => `${X(p[across])} ${Y(p[2])}`).join('L')}"/><path class="sd1" style="stroke-width:${Math.max(w - 2, 1).toFixed(1)}" d="M${points.map(p => `${X(p[across])} ${Y(p[2])}`).join('L')}"/>`;
+  for (const p of route.parts) if (p.k === 'flex') out += `<path class="sfx" style="stroke-width:${(w + 1).toFixed(1)}" d="M${X(p.a[across])} ${Y(p.a[2])}L${X(p.b[across])} ${Y(p.b[2])}"/>`;
   const e = points[points.length - 1];
   out += route.end.kind === 'roof' ? `<path class="scap" d="M${X(e[across]) - w * 0.8} ${Y(e[2] + 4)}h${w * 1.6}l${-w * 0.5} -6h${-w * 0.6}z"/>` : route.end.kind ? `<path class="scap" d="M${X(e[across]) - 2} ${Y(e[2]) - w * 0.7}h5v${w * 1.4}h-5z"/>` : '';
   return `<svg viewBox="0 0 120 108" aria-hidden="true">${out}</svg>`;

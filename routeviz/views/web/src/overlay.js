@@ -94,7 +94,7 @@ function pins(ctx, answer, onPick) {
   if (!knob.hidden) { const x = parseFloat(knob.style.left), y = parseFloat(knob.style.top); taken.push(knob.dataset.side === '-1' ? [x - 84, y - 16, x + 12, y + 16] : [x - 12, y - 16, x + 84, y + 16]); }
   taken.push(...bandWords);
   const stage = $('#pic').getBoundingClientRect();
-  for (const id of ['.step', '#key', '#rulertxt']) { const r = $(id).getBoundingClientRect(); if (r.width) taken.push([r.left - stage.left - 4, r.top - stage.top - 4, r.right - stage.left + 4, r.bottom - stage.top + 4]); }
+  for (const id of ['.step', '#key', '#rulertxt', '#trying']) { const r = $(id).getBoundingClientRect(); if (r.width) taken.push([r.left - stage.left - 4, r.top - stage.top - 4, r.right - stage.left + 4, r.bottom - stage.top + 4]); }
   const clear = (x, y, wide, tall) => !taken.some(t => x < t[2] && t[0] < x + wide && y - tall < t[3] && t[1] < y);
   for (const f of answer.findings) {
     const sel = S.picked === f.code + f.n;

@@ -246,7 +246,7 @@ export function makePicture(host, bytes, on) {
     moveHood(answer); wipe(groups.run); wipe(groups.clash); wipe(groups.keep); unbar();
     setHoles(answer.parts, V3); pierce(answer.parts);
     if (answer.parts) {
-      groups.run.add(ductOf(answer.parts, M));
+      groups.run.add(ductOf(answer.parts, M, new Set(answer.findings.filter(f => f.state === 'broken' && !f.waived).flatMap(f => f.where))));
       const last = answer.parts[answer.parts.length - 1];
       groups.run.add(capOf({ ...answer.end, wide: last.w }, last.o || last.s, M));
     } else if (answer.wanted) clash(answer);

@@ -33,6 +33,7 @@ export function svg(markup) {
 }
 export const still = () => matchMedia('(prefers-reduced-motion: reduce)').matches;
 export const dark = () => {
+  if (document.documentElement.dataset.paper) return false; // paper is light
   const chosen = document.documentElement.dataset.theme;
   return chosen ? chosen === 'dark' : matchMedia('(prefers-color-scheme: dark)').matches;
 };
