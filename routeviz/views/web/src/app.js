@@ -113,13 +113,13 @@ export function startLive({ swap, moveTo, refresh }) {
     const away = gone ? null : elsewhere(), trying = $('#trying');
     trying.hidden = !away;
     trying.replaceChildren(...(away || []));
-    trying.style.bottom = `${$('#key').offsetHeight + 8}px`;
+    trying.style.top = `${$('#rulertxt').hidden ? 10 : $('#rulertxt').offsetHeight + 20}px`;
     box.hidden = !say.length;
     box.replaceChildren(...say);
   }
   function elsewhere() { // the hood was moved along the map, while the scene has it where it was
     if (!state || atPlan(S.x, S.h)) return null;
-    return ['You are trying the hood at ', el('b', {}, U(S.x)), ...(S.h !== mount() ? [', ', el('b', {}, U(S.h)), ' up'] : []), '; the scene has it at ', U(D.scene.hood.x), '. ',
+    return [el('span', {}, 'You are trying the hood at ', el('b', {}, U(S.x)), ...(S.h !== mount() ? [', ', el('b', {}, U(S.h)), ' up'] : []), '; the scene has it at ', U(D.scene.hood.x), '. '),
       el('button', { type: 'button', class: 'main', on: { click: hang } }, 'Hang it here'), el('button', { type: 'button', on: { click: () => moveTo(D.scene.hood.x, mount()) } }, 'Back')];
   }
   const said = value => D.scene.metric ? `${Math.round(value * 254) / 10} mm` : written64(value);
