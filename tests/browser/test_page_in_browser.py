@@ -149,10 +149,11 @@ def test_a_finding_flies_to_its_place(open_page, with_map):
     page.tab.evaluate("document.querySelector('#fine').open = true")
     page.tab.click("text=Cap to the opening window")
     assert page.tab.evaluate("routeviz.picture().view()") == "outside"
-    pin = page.tab.locator(".pin.sel")
-    assert pin.count() == 1
-    box, picture = pin.bounding_box(), page.tab.locator("#pic").bounding_box()
-    assert picture["x"] <= box["x"] <= picture["x"] + picture["width"]
+    # the overlay is drawn anew with each picture, so count and place are asked in one breath
+    page.until(
+        "(pins => pins.length === 1 && (([p, q]) => q.x <= p.x && p.x <= q.x + q.width)"
+        "([pins[0], document.querySelector('#pic')].map(e => e.getBoundingClientRect())))([...document.querySelectorAll('.pin.sel')])"
+    )
     page.tab.locator("#hang").focus()
     page.tab.keyboard.press("0")
     assert page.tab.evaluate("routeviz.picture().view()") == "square"
