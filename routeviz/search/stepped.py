@@ -86,16 +86,18 @@ def straight_with_offset(space: FreeSpace, table: Moves, *, priced: bool) -> tup
     tuple of Cost and Trace
         Boxed length, elbows (two equal bends count as one) and length; and the route.
     """
-    best: tuple[Cost, Trace] | None = None
     space = _upwards(space)
+    found = (_least(space, column, fan, out) for column, fan, out in _aside(space, table, priced=priced))
+    return min((way for way in found if way is not None), key=lambda way: way[0], default=None)
+
+
+def _aside(space: FreeSpace, table: Moves, *, priced: bool) -> Iterator[tuple[Column, Fan, Leaving]]:
+    """Give every way of lying on the collar with every fan of offsets and every way out straight ahead of them."""
     for state in _states(space, table):
         column = Column(space, state, priced=priced)
         for fan in fans(space, table, state):
             for out in leaving(space, column, fan):
-                found = _least(space, column, fan, out)
-                if found is not None and (best is None or found[0] < best[0]):
-                    best = found
-    return best
+                yield column, fan, out
 
 
 def least_with_offset(space: FreeSpace, table: Moves) -> Cost | None:
@@ -103,23 +105,17 @@ def least_with_offset(space: FreeSpace, table: Moves) -> Cost | None:
 
     None when even so there is no such way.
     """
-    best: Cost | None = None
-    space = _upwards(space)
-    for state in _states(space, table):
-        column = Column(space, state, priced=False)
-        begin = space.start.point[state.axis]
-        for fan in fans(space, table, state):
-            for out in leaving(space, column, fan):
-                hidden = _hidden(column, fan)
-                lowest = np.maximum(begin + space.limits.first, back(column, fan, out.end, hidden))
-                highest = np.minimum(column.free_to(fan.offset(0)), out.end - space.limits.last - fan.advance)
-                if (lowest > highest).all():
-                    continue
-                at = core_fits(column, fan, hidden).least(lowest, highest)
-                length = np.where(out.open & (at < FAR), out.end - begin + fan.extra, FAR)
-                if int(length.min()) < (FAR if best is None else best[2]):
-                    best = 0, 1, int(length.min())
-    return best
+    shortest, space = FAR, _upwards(space)
+    for column, fan, out in _aside(space, table, priced=False):
+        begin, hidden = space.start.point[column.state.axis], _hidden(column, fan)
+        lowest = np.maximum(begin + space.limits.first, back(column, fan, out.end, hidden))
+        highest = np.minimum(column.free_to(fan.offset(0)), out.end - space.limits.last - fan.advance)
+        if (lowest > highest).all():
+            continue
+        at = core_fits(column, fan, hidden).least(lowest, highest)
+        length = np.where(out.open & (at < FAR), out.end - begin + fan.extra, FAR)
+        shortest = min(shortest, int(length.min()))
+    return None if shortest == FAR else (0, 1, shortest)
 
 
 def offsets_at_all(space: FreeSpace, table: Moves, *, priced: bool, straight: int = 0) -> bool:
