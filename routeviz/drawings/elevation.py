@@ -7,7 +7,7 @@ from routeviz.drawings.caps import cap_foot_in, draw_cap
 from routeviz.drawings.flags import barred, draw_flags, in_the_way
 from routeviz.drawings.flat import clipped, cut, ends_of, flat
 from routeviz.drawings.hood import draw_hood_front, draw_marks
-from routeviz.drawings.house import OWN, View, ceiling_line, draw_cut, draw_duct, draw_seen
+from routeviz.drawings.house import OWN, View, behind_board, ceiling_line, draw_cut, draw_duct, draw_seen
 from routeviz.drawings.oldholes import draw_old_holes
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
@@ -15,6 +15,7 @@ from routeviz.drawings.things import draw_things, name_things
 from routeviz.drawings.words import figure, length, to_ceiling
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
+from routeviz.model.roofline import follows_rafters
 from routeviz.model.route import Near, Route
 from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import STUD_KINDS, Frame, SolidKind
@@ -52,13 +53,13 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
     """Draw wall, hidden studs, what stands before them, hood, duct, cap, marks and the dimensions."""
     scene, frame = plan.scene, plan.frame
     left, low, right, high = view.region
-    ceiling = scene.kitchen.ceiling_in
+    top = high if follows_rafters(scene) else min(scene.kitchen.ceiling_in, high)
     a, b = max(left, 0.0), min(right, scene.kitchen.width_in)
     for piece in clipped(((a, low), (b, low), *reversed(ceiling_line(scene, a, b))), view.region):
         sketch.path([view.at(*p) for p in piece], 0.0, fill=ink.WALL, closed=True)
     for solid in frame.solids:
-        if solid.side is WallSide.HOOD and solid.space == "kitchen" and solid.kind in _HIDDEN:
-            clip = View(view.axis, view.frame, (a, low, b, min(ceiling, high)))
+        if behind_board(solid, scene) and solid.kind in _HIDDEN:
+            clip = View(view.axis, view.frame, (a, low, b, top))
             draw_seen(sketch, clip, solid, fill=None, colour=ink.TIMBER_EDGE, dash=ink.HIDDEN_DASH, weight=ink.HAIR)
             if solid.id in in_the_way(plan):
                 (x0, x1), (z0, z1) = ends_of(solid.shape, 0), ends_of(solid.shape, 2)

@@ -11,11 +11,12 @@ from routeviz.drawings.primitives import Point
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.taken import Rect
 from routeviz.model.overhead import ceiling_at_in
+from routeviz.model.roofline import follows_rafters
 from routeviz.model.route import PartKind, Route
-from routeviz.model.scene import Scene
-from routeviz.model.solids import JOIST_KINDS, RAFTER_KINDS, STUD_KINDS, Box, Solid, SolidKind
+from routeviz.model.scene import Scene, WallSide
+from routeviz.model.solids import JOIST_KINDS, RAFTER_KINDS, STUD_KINDS, Box, Prism, Solid, SolidKind
 
-__all__ = ["View", "ceiling_line", "draw_cut", "draw_duct", "duct_boxes", "fits_scale"]
+__all__ = ["View", "behind_board", "ceiling_line", "draw_cut", "draw_duct", "duct_boxes", "fits_scale"]
 
 _TIMBER = (*STUD_KINDS, *JOIST_KINDS, *RAFTER_KINDS, SolidKind.FURRING)
 _SHEET_FILL = {
@@ -65,6 +66,11 @@ def ceiling_line(scene: Scene, left: float, right: float) -> list[tuple[float, f
     return [(x, ceiling_at_in(scene, x)) for x in at]
 
 
+def behind_board(solid: Solid, scene: Scene) -> bool:
+    """Whether a solid is a part of the hood wall that the room's ceiling does not hide, a gable's under a slope included."""
+    return solid.side is WallSide.HOOD and (solid.space == "kitchen" or follows_rafters(scene))
+
+
 def draw_cut(sketch: Sketch, view: View, solid: Solid, at: float) -> bool:
     """Draw what the view's plane cuts of a solid; True when it is on the sheet."""
     shown = False
@@ -77,11 +83,14 @@ def draw_cut(sketch: Sketch, view: View, solid: Solid, at: float) -> bool:
 
 def draw_seen(sketch: Sketch, view: View, solid: Solid, *, fill: str | None, colour: str, dash: tuple[float, ...] = (),
               weight: float = ink.FINE) -> bool:  # fmt: skip
-    """Draw the outline of a solid seen along the view's axis (boxes; others by the box round them)."""
+    """Draw the outline of a solid seen along the view's axis (boxes, prisms along it; others by the box round them)."""
     reach = [ends_of(solid.shape, k) for k in range(3)]
     (u0, u1), (v0, v1) = (reach[k] for k in range(3) if k != view.axis)
+    ring: Outline = ((u0, v0), (u1, v0), (u1, v1), (u0, v1))
+    if isinstance(solid.shape, Prism) and solid.shape.axis == view.axis:
+        ring = solid.shape.outline
     shown = False
-    for piece in clipped(((u0, v0), (u1, v0), (u1, v1), (u0, v1)), view.region):
+    for piece in clipped(ring, view.region):
         sketch.path(
             [view.at(*p) for p in piece], weight, colour=colour, fill=fill, closed=True, dash=dash, name=solid.id
         )

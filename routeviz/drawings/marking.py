@@ -9,7 +9,7 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.elevation import break_line
 from routeviz.drawings.flat import clipped, clipped_line, ends_of, flat
 from routeviz.drawings.hood import draw_marks
-from routeviz.drawings.house import View, ceiling_line, draw_seen, fits_scale
+from routeviz.drawings.house import View, behind_board, ceiling_line, draw_seen, fits_scale
 from routeviz.drawings.marking_table import draw_table
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
@@ -82,7 +82,7 @@ def _wall(sketch: Sketch, view: View, plan: Plan) -> None:
         sketch.path([view.at(*p) for p in piece], 0.0, fill=ink.WALL, closed=True)
     clip = View(view.axis, view.frame, (left, low, right, min(view.region[3], max(v for _, v in line))))
     for solid in plan.frame.solids:
-        if solid.side is not WallSide.HOOD or solid.space != "kitchen" or solid.kind not in _FRAMING:
+        if not behind_board(solid, plan.scene) or solid.kind not in _FRAMING:
             continue
         draw_seen(sketch, clip, solid, fill=_STUD, colour=ink.TIMBER_EDGE, dash=ink.HIDDEN_DASH, weight=ink.HAIR)
     for (u0, v0), (u1, v1) in pairwise(line):

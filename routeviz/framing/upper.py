@@ -55,9 +55,13 @@ def storey_solids(house: House, tops: dict[WallSide, float]) -> list[Solid]:
 
 def infill_places(house: House, shape: RoofShape) -> list[Place]:
     """Give the outer walls that go on above the eave line: gable ends and the high wall of a shed roof."""
+    return [place for place in _rising(house, shape) if house.outdoors(place.wall.side)]
+
+
+def _rising(house: House, shape: RoofShape) -> list[Place]:
     ends = sides_of(shape.axis)
     high = [s for s in sides_of(1 - shape.axis) if s not in shape.eaves]
-    return [house.place(s) for s in (*ends, *high) if house.outdoors(s)]
+    return [house.place(s) for s in (*ends, *high)]
 
 
 def _outline(
@@ -95,20 +99,20 @@ def _above(tops: list[tuple[float, float]], base: float) -> list[tuple[float, fl
 def infill_solids(house: House, shape: RoofShape, bases: dict[WallSide, float]) -> list[Solid]:
     """Give the walls from their tops (by side, [in]) to the roof: outer layers, studs over the studs below, masonry.
 
-    Under a cathedral roof the room-side layers go up to the ceiling too.
+    Under a cathedral roof the room-side layers go up to the ceiling too, and so do walls to other rooms.
     """
     solids: list[Solid] = []
-    for place in infill_places(house, shape):
+    for place in _rising(house, shape) if is_cathedral(house) else infill_places(house, shape):
         base = bases[place.wall.side]
         solids += _infill_sheets(house, shape, place, base) + _infill_core(house, shape, place, base)
     return solids
 
 
 def _infill_sheets(house: House, shape: RoofShape, place: Place, base: float) -> list[Solid]:
-    wall, at = place.wall, place.core_n[1]
+    wall, at, outer = place.wall, place.core_n[1], house.outdoors(place.wall.side)
     sheets = []
     for k, layer in enumerate(wall.outside, 1):
-        sheets.append((f"outside-{k}", layer.material, place.cover, (at, at + layer.thickness_in), base, True))
+        sheets.append((f"outside-{k}", layer.material, place.cover, (at, at + layer.thickness_in), base, outer))
         at += layer.thickness_in
     if is_cathedral(house):
         at = place.core_n[0]
@@ -118,11 +122,11 @@ def _infill_sheets(house: House, shape: RoofShape, place: Place, base: float) ->
             )
             at -= layer.thickness_in
     solids = []
-    for key, material, span, n, start, outer in sheets:
+    for key, material, span, n, start, is_outer in sheets:
         outline = _outline(shape, place, span, n, start)
         if outline and not is_gap(material):
             solids.append(
-                Solid(f"{place.prefix}-gable-{key}", layer_kind(material, outer=outer),
+                Solid(f"{place.prefix}-gable-{key}", layer_kind(material, outer=is_outer),
                       f"{place.member_words}{material}", place.prism(outline, n), Crossing.PASS, f"walls.{place.prefix}",
                       None, material, side=place.kitchen_side, space="attic", combustible=is_combustible(material),
                       wall=place.words, rated=wall.fire_rated)
@@ -145,11 +149,12 @@ def _infill_core(house: House, shape: RoofShape, place: Place, base: float) -> l
             continue
         number = slot.number or "corner"
         member = Member(layout.kind, layout.size, layout.width_in * slot.plies, layout.depth_in, 2, slot.number,
-                        slot.plies, False, True)  # fmt: skip
+                        slot.plies, False, house.outdoors(place.wall.side))  # fmt: skip
         solids.append(
             Solid(f"{place.prefix}-gable-stud-{number}", SolidKind.STUD, f"{place.member_words}gable stud {number}",
                   place.prism(outline, n), Crossing.NEVER, f"walls.{place.prefix}.studs", member, "timber",
-                  side=None, space="attic", combustible=member_burns(layout.kind), wall=place.words, rated=wall.fire_rated)
+                  side=place.kitchen_side if is_cathedral(house) else None, space="attic",
+                  combustible=member_burns(layout.kind), wall=place.words, rated=wall.fire_rated)
         )  # fmt: skip
     return solids
 

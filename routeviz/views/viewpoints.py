@@ -51,9 +51,9 @@ class Viewport:
 def viewpoint_words(plan: Plan, viewpoint: str) -> str:
     """Say where a named camera stands; nobody stands at a cap that is not there."""
     best = plan.best
-    if viewpoint != "outside" or best is None or best.route.capped:
+    if viewpoint != "outside" or (best is not None and best.route.capped):
         return NAMES[viewpoint]
-    return "outside" if best.route.termination.kind is None else "outside at the open end"
+    return "outside" if best is None or best.route.termination.kind is None else "outside at the open end"
 
 
 def _basis(eye: Array, target: Array, up: Array) -> tuple[Array, Array, Array]:

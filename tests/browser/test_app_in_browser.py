@@ -541,6 +541,35 @@ def test_from_nothing_to_a_saved_plan_by_answering_questions(browser, tmp_path: 
     assert time.monotonic() - begun < 300
 
 
+def test_what_a_choice_brings_with_it_is_guessed_and_not_measured(browser, tmp_path: Path) -> None:
+    """A slab has a thickness that nobody gave yet, and no joists; back under an attic the joists are guessed again."""
+    with Program(tmp_path) as program, Live(browser, program) as page:
+        page.tab.select_option("[data-path='above.kind']", "slab")
+        page.until("document.querySelector('[data-path=\"ceiling.slab\"]') !== null", 30)
+        asked = page.tab.locator(".ask > li", has_text="How thick is the concrete?")
+        assert asked.locator(".quiet").count() == 1, "it can be agreed to"
+        assert page.tab.locator(".ask > li", has_text="joists").count() == 0
+        page.tab.click("#save")
+        page.until("document.querySelector('#saved').textContent === 'kitchen.toml: saved'", 30)
+        said = tomllib.loads((tmp_path / "kitchen.toml").read_text(encoding="utf-8"))
+        assert said["ceiling"]["slab"] == "8 in"
+        assert "ceiling.slab" in said["assumed"]
+        assert not [place for place in said["assumed"] if place.startswith("ceiling.joists") or place == "above.kind"]
+        asked.locator(".quiet").click()
+        page.until(
+            "[...document.querySelectorAll('.ask > li.answered b')].some(b => b.textContent.includes('concrete'))", 30
+        )
+        page.tab.select_option("[data-path='above.kind']", "attic")
+        page.until("document.querySelector('[data-path=\"ceiling.joists.size\"]') !== null", 30)
+        page.tab.click("#save")
+        page.until("document.querySelector('#saved').textContent === 'kitchen.toml: saved'", 30)
+        said = tomllib.loads((tmp_path / "kitchen.toml").read_text(encoding="utf-8"))
+        joists = {"ceiling.joists.size", "ceiling.joists.spacing", "ceiling.joists.first", "ceiling.joists.direction"}
+        assert joists <= set(said["assumed"])
+        assert not [place for place in said["assumed"] if place.startswith("ceiling.slab")]
+        assert page.faults == []
+
+
 def test_a_scene_with_mistakes_is_told_in_the_terminal(tmp_path: Path) -> None:
     (tmp_path / "kitchen.toml").write_text(JUNIPER.replace('ceiling = "8 ft"', 'ceiling = "high"'), encoding="utf-8")
     done = subprocess.run(

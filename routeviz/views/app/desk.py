@@ -103,7 +103,7 @@ class Desk:
     def change(self, changes: Mapping[str, object]) -> tuple[Mistake, ...]:
         """Write values into the scene; when any of them cannot stand, none is written and all mistakes are given.
 
-        A value that is given is measured: its place is taken off the list of guessed ones.
+        A value that is given is measured: its place is taken off the list of guessed ones, unless a new list names it.
         """
         return self._try(lambda: self.tools.edit(self.text, self._measured(changes)))
 
@@ -215,7 +215,7 @@ class Desk:
     def _measured(self, changes: Mapping[str, object]) -> dict[str, object]:
         guessed = self.tools.plain(self.text).get("assumed")
         if not isinstance(guessed, list) or "assumed" in changes:
-            return dict(changes)
+            return dict(changes)  # who gives the list says himself what is guessed
         gone = tuple(
             f"{place}." for place, value in changes.items() if value is None or isinstance(value, list | tuple)
         )

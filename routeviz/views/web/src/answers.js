@@ -80,17 +80,25 @@ const airText = air => air === null ? 'flow unknown' : `${flow(air)} of ${flow(D
 export const wayText = (words, elbows, length, boxed, air) =>
   `${words}: ${elbowWords(elbows)}, ${FT(length)}${boxed > 0 ? `, ${FT(boxed)} boxed in the room` : ''}, ${airText(air)}.`;
 
+// what stands in the way and how, by its kind
+const HARDLY = 1 / 64; // inches; the plan's own
+function met([id, label, over, , , , kind]) {
+  if (kind === 'zone') return id ? `${/^the /.test(label) ? '' : 'the '}${label} is in the way` : label;
+  if (kind === 'straight') return `${label} would be ${U(over)} too short`;
+  if (kind === 'keep-out') return label === 'lot line' ? 'the lot line is too near for a cap' : `${label} is ${over < HARDLY ? '' : `${U(over)} `}too near for a cap`;
+  return `${label} is ${over > 0 ? `${U(over)} into` : 'too close to'} the duct`;
+}
 function blockedText(why, fix) {
   const first = why && why.blockers[0];
-  const what = first ? `${first[1]} is ${first[2] > 0 ? `${U(first[2])} into` : 'too close to'} the duct` : 'no way out was found';
+  const what = first ? met(first) : 'no way out was found';
   return `Blocked: ${what}.${fix ? ` ${fix.shift && !fix.fix ? `Shift ${U(Math.abs(fix.shift))} ${side(fix.shift)} and ${fix.elbows === 0 ? 'it goes straight' : `it works with ${elbowWords(fix.elbows)}`}` : fix.title}.` : ''}`;
 }
 function secondText(elbows, why) {
   if (elbows === 0) return 'Simpler? There is none: no elbow is the fewest a duct can have.';
   const first = why && why.blockers[0];
   if (!first) return '';
-  let text = `Not ${why.wanted}: ${first[1]} is in the way${first[2] > 0 ? `, ${U(first[2])} into it` : ''}.`;
-  if (why.sure && why.shift !== null) text += ` Shift ${U(Math.abs(why.shift))} ${side(why.shift)} and it goes ${why.wanted}.`;
+  let text = `Not ${why.wanted}: ${met(first)}.`;
+  if (first[6] !== 'zone' && why.sure && why.shift !== null) text += ` Shift ${U(Math.abs(why.shift))} ${side(why.shift)} and it goes ${why.wanted}.`;
   return text;
 }
 

@@ -143,7 +143,7 @@ export function makePanel(host, { schema, choices, questions }, desk) {
     if (!state) return;
     const active = document.activeElement, path = host.contains(active) ? active.dataset.path : null, ends = path && /^text/.test(active.type) ? [active.selectionStart, active.selectionEnd] : null;
     const body = asked
-      ? [el('p', { class: 'lead' }, 'Everything is guessed until you say it. Answer what you know; the plan follows at once.'), el('ol', { class: 'ask' }, QUESTIONS.map(question)), el('button', { type: 'button', class: 'quiet add', on: { click: () => { asked = false; desk.answered(); draw(); } } }, 'Show everything that can be said')]
+      ? [el('p', { class: 'lead' }, 'Everything is guessed until you say it. Answer what you know; the plan follows at once.'), el('ol', { class: 'ask' }, QUESTIONS.filter(([, , when]) => !when || when(state.raw)).map(question)), el('button', { type: 'button', class: 'quiet add', on: { click: () => { asked = false; desk.answered(); draw(); } } }, 'Show everything that can be said')]
       : [el('p', { class: 'lead' }, 'Change any number. ', el('span', { class: 'val taken eg' }, 'Dotted'), ' ones are assumed, not measured.'), ...GROUPS.map(group)];
     drawing = true;
     host.replaceChildren(...body);

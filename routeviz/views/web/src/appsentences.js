@@ -83,18 +83,27 @@ export const QUESTIONS = [
   ['What do you cook on?', 'A {cooktop.kind} cooktop, {cooktop.width} wide and {cooktop.depth} deep, its centre {cooktop.centre} from the left wall.'],
   ['Which hood, and where?', 'One {hood.width} wide and {hood.depth} deep, {hood.fan.rated}, outlet {hood.outlet.section}. Its centre is {hood.centre} from the left wall.'],
   ['What is above the kitchen?', 'There is {*above}.'],
-  ['How do the joists run?', 'They run {ceiling.joists.direction}, {ceiling.joists.size} every {ceiling.joists.spacing}, the first at {ceiling.joists.first}.'],
+  ['How do the joists run?', 'They run {ceiling.joists.direction}, {ceiling.joists.size} every {ceiling.joists.spacing}, the first at {ceiling.joists.first}.', joisted],
+  ['How thick is the concrete?', 'It is {ceiling.slab} thick.', raw => !joisted(raw) && !!(raw.ceiling && raw.ceiling.slab)],
   ['What is beyond the hood wall?', 'Beyond it: {walls.hood.beyond}. Its studs are {walls.hood.studs.size} every {walls.hood.studs.spacing}, the first at {walls.hood.studs.first}.'],
   ['Whose rules apply?', 'Those of {rules.profile}.'],
 ];
 
-// what lies above hangs on several places at once, so each choice sets them together
+// what lies above hangs on several places at once, so each choice sets them together; what nobody said is listed as guessed
 const JOISTS = { size: '2x8', spacing: '16 in', first: '14 in', direction: 'out' };
-const roof = (raw, flat) => raw.roof ? {} : { roof: flat ? { form: 'flat', overhang: '12 in' } : { form: 'gable', pitch: '4/12', ridge: 'along', ridge_at: '11 ft', overhang: '16 in', framing: { size: '2x6', spacing: '16 in', first: '14 in' } } };
+const ROOF = { form: 'gable', pitch: '4/12', ridge: 'along', ridge_at: '11 ft', overhang: '16 in', framing: { size: '2x6', spacing: '16 in', first: '14 in' } };
+const roof = raw => raw.roof ? {} : { roof: ROOF };
 const joists = raw => joisted(raw) ? {} : { 'ceiling.joists': JOISTS };
+const leaves = (path, value) => value !== null && typeof value === 'object' ? Object.entries(value).flatMap(([key, v]) => leaves(`${path}.${key}`, v)) : [path];
+function chosen(raw, kind, guessed, gone = []) {
+  const places = Object.entries(guessed).flatMap(([path, value]) => leaves(path, value)), out = path => gone.some(g => path === g || path.startsWith(`${g}.`));
+  const assumed = [...new Set([...(raw.assumed || []).filter(path => path !== 'above.kind' && !out(path)), ...places])];
+  return { 'above.kind': kind, ...Object.fromEntries(gone.map(path => [path, null])), ...guessed, ...(assumed.length || raw.assumed ? { assumed: assumed.length ? assumed : null } : {}) };
+}
+const NO_STOREY = ['above.storey_height', 'above.floor'];
 export const ABOVE = {
-  attic: ['an attic', raw => ({ 'above.kind': 'attic', 'above.storey_height': null, 'above.floor': null, 'ceiling.slab': null, ...joists(raw), ...roof(raw) })],
-  storey: ['another storey', raw => ({ 'above.kind': 'storey', 'ceiling.slab': null, ...joists(raw) })],
-  roof: ['the roof itself, no attic', raw => ({ 'above.kind': 'roof', 'above.storey_height': null, 'above.floor': null, 'ceiling.slab': null, ...roof(raw) })],
-  slab: ['a concrete slab', raw => ({ 'above.kind': 'slab', 'ceiling.joists': null, 'ceiling.slab': raw.unit === 'mm' ? '200 mm' : '8 in' })],
+  attic: ['an attic', raw => chosen(raw, 'attic', { ...joists(raw), ...roof(raw) }, [...NO_STOREY, 'ceiling.slab'])],
+  storey: ['another storey', raw => chosen(raw, 'storey', joists(raw), ['ceiling.slab'])],
+  roof: ['the roof itself, no attic', raw => chosen(raw, 'roof', roof(raw), [...NO_STOREY, 'ceiling.slab'])],
+  slab: ['a concrete slab', raw => chosen(raw, 'slab', raw.ceiling && raw.ceiling.slab ? {} : { 'ceiling.slab': raw.unit === 'mm' ? '200 mm' : '8 in' }, ['ceiling.joists'])],
 };

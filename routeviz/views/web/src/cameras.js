@@ -4,6 +4,8 @@ import { D } from './store.js';
 import { V } from './duct.js';
 
 export const VIEWS = { square: 'square to the wall', ceiling: 'under the joists', along: 'beside the duct', outside: 'at the cap', room: 'in the room' };
+// where a duct has no end there is no cap to stand at: the outer wall is looked at
+export const viewName = (view, answer) => view !== 'outside' || answer && answer.end && answer.end.kind !== null ? VIEWS[view] : 'outside';
 
 export const capTop = end => end && end.kind === 'roof' ? end.at[2] + 5 : null;
 

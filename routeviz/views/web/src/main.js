@@ -4,7 +4,7 @@ import { U, getUnit, setUnit, startUnit } from './words.js';
 import { KIND, answer, fixes, heights, kindAt, mount, nearest, places } from './answers.js';
 import { PATTERNS, tapeMarkup } from './tape.js';
 import { LAYERS, makePicture } from './picture.js';
-import { VIEWS, topOf } from './cameras.js';
+import { VIEWS, topOf, viewName } from './cameras.js';
 import { measureText, overlay } from './overlay.js';
 import { listAssumed, listFindings, listWays, markWay, sayAnswer, sayUnit, showWork } from './panels.js';
 import { showAir } from './air.js';
@@ -157,6 +157,8 @@ function jump(by) { // the next stretch that works, at its middle
 // ---- over the picture ------------------------------------------------------------------------------------------------
 function over() {
   if (!picture || !A) return;
+  const outside = $('#views [data-v="outside"]'), words = viewName('outside', A);
+  if (outside && outside.textContent !== words) outside.textContent = words;
   const width = $('#pic').clientWidth, height = $('#pic').clientHeight;
   const inside = p => p[2] < 1 && p[0] > 6 && p[0] < width - 6 && p[1] > 6 && p[1] < height - 6;
   overlay({ width, height, grid, view: picture.view(), project: picture.project, inside, gone: picture.gone, shown: picture.shown, behind: picture.behind(), tapeAt: tape.at }, A, measured, pick);
