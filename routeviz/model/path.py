@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -125,3 +126,19 @@ class Paths:
     front: tuple[tuple[float, float, float], ...]  # (elbows, boxed_in, length_in), none dominated
     why_not: tuple[WhyNot, ...]
     facts: SearchFacts
+
+    @property
+    def told_first(self) -> WhyNot | None:
+        """Give the simpler way to tell of first; None when nothing stands in one.
+
+        Beside a route it is the first that something bars. Without one it is a way that is open but for what bars it,
+        before a place that is closed for good; and of these the one that the least shift frees.
+        """
+        barred = [w for w in self.why_not if w.blockers]
+        if self.best is not None:
+            return barred[0] if barred else None
+        far = [math.inf if w.shift_in is None else abs(w.shift_in) for w in barred]
+        order = [
+            (w.told[0].kind == "zone", not w.verified, at, n) for n, (w, at) in enumerate(zip(barred, far, strict=True))
+        ]
+        return barred[min(order)[-1]] if barred else None

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 
 from routeviz.model.airflow import AirStatus
@@ -71,9 +70,9 @@ def _blocked(scene: Scene, paths: Paths) -> str:
     if paths.outcome is Outcome.LIMIT_REACHED:
         return f"Gave up at the stated limit of {paths.facts.elbow_limit} elbows: none was found, none is excluded."
     if paths.outcome is Outcome.BAD_START:
-        told = _told(paths)
+        told = paths.told_first
         return f"The hood's outlet itself is blocked{f' by {told.told[0].label}' if told else ''}: no duct can start there."
-    told = _told(paths)
+    told = paths.told_first
     if told is None:
         return f"None exists: no way out with {paths.facts.elbow_limit} elbows or fewer."
     fix = f" {_shifted(told, scene)}." if told.shift_in is not None and told.verified else ""
@@ -99,21 +98,6 @@ def _met(met: Blocker, scene: Scene) -> str:
     return f"{met.label} is {_length(met.overlap_in, scene)} into the duct"
 
 
-def _told(paths: Paths) -> WhyNot | None:
-    """Give the way to tell of first: one that is open but for what bars it, before a place that is closed for good;
-    and of these the one that the least shift frees."""
-    whys = [w for w in paths.why_not if w.blockers]
-    return min(
-        whys,
-        key=lambda w: (
-            w.told[0].kind == "zone",
-            not w.verified,
-            math.inf if w.shift_in is None else abs(w.shift_in),
-        ),
-        default=None,
-    )
-
-
 def _side(shift_in: float, scene: Scene) -> str:
     return f"{_length(abs(shift_in), scene)} {'left' if shift_in < 0 else 'right'}"
 
@@ -136,7 +120,7 @@ def second_line(
         return _elsewhere(scene, paths)
     if options and options[0].route.elbows == 0:
         return "Simpler? There is none: no elbow is the fewest a duct can have." + _proof(paths)
-    told = None if options or paths.outcome is not Outcome.NONE_EXISTS else _told(paths)
+    told = None if options or paths.outcome is not Outcome.NONE_EXISTS else paths.told_first
     reasons = [r for r in (_reason(scene, w, members) for w in paths.why_not if w is not told) if r]
     if told is not None:
         reasons = [*_more_of(told, scene, members), *reasons]

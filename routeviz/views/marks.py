@@ -80,8 +80,9 @@ def flags(plan: Plan) -> tuple[Flag, ...]:
 def broken_ids(plan: Plan) -> frozenset[str]:
     """Give the ids of solids that a broken finding names, or that block the wanted duct when there is no route."""
     ids = {i for f in plan.all_findings if f.state is State.BROKEN and not f.waived for i in f.where}
-    if plan.best is None and plan.paths.why_not:
-        ids |= {b.id for b in plan.paths.why_not[0].blockers if b.kind == "solid"}
+    told = plan.paths.told_first
+    if plan.best is None and told is not None:
+        ids |= {b.id for b in told.blockers if b.kind == "solid"}
     return frozenset(i for i in ids if i in plan.frame._index and plan.frame.solid(i).kind not in _NEVER_BARRED)
 
 

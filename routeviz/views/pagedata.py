@@ -294,9 +294,9 @@ def _work(option: Option) -> dict[str, Any]:
 
 
 def _why(plan: Plan) -> dict[str, Any] | None:
-    if not plan.paths.why_not:
+    why = plan.paths.told_first
+    if why is None:
         return None
-    why = plan.paths.why_not[0]
     return {
         "wanted": why.wanted, "shift": why.shift_in, "other": why.shift_other_in, "middle": why.middle_in, "sure": why.verified,
         "spare": why.spare_in, "lift": why.lift_in, "cut": [[b.id, b.label] for b in why.crossing],

@@ -101,8 +101,7 @@ class WallMap:
 
 def cell_of(plan: Plan) -> MapCell:
     """Give the map's cell of a plan: its best way out, or what blocks it."""
-    why = plan.paths.why_not[0] if plan.paths.why_not else None
-    best = plan.best
+    why, best = plan.paths.told_first, plan.best
     reason = plan.answer if plan.verdict is Verdict.NO_PLACE else ""
     if best is None:
         return MapCell(plan.verdict, why=why, findings=plan.all_findings, reason=reason)
