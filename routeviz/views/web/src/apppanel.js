@@ -67,7 +67,7 @@ export function makePanel(host, { schema, choices, questions }, desk) {
     desk.change({ [path]: sent });
   }
   // what is missing is typed here, not added to a file
-  const remedy = m => { const add = m.problem === 'missing' && /^Add \w+ = "?([^"\]]+?)"?(?: to \[[\w.]+\])?(, .*)?$/.exec(m.remedy); return add ? `Type it, like ${add[1]}${add[2] || ''}` : m.remedy; };
+  const remedy = m => { const add = m.problem === 'missing' && /^Add \w+ = "([^"]+)"(?: to \[[\w.]+\])?(,? .*)?$/.exec(m.remedy); return add ? `Type it, like ${add[1]}${add[2] || ''}` : m.remedy; };
   const message = m => el('p', { class: 'msg', role: 'alert', 'data-field': m.field }, drafts.has(m.field) && reads.get(m.field) ? `${reads.get(m.field)}: ` : null, el('b', {}, `${m.problem}. `), remedy(m));
   function messages(paths, exact = false) {
     return paths.flatMap(path => here(path, exact).map(m => { const node = message(m); node.id = `v-${path.replace(/[^\w-]/g, '_')}-m`; return node; }));

@@ -36,7 +36,7 @@ function update() {
   if (high > reserve.least) { reserve.least = high; $('.answer').style.minHeight = `${high}px`; }
   listFindings(A, pick, moveTo);
   markWay(A);
-  for (const b of $$('[data-jump]')) { const none = movable() && goodPlace(+b.dataset.jump) === undefined; b.disabled = none; b.title = none ? `no place that works further ${+b.dataset.jump < 0 ? 'left' : 'right'}` : ''; }
+  for (const b of $$('[data-jump]')) { const none = movable() && goodPlace(+b.dataset.jump) === undefined; b.disabled = none || !movable(); b.title = none ? `no place that works further ${+b.dataset.jump < 0 ? 'left' : 'right'}` : ''; }
   showAir(A);
   sayUnit();
   showWork(A);
@@ -208,7 +208,8 @@ function buttons() {
   }
   key.hidden = !D.map;
   document.body.dataset.map = movable() ? '1' : '0';
-  $('.step').hidden = !movable();
+  $('.step').hidden = !movable() && !D.live; // in the app the map comes a little later, and nothing jumps for it
+  for (const b of $$('.step button')) b.disabled = !movable();
   $('#hang').setAttribute('aria-disabled', String(!movable()));
   slider($('#hang'), movable(), movable() ? 'Hood place along the tape' : 'The hood on the tape');
   slider($('#ht'), heights().length > 1);
