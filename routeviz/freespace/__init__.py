@@ -49,6 +49,7 @@ def _limits(scene: Scene, size: SectionSize) -> Limits:
         last=ticks(duct.last_run_in),
         contact=ticks(duct.clearance_in),
         boxing=duct.boxing_allowed,
+        hole=ticks(duct.clearance_in),
     )
 
 

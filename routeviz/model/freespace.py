@@ -176,6 +176,7 @@ class Limits:
     last: int  # straight between last fitting and cap
     contact: int  # least gap of the duct to itself
     boxing: bool = True  # whether runs in the open room are allowed at a price
+    hole: int = 0  # gap all round in a hole that a run passes a sheet by
 
 
 @dataclass(frozen=True, slots=True)
