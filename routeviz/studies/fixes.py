@@ -15,6 +15,7 @@ from routeviz.model.path import Outcome
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Obstacle, Scene, SectionShape, SectionSize
 from routeviz.model.solids import Solid, SolidKind
+from routeviz.model.spoken import spoken
 from routeviz.model.study import Fix, FixKind
 from routeviz.units import MM_PER_IN, length_text, parse_length
 
@@ -254,7 +255,9 @@ def _things_raised(plan: Plan) -> Iterator[_Try]:
         return
     raised = {o.id: _raise(o, lack[o.id], scene) for o in things}
     words = " and ".join(
-        f"the {o.id.replace('-', ' ')} by {_text(raised[o.id].bottom_in - o.bottom_in, scene)}" for o in things
+        f"{'shorten' if raised[o.id].height_in < o.height_in else 'raise'} the {spoken(o.id)} "
+        f"by {_text(raised[o.id].bottom_in - o.bottom_in, scene)}"
+        for o in things
     )
     fields = [
         pair
@@ -265,8 +268,10 @@ def _things_raised(plan: Plan) -> Iterator[_Try]:
         )
     ]
     changed = replace(scene, obstacles=tuple(raised.get(o.id, o) for o in scene.obstacles))
-    yield _Try(FixKind.CABINET, f"Raise or shorten {words}", changed, tuple(fields), max(lack[o.id] for o in things))
-    names = " and ".join(f"the {o.id.replace('-', ' ')}" for o in things)
+    yield _Try(
+        FixKind.CABINET, f"{words[0].upper()}{words[1:]}", changed, tuple(fields), max(lack[o.id] for o in things)
+    )
+    names = " and ".join(f"the {spoken(o.id)}" for o in things)
     left = replace(scene, obstacles=tuple(o for o in scene.obstacles if o.id not in lack))
     yield _Try(FixKind.CABINET, f"Take away {names}", left, tuple((f"obstacles.{o.id}", "") for o in things), 0.0)
 
