@@ -200,4 +200,5 @@ class FreeSpace:
     boxing: tuple[Region, ...]
     exits: tuple[Exit, ...]
     offsets: tuple[OffsetChoice, ...] = ()
+    no_roof: str = "there is no roof to leave through"  # said where a way straight up finds no exit
     bays: tuple[tuple[str, Region], ...] = ()  # named hidden places, later ones overrule earlier ones
