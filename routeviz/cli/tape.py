@@ -11,6 +11,7 @@ from cyclopts import Parameter, validators
 
 from routeviz.cli.files import AsJson, write_bytes, write_json, write_text
 from routeviz.cli.scenes import load_scene
+from routeviz.cli.walls import even_step
 
 if TYPE_CHECKING:
     from routeviz.model.plan import Plan
@@ -35,7 +36,7 @@ def tape(
     scene
         Scene file.
     step
-        Inches from place to place.
+        Inches from place to place; in a metric home the nearest whole 5 mm, 25 mm for 1 in.
     as_json
         Write only the JSON, to this file; - prints it alone on standard output.
     svg
@@ -43,11 +44,12 @@ def tape(
     png
         The same as a PNG picture.
     height_step
-        Inches from height to height in the drawing.
+        Inches from height to height in the drawing, and in a metric home likewise.
     """
     from routeviz import reports, studies
 
     loaded = load_scene(scene)
+    step, height_step = (even_step(s, metric=loaded.metric) for s in (step, height_step))
     places, (own,) = studies.places(loaded, step_in=step), studies.heights(loaded)
     heights = (own,) if svg is None and png is None else studies.heights(loaded, step_in=height_step)
     rows = studies.wall_plans(loaded, places, heights)

@@ -9,14 +9,14 @@ if TYPE_CHECKING:
     from routeviz.model.plan import Plan
     from routeviz.views.wallmap import WallMap
 
-__all__ = ["wall_map"]
+__all__ = ["even_step", "wall_map"]
 
 _HEIGHTS_APART = 3  # steps along the wall to one step in height
 _EVEN_MM = 5.0
 _MM_PER_IN = 25.4
 
 
-def _even(step_in: float, *, metric: bool) -> float:
+def even_step(step_in: float, *, metric: bool) -> float:
     """Give a step [in] as people of a metric home count it."""
     if not metric:
         return step_in
@@ -37,7 +37,7 @@ def wall_map(found: Plan, step_in: float, *, progress: Callable[[int, int], None
     from routeviz.views.wallmap import WallMap, cell_of
 
     scene = found.scene
-    step_in = _even(step_in, metric=scene.metric)
+    step_in = even_step(step_in, metric=scene.metric)
     positions = studies.places(scene, step_in=step_in)
     heights = studies.heights(scene, step_in=_HEIGHTS_APART * step_in)
     if scene.as_built is not None or not positions:

@@ -40,6 +40,9 @@ def _section(scene: Scene, size: SectionSize) -> Section:
     return Section(size, up(size.width_in / 2), up(size.height_in / 2), radius(size.width_in), radius(size.height_in))
 
 
+_NO_ROOF, _NO_CAP = "there is no roof to leave through", "the scene allows no cap on the roof"
+
+
 def _limits(scene: Scene, size: SectionSize) -> Limits:
     duct = scene.duct
     return Limits(
@@ -49,6 +52,7 @@ def _limits(scene: Scene, size: SectionSize) -> Limits:
         last=ticks(duct.last_run_in),
         contact=ticks(duct.clearance_in),
         boxing=duct.boxing_allowed,
+        hole=ticks(duct.clearance_in),
     )
 
 
@@ -124,5 +128,6 @@ def carve(
         boxing=passage_regions(found, Passage.BOXING),
         exits=exits(frame.faces, scene, section),
         offsets=_offsets(scene),
+        no_roof=_NO_CAP if scene.roof is not None and not scene.cap.roof else _NO_ROOF,
         bays=hidden,
     )

@@ -176,6 +176,7 @@ class Limits:
     last: int  # straight between last fitting and cap
     contact: int  # least gap of the duct to itself
     boxing: bool = True  # whether runs in the open room are allowed at a price
+    hole: int = 0  # gap all round in a hole that a run passes a sheet by
 
 
 @dataclass(frozen=True, slots=True)
@@ -199,4 +200,5 @@ class FreeSpace:
     boxing: tuple[Region, ...]
     exits: tuple[Exit, ...]
     offsets: tuple[OffsetChoice, ...] = ()
+    no_roof: str = "there is no roof to leave through"  # said where a way straight up finds no exit
     bays: tuple[tuple[str, Region], ...] = ()  # named hidden places, later ones overrule earlier ones

@@ -75,6 +75,10 @@ class WhyNot:
 
     `shift_in` is along the wall (right is positive), `lift_in` upwards; None when no shift in reach frees it. The least
     shift leaves the duct just its clearance; at `middle_in` it has `spare_in` more to either side.
+
+    A hood that moves alone leaves the cooktop behind: of the shifts told here, `with_cooktop` are those [in] at which the
+    canopy would then not cover it as it should, or a must be broken, so that the cooktop has to go with it;
+    `alone_breaks` are the titles of what is advice and would be broken at `shift_in`.
     """
 
     wanted: str  # "straight up", "straight back", "with one elbow"
@@ -88,6 +92,13 @@ class WhyNot:
     elbows: int = 0  # of the simpler route
     points: tuple[Vec3, ...] = ()  # of the nearest such route, at the place that frees it
     crossing: tuple[Blocker, ...] = ()  # the fewest members to be cut for it where the hood stands; none: no use
+    with_cooktop: tuple[float, ...] = ()
+    alone_breaks: tuple[str, ...] = ()
+
+    @property
+    def takes_cooktop(self) -> bool:
+        """Whether the least shift is one of hood and cooktop together."""
+        return self.shift_in is not None and self.shift_in in self.with_cooktop
 
     @property
     def told(self) -> tuple[Blocker, ...]:

@@ -10,6 +10,7 @@ from itertools import pairwise
 from routeviz.model.path import Centreline
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import FaceKind, Vec3
+from routeviz.units import elbows_text
 
 __all__ = [
     "Allowance",
@@ -171,6 +172,23 @@ class Route:
     def capped(self) -> bool:
         """Whether a cap closes it; a duct that was found as built may just end."""
         return any(part.kind is PartKind.CAP for part in self.parts)
+
+    @property
+    def turns(self) -> str:
+        """Say by how many elbows and offsets it turns: an offset counts as one elbow, and two are bought for it.
+
+        "one elbow", "one offset of two 30° elbows", "one elbow and two offsets of two 45° elbows each".
+        """
+        pairs = offsets_in(self.parts)
+        if not pairs:
+            return elbows_text(self.elbows)
+        paired = {part.id for pair in pairs for part in pair}
+        plain = sum(p.angle_deg for p in self.parts if p.kind is PartKind.ELBOW and p.id not in paired) / 90
+        angles = " or ".join(f"{a:g}°" for a in sorted({first.angle_deg for first, _ in pairs}))
+        said = f"one offset of two {angles} elbows"
+        if len(pairs) > 1:
+            said = f"{elbows_text(len(pairs)).split()[0]} offsets of two {angles} elbows each"
+        return f"{elbows_text(plain)} and {said}" if plain else said
 
 
 _SAME_WAY = 1e-6  # directions that differ by less are one

@@ -48,6 +48,7 @@ class Fix:
     verdict: Verdict
     answer: str
     members: tuple[str, ...] = ()  # members framed round, with what that takes
+    turns: str = ""  # its elbows and offsets in words
     left: tuple[str, ...] = ()  # must-findings that no change of place clears, such as makeup air
     _again: Plan | None = field(default=None, compare=False, repr=False)
 
@@ -62,7 +63,7 @@ class Fix:
         broken = "0 broken" if not self.broken else f"{self.broken} broken, none a must"
         if self.left:
             broken = f"{self.broken} broken, still to clear: {', '.join(self.left)}"
-        return f"planned again: {broken}, {elbows_text(self.elbows)}"
+        return f"planned again: {broken}, {self.turns or elbows_text(self.elbows)}"
 
 
 @dataclass(frozen=True, slots=True)

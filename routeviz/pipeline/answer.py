@@ -10,13 +10,14 @@ from routeviz.model.members import together
 from routeviz.model.path import Blocker, Outcome, Paths, WhyNot
 from routeviz.model.plan import Option
 from routeviz.model.scene import OutdoorKind, Scene, SpaceKind, WallSide
-from routeviz.units import elbows_text, flow_text, length_text
+from routeviz.units import flow_text, length_text
 
-__all__ = ["ROOM_CODE_PREFIX", "WEBS", "answer", "second_line", "verdict"]
+__all__ = ["ROOM_CODE_PREFIX", "WEBS", "answer", "second_line", "to_clear", "verdict"]
 
 ROOM_CODE_PREFIX = "FIT-ROOM"
 WEBS = "ways through the webs of I-joists, which the maker's chart allows"
 _HARDLY_IN = 1 / 64
+_MOST_NAMED = 3
 _FALLBACK = "What is left without a route is a hood that cleans and returns the air; one that blows outdoors is better."
 
 
@@ -47,13 +48,30 @@ def answer(scene: Scene, paths: Paths, options: Sequence[Option], findings: Sequ
         return f"The hood cannot hang here: {first.detail or first.title}"
     if not options:
         return _blocked(scene, paths)
-    broken = [f for f in _open([*findings, *options[0].findings], State.BROKEN) if f.must]
     sentence = _works(scene, options[0])
-    if broken:
-        first = broken[0]
-        more = f" and {len(broken) - 1} more" if len(broken) > 1 else ""
-        return f"To clear first: {first.title}{more}. {sentence}"
-    return sentence
+    cleared = to_clear(_open([*findings, *options[0].findings], State.BROKEN))
+    return f"{cleared} {sentence}" if cleared else sentence
+
+
+def to_clear(broken: Sequence[Finding]) -> str:
+    """Name the broken musts in the order of the list of findings, and count what is advice; "" where no must is broken.
+
+    Examples
+    --------
+    "To clear first: No backdraft damper; ends inside the attic; 2 more broken, no must."
+    """
+    musts = [_lower(f.title) for f in sorted(broken, key=lambda f: f.code) if f.must]
+    if not musts:
+        return ""
+    more, advice = len(musts) - _MOST_NAMED, len(broken) - len(musts)
+    said = "; ".join(musts if more <= 1 else [*musts[:_MOST_NAMED], f"{more} more musts"])
+    beside = f"; {advice} more broken, no must" if advice else ""
+    return f"To clear first: {said[0].upper()}{said[1:]}{beside}."
+
+
+def _lower(title: str) -> str:
+    """Write a title as it stands inside a sentence."""
+    return title[:1].lower() + title[1:]
 
 
 def _works(scene: Scene, option: Option) -> str:
@@ -63,7 +81,7 @@ def _works(scene: Scene, option: Option) -> str:
         moved = flow_text(air.full.flow_cfm, metric=scene.metric).split()[0]
         flow = f"{moved} of {flow_text(air.label_cfm, metric=scene.metric)}"
     boxed = f", {_length(route.boxed_in, scene, long=True)} boxed in the room" if route.boxed_in > 0 else ""
-    return f"{route.words}: {elbows_text(route.elbows)}, {_length(route.length_in, scene, long=True)}{boxed}, {flow}."
+    return f"{route.words}: {route.turns}, {_length(route.length_in, scene, long=True)}{boxed}, {flow}."
 
 
 def _blocked(scene: Scene, paths: Paths) -> str:
@@ -74,9 +92,9 @@ def _blocked(scene: Scene, paths: Paths) -> str:
         return f"The hood's outlet itself is blocked{f' by {told.told[0].label}' if told else ''}: no duct can start there."
     told = paths.told_first
     if told is None:
-        return f"None exists: no way out with {paths.facts.elbow_limit} elbows or fewer."
-    fix = f" {_shifted(told, scene)}." if told.shift_in is not None and told.verified else ""
-    return f"None exists with {paths.facts.elbow_limit} elbows or fewer: {_met(told.told[0], scene)}.{fix}"
+        return f"No way out exists with {paths.facts.elbow_limit} elbows or fewer."
+    fix = f" {_shifted(told, scene)}{_cost(told)}." if told.shift_in is not None and told.verified else ""
+    return f"No way out exists with {paths.facts.elbow_limit} elbows or fewer: {_met(told.told[0], scene)}.{fix}"
 
 
 def _met(met: Blocker, scene: Scene) -> str:
@@ -103,7 +121,22 @@ def _side(shift_in: float, scene: Scene) -> str:
 
 
 def _shifted(why: WhyNot, scene: Scene) -> str:
-    return f"Shift {_side(why.shift_in or 0.0, scene)} and it goes {why.wanted}"
+    """Say the least shift and what it frees; with the cooktop, where the canopy would no longer cover it."""
+    what = "hood and cooktop " if why.takes_cooktop else ""
+    return f"Shift {what}{_side(why.shift_in or 0.0, scene)} and it goes {why.wanted}"
+
+
+def _cost(why: WhyNot) -> str:
+    """Say what advice a hood that moves alone breaks, as the fix of that shift counts it."""
+    if why.takes_cooktop or not why.alone_breaks:
+        return ""
+    broken = " and ".join(map(_lower, why.alone_breaks))
+    return f" (then broken, no must: {broken})"
+
+
+def _along(shift_in: float, why: WhyNot) -> str:
+    """Say of another shift that the cooktop has to go with it, where that was not said of the least one."""
+    return ", with the cooktop" if shift_in in why.with_cooktop and not why.takes_cooktop else ""
 
 
 def second_line(
@@ -162,10 +195,12 @@ def _more_of(told: WhyNot, scene: Scene, members: Sequence[MemberRuling]) -> lis
     said = []
     if told.verified and told.shift_in is not None:
         if told.shift_other_in is not None:
-            said.append(f"{_side(told.shift_other_in, scene)} frees it too.")
+            said.append(f"{_side(told.shift_other_in, scene)} frees it too{_along(told.shift_other_in, told)}.")
         if told.middle_in is not None and abs(told.middle_in - told.shift_in) > 0.1:
             spare = f", {_length(told.spare_in, scene)} to spare" if told.spare_in else ""
-            said.append(f"{_side(told.middle_in, scene)} is the middle of the bay{spare}.")
+            said.append(
+                f"{_side(told.middle_in, scene)} is the middle of the bay{spare}{_along(told.middle_in, told)}."
+            )
     return [*said, *filter(None, [_to_cut(told, members).strip()])]
 
 
@@ -191,10 +226,11 @@ def _reason(scene: Scene, why: WhyNot, members: Sequence[MemberRuling]) -> str:
         return f"Not {why.wanted}: {_met(first, scene)}."
     text = f"Not {why.wanted}: {_met(first, scene)}."
     if why.shift_in is not None and why.verified:
-        text += f" {_shifted(why, scene)}"
+        text += f" {_shifted(why, scene)}{_cost(why)}"
         if why.middle_in is not None and abs(why.middle_in - why.shift_in) > 0.1:
             text += f", tight; {_side(why.middle_in, scene)} is the middle of the bay"
             text += f", {_length(why.spare_in, scene)} to spare" if why.spare_in else ""
+            text += _along(why.middle_in, why)
         text += "."
     if why.lift_in is not None and why.verified:
         hang = _hung(scene, why.lift_in)

@@ -207,6 +207,30 @@ def _open_ways(paths: Paths) -> tuple[WhyNot, ...]:
     return tuple(w for w in paths.why_not if not any(b.kind == "zone" for b in w.blockers))
 
 
+def _in_order(paths: Paths) -> tuple[WhyNot, ...]:
+    """Give the ways that something bars, the one that the answer tells of first."""
+    told = paths.told_first
+    return (*((told,) if told else ()), *(w for w in paths.why_not if w is not told))
+
+
+def _beside_the_cooktop(scene: Scene, frame: Frame, profile: Profile, paths: Paths) -> Paths:
+    """Mark the shifts of a hood that its cooktop has to go with."""
+    return replace(paths, why_not=tuple(_marked(scene, frame, profile, why) for why in paths.why_not))
+
+
+def _marked(scene: Scene, frame: Frame, profile: Profile, why: WhyNot) -> WhyNot:
+    shifts = [s for s in (why.shift_in, why.shift_other_in, why.middle_in) if s is not None]
+    if not why.verified or not shifts:
+        return why
+    left = {s: rules.left_behind(scene, frame, profile, s) for s in shifts}
+    wishes = left.get(why.shift_in, ()) if why.shift_in is not None else ()
+    return replace(
+        why,
+        with_cooktop=tuple(s for s in left if rules.leaves_cooktop(left[s])),
+        alone_breaks=tuple(dict.fromkeys(f.title for f in wishes if not f.must)),
+    )
+
+
 def conclude(
     scene: Scene,
     frame: Frame,
@@ -218,6 +242,10 @@ def conclude(
     marks: tuple[Mark, ...] = (),
 ) -> Plan:
     """Put an answer together: the verdict, the sentence and the line beneath it follow from what was found."""
+    profile = rules.profile(scene.rules.profile, file=scene.file)
+    paths = _beside_the_cooktop(scene, frame, profile, paths)
+    if not options and not scene.as_built:
+        findings = (*rules.barring(scene, frame, profile, _in_order(paths)), *findings)
     word = verdict(options, findings)
     return Plan(
         scene=scene,

@@ -9,7 +9,7 @@ from routeviz.model.finding import Verdict
 from routeviz.model.plan import Plan, broken_everywhere
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.reports.words import wrap
-from routeviz.units import elbows_text, length_text
+from routeviz.units import length_text
 
 __all__ = ["LEGEND", "tape_text"]
 
@@ -41,7 +41,7 @@ def tape_text(plans: Sequence[Plan], *, width: int = 80) -> str:
     rows = [
         _row("joists", _members(frame, SolidKind.JOIST, columns, step)),
         _row("route", marks),
-        _row("tape", _ruler(columns, step, metric=scene.metric)),
+        _row("tape mm" if scene.metric else "tape in", _ruler(columns, step, metric=scene.metric)),
         _row("studs", _members(frame, SolidKind.STUD, columns, step)),
     ]
     lines = [*rows, "", wrap(LEGEND, width, "  "), ""]
@@ -91,9 +91,8 @@ def _ruler(columns: int, step: float, *, metric: bool) -> str:
     while n * every < columns * step:
         text = f"{n * 500}" if metric else f"{n * 12}"
         at = int(n * every / step)
-        for k, char in enumerate(text):
-            if at + k < columns:
-                cells[at + k] = char
+        if at + len(text) <= columns:  # the beginning of a number is another number
+            cells[at : at + len(text)] = text
         n += 1
     return "".join(cells)
 
@@ -125,7 +124,7 @@ def _words(plan: Plan, everywhere: Collection[str]) -> str:
         named = [b.label for b in sorted(first, key=lambda b: b.kind == "zone") if b.id]
         return f"blocked by {named[0]}" if named else "blocked"
     route = plan.best.route
-    way = f"{route.words}, {elbows_text(route.elbows)}{', boxed in the room' if route.boxed_in > 0 else ''}"
+    way = f"{route.words}, {route.turns}{', boxed in the room' if route.boxed_in > 0 else ''}"
     broken = [f.title for f in plan.must_broken if f.code not in everywhere]
     if broken:
         return f"{plan.verdict}: {', '.join(dict.fromkeys(broken))}. {way}"

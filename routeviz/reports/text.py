@@ -13,7 +13,7 @@ from routeviz.model.takeoff import TakeOff
 from routeviz.reports.air import air_text
 from routeviz.reports.room import room_text
 from routeviz.reports.words import MARKS, finding_numbers, wrap
-from routeviz.units import drill_text, elbows_text, length_text, quantity_text
+from routeviz.units import drill_text, length_text, quantity_text
 
 __all__ = ["CAUTION", "compare_text", "findings_text", "plan_text"]
 
@@ -90,7 +90,7 @@ def _member_text(ruling: MemberRuling, width: int, metric: bool) -> str:
 def _way_out(option: Option, width: int, metric: bool) -> str:
     route = option.route
     own = sum(f.state is State.BROKEN and not f.waived for f in option.findings)
-    numbers = f"{elbows_text(route.elbows)}, {length_text(route.length_in, metric=metric, long=True)}, {_flow(option.air, metric)}"
+    numbers = f"{route.turns}, {length_text(route.length_in, metric=metric, long=True)}, {_flow(option.air, metric)}"
     if route.boxed_in > 0:
         numbers += f", {length_text(route.boxed_in, metric=metric, long=True)} to box in"
     for cabinet in option.takeoff.cabinets:
@@ -107,13 +107,25 @@ def _flow(air: AirResult, metric: bool) -> str:
     return f"{moved} of {quantity_text(air.label_cfm, 'cfm', metric=metric)}"
 
 
+def _apart(findings: Sequence[Finding]) -> str:
+    """Say how many of the broken findings are musts, how many advice, and how many somebody has waived."""
+    broken = [f for f in findings if f.state is State.BROKEN]
+    musts, advice = (sum(not f.waived and f.must is must for f in broken) for must in (True, False))
+    waived = len(broken) - musts - advice
+    named = [f"{musts} must{'s' * (musts != 1)}"] if musts else []
+    named += [f"{advice} advice"] if advice else []
+    named += [f"{waived} waived"] if waived else []
+    return f" ({', '.join(named)})" if named else ""
+
+
 def findings_text(findings: Sequence[Finding], *, metric: bool, width: int = 80) -> str:
     """List findings, worst first, numbered like the flags in the pictures."""
     counts = {state: sum(f.state is state for f in findings) for state in State}
-    lines = [
-        f"  {counts[State.BROKEN]} broken · {counts[State.CLOSE]} close · {counts[State.FINE]} fine"
+    counted = (
+        f"{counts[State.BROKEN]} broken{_apart(findings)} · {counts[State.CLOSE]} close · {counts[State.FINE]} fine"
         f" · {counts[State.NOT_CHECKED]} not checked"
-    ]
+    )
+    lines = [wrap(counted, width, "  ")]
     number = 0
     for finding in findings:
         if finding.state is State.DOES_NOT_APPLY:

@@ -71,6 +71,8 @@ def _hit(
     if inside:
         (i, t), (j, s) = inside[0], inside[-1]
         enter, leave = _at(lines[i], t[0]), _at(lines[j], s[1])
+        if part.kind is PartKind.ELBOW and solid.crossing is Crossing.PASS:
+            enter, leave = _straightened(part, enter, leave, clearance_in)
         return i + t[0], _hole(solid, part, enter, leave, frame, clearance_in)
     if solid.crossing is Crossing.PASS or gap(_piece(part), solid.shape).gap_in >= -_TOUCH_IN:
         return None
@@ -78,6 +80,15 @@ def _hit(
     return distance(part.start, enter) / max(part.length_in, 1e-9), _hole(
         solid, part, enter, leave, frame, clearance_in
     )
+
+
+def _straightened(part: Part, enter: Vec3, leave: Vec3, clearance_in: float) -> tuple[Vec3, Vec3]:
+    """Give the line by which an elbow that stands in a sheet's hole passes it: the hole is cut for its straight."""
+    for at, way in ((part.start, part.direction), (part.end, part.turn_to)):
+        ends = [along(at, way, dot(sub(p, at), way)) for p in (enter, leave)]
+        if max(distance(*pair) for pair in zip(ends, (enter, leave), strict=True)) <= clearance_in:
+            return ends[0], ends[1]
+    return enter, leave
 
 
 def _at(line: tuple[Vec3, Vec3], t: float) -> Vec3:

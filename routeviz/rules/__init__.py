@@ -1,5 +1,6 @@
 """CHECK: one file per rule; a scene and a route to findings with their numbers, sources and ways out."""
 
+from routeviz.rules.barred import barring, leaves_cooktop, left_behind
 from routeviz.rules.check import check, check_route, check_scene, scene_mistakes
 from routeviz.rules.context import Context
 from routeviz.rules.cuts import Cut, bore, cut_by, cut_of, hole_box, notch, severing
@@ -26,6 +27,7 @@ __all__ = [
     "Scope",
     "Window",
     "all_rules",
+    "barring",
     "blocker_rulings",
     "bore",
     "bounded",
@@ -42,6 +44,8 @@ __all__ = [
     "hole_limit_in",
     "hood_places",
     "keep_away",
+    "leaves_cooktop",
+    "left_behind",
     "member_code",
     "member_verdict",
     "mounting_window",

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from routeviz import catalog
 from routeviz.model.finding import FramingPiece
-from routeviz.model.solids import Frame, Solid
+from routeviz.model.solids import Frame, Solid, SolidKind
 from routeviz.rules.cuts import UPRIGHT_KINDS, Cut, extent, length_in, overlap_in
 from routeviz.units import length_text
 
@@ -116,22 +116,23 @@ def _stud_size(solid: Solid, usual: str) -> str:
 
 def ceiling_opening(solid: Solid, frame: Frame | None, *, metric: bool = False) -> tuple[FramingPiece, ...]:
     """Give the pieces that frame an opening where one joist or rafter is cut: headers between its neighbours."""
-    size = solid.member.nominal if solid.member and solid.member.nominal else "as the joists"
+    kind = "rafter" if solid.kind is SolidKind.RAFTER else "joist"
+    size = solid.member.nominal if solid.member and solid.member.nominal else f"as the {kind}s"
     span = _clear_span(solid, frame) if frame is not None else None
     rule = header_rule(span if span is not None else 0.0)
     long = length_in(solid)
     pieces = [
-        FramingPiece("header", size, span, 2 * rule.plies, "one on each side of the opening, same size as the joists")
+        FramingPiece("header", size, span, 2 * rule.plies, f"one on each side of the opening, same size as the {kind}s")
     ]
     if rule.trimmers > 1:
-        pieces.append(FramingPiece("trimmer", size, long, 2, "one beside each neighbour joist"))
+        pieces.append(FramingPiece("trimmer", size, long, 2, f"one beside each neighbour {kind}"))
     if rule.hangers:
         pieces.append(FramingPiece("joist hanger", "to fit the header", None, 4, "at the header's ends"))
     tail = catalog.table("members")["opening"]["tail_anchor_above_in"]["value"]
     if long > tail:
         over = length_text(tail, metric=metric, long=True)
         pieces.append(
-            FramingPiece("framing anchor or 2x2 ledger", "to fit", None, 2, f"at tail joists over {over} long")
+            FramingPiece("framing anchor or 2x2 ledger", "to fit", None, 2, f"at tail {kind}s over {over} long")
         )
     return tuple(pieces)
 

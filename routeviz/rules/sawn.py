@@ -198,7 +198,8 @@ def _stands_on(solid: Solid, cut: Cut, frame: Frame | None) -> str:
 def rim_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     """Judge a hole in a rim by the wood left above and below it; nothing may bear on the rim there.
 
-    No rule says how much wood must stay: a hole that breaks through an edge is measured against the rim's depth.
+    No print says how much wood must stay. By common practice a strip must be left on either side: without one the rim
+    is cut through, and what lies on it or under it is met.
     """
     edge, source = row("rim", "between_joists_edge_in")
     rule = "a rim that lies on its wall may be cut in one bay, between two joists and under no stud"
@@ -208,8 +209,9 @@ def rim_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
                        framing=ceiling_opening(solid, asked.frame, metric=asked.metric), detail=f"{bears} bears on it there",
                        remedy="Move the hole between the joists and out from under the stud.")  # fmt: skip
     if cut.severs or cut.edge_in < edge - EPSILON_IN:
-        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", cut.depth_in, cut.size_in, source,
-                       framing=ceiling_opening(solid, asked.frame, metric=asked.metric), detail=f"{left}: it is cut through",
+        through = f"{left}: it is cut through; at least {asked.length(edge)} must stay on either side"
+        return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "wood left at the edge", edge, max(0.0, cut.edge_in), source,
+                       framing=ceiling_opening(solid, asked.frame, metric=asked.metric), detail=through,
                        remedy="Use a smaller or flatter duct at the rim, or move the hole to its middle.")  # fmt: skip
     return ruling(solid, MemberVerdict.WITHIN, rule, "wood left at the edge", None, cut.edge_in, source,
                    detail=f"{left}; tolerated; inspectors differ", remedy="Ask the inspector before cutting the rim.")  # fmt: skip

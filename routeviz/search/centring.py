@@ -4,6 +4,9 @@ The kind of route, its exit and the side on which it passes every solid stay as 
 The programme moves the corners so that the clear gaps beside the duct grow (up to a cap, beyond which more gap is
 worth nothing), while the route grows by at most a stated length. The result is rounded to ticks and accepted only if
 it keeps clear of everything again; otherwise the route stays as the search left it.
+
+A member that a run crosses keeps wood on both sides of the hole. Where an elbow that stands on a sheet holds the run
+too near the member's edge, the elbow may stand a little in the sheet's hole: as deep as the hole's gap lets it bend.
 """
 
 from __future__ import annotations
@@ -27,6 +30,7 @@ __all__ = ["centred"]
 LONGER_IN = 3.0  # how much longer a centred route may be
 _CAP_IN = 3.0  # more gap than this is worth nothing
 _REACH_IN = 24.0  # solids farther away do not matter
+_WOOD_IN = 2.0  # an elbow stands in a sheet's hole only where less wood than this is left beside a hole in a member
 _OTHERS_WEIGHT = 0.01  # of the other gaps against the least one
 _LENGTH_WEIGHT = 1e-4  # of an inch of length against an inch of the least gap
 
@@ -38,6 +42,7 @@ class _Programme:
     space: FreeSpace
     table: Moves
     route: Trace
+    dips: bool = False  # whether elbows may stand in the holes of sheets
     variable: dict[tuple[int, int], int] = field(default_factory=dict)  # (point, axis) to its variable
     upper: list[tuple[dict[int, float], float]] = field(default_factory=list)
     equal: list[tuple[dict[int, float], float]] = field(default_factory=list)
@@ -103,6 +108,40 @@ def _exit(programme: _Programme) -> None:
     programme.equal.append((row, limit))
 
 
+def _dip(space: FreeSpace, table: Moves, route: Trace, elbow: int, thing: _Thing) -> tuple[int, int, int]:
+    """Give the axis, the side and the depth [ticks] to which an elbow may stand in the hole of what its leg passes.
+
+    Over a depth d the skin on the inner side, of radius R - r, leaves the straight by R - r - sqrt((R - r)^2 - d^2),
+    which the hole's gap must hold. The outer skin leaves it by less.
+    """
+    s1, s2 = route.states[elbow], route.states[elbow + 1]
+    for leg, (state, sign) in enumerate(((s1, -s1.sign), (s2, s2.sign))):
+        sheet = thing.kind is BarrierKind.SHEET and not thing.runs[state.axis]
+        cover = (
+            thing.is_room and space.start.covered and elbow == 0 and leg == 0
+        )  # it hides what stands below the sheet
+        if sheet or cover:
+            other = s2.axis if leg == 0 else s1.axis
+            throat = table.take_off[route.kinds[elbow]] - table.half(state)[other]
+            return state.axis, sign, math.isqrt(max(throat**2 - max(throat - space.limits.hole, 0) ** 2, 0))
+    return 0, 0, 0
+
+
+@dataclass(frozen=True, slots=True)
+class _Thing:
+    """What a body keeps its side of: a barrier, or a part of the open room."""
+
+    region: Region
+    runs: tuple[bool, bool, bool]
+    kind: BarrierKind
+    is_room: bool = False
+
+
+def _things(space: FreeSpace) -> list[_Thing]:
+    barriers = [_Thing(b.region, b.runs, b.kind) for b in space.barriers]
+    return barriers + [_Thing(r, (True, True, True), BarrierKind.CLOSED, True) for r in space.boxing]
+
+
 def _ends(route: Trace, table: Moves) -> Iterator[tuple[tuple[int, int], tuple[Ticks, Ticks], int]]:
     """Give each body: the points that span it, its reach from them (low, high), and its run axis (-1: an elbow)."""
     for n, state in enumerate(route.states):
@@ -118,15 +157,15 @@ def _ends(route: Trace, table: Moves) -> Iterator[tuple[tuple[int, int], tuple[T
 def _sides(programme: _Programme) -> list[int]:
     """Keep every body on its side of everything, with a gap to solids that counts; give the gap variables."""
     route, space = programme.route, programme.space
-    things = [(b.region, b.runs, b.kind) for b in space.barriers]
-    things += [(r, (True, True, True), BarrierKind.CLOSED) for r in space.boxing]
+    things = _things(space)
     gaps = []
     for (first, second), (low, high), axis in _ends(route, programme.table):
         own = programme.gap_variable()
         gaps.append(own)
         spread = [sorted((route.points[first][t], route.points[second][t])) for t in range(3)]
         lo, hi = [s[0] + low[t] for t, s in enumerate(spread)], [s[1] + high[t] for t, s in enumerate(spread)]
-        for region, runs, kind in things:
+        for thing in things:
+            region, runs, kind = thing.region, thing.runs, thing.kind
             if axis >= 0 and not runs[axis] and kind is not BarrierKind.MEMBER:
                 continue
             far = [max(region.lo[t] - hi[t], lo[t] - region.hi[t]) for t in range(3)]
@@ -135,7 +174,14 @@ def _sides(programme: _Programme) -> list[int]:
             points = (first, second)
             if max(far) >= 0 and region.axis < 0 and (axis < 0 or runs[axis]):
                 t = max(range(3), key=lambda t: far[t])
-                _keep_apart(programme, points, (low[t], high[t]), t, region, own if kind is BarrierKind.SOLID else -1)
+                reach = [low[t], high[t]]
+                if axis < 0 and programme.dips:
+                    across, side, depth = _dip(space, programme.table, route, first - 1, thing)
+                    if across == t:
+                        reach[side > 0] -= side * depth
+                _keep_apart(
+                    programme, points, (reach[0], reach[1]), t, region, own if kind is BarrierKind.SOLID else -1
+                )
             elif axis >= 0 and not runs[axis]:
                 _keep_inside(programme, points, low, high, axis, region, own)
     return gaps
@@ -198,7 +244,7 @@ def _solved(programme: _Programme, longer_in: float) -> Trace | None:
     return replace(route, points=(*points[:-1], (last[0], last[1], last[2])))
 
 
-def _holds(space: FreeSpace, table: Moves, before: Trace, after: Trace) -> bool:
+def _holds(space: FreeSpace, table: Moves, before: Trace, after: Trace, *, dips: bool) -> bool:
     """Tell whether a moved route keeps clear of everything that the route before kept clear of."""
     u, v = (np.array([after.points[-1][t]], np.int64) for t in range(3) if t != after.exit.axis)
     if not bool(after.exit.allows(u, v)[0]):
@@ -212,10 +258,28 @@ def _holds(space: FreeSpace, table: Moves, before: Trace, after: Trace) -> bool:
         return False
     (old_runs, old_elbows), (new_runs, new_elbows) = bodies(before, table), bodies(after, table)
     solid, room = [b.region for b in space.barriers], list(space.boxing)
-    if any(gap(elbow, r) < 0 for elbow in (*old_elbows, *new_elbows) for r in solid):
+    if any(gap(elbow, r) < 0 for elbow in old_elbows for r in solid):
         return False  # an elbow that only its true shape lets through stays where it is
-    pairs = [*zip(old_runs, new_runs, strict=True), *zip(old_elbows, new_elbows, strict=True)]
-    return all(gap(new, r) >= 0 or gap(old, r) < 0 for old, new in pairs for r in (*solid, *room))
+    pairs = zip(old_runs, new_runs, strict=True)
+    if not all(gap(new, r) >= 0 or gap(old, r) < 0 for old, new in pairs for r in (*solid, *room)):
+        return False
+    for n, (old_elbow, elbow) in enumerate(zip(old_elbows, new_elbows, strict=True)):
+        for thing in _things(space):
+            shown = _less(elbow, _dip(space, table, after, n, thing)) if dips else elbow
+            if gap(shown, thing.region) < 0 and not (thing.is_room and gap(old_elbow, thing.region) < 0):
+                return False
+    return True
+
+
+def _less(box: tuple[Ticks, Ticks], dip: tuple[int, int, int]) -> tuple[Ticks, Ticks]:
+    """Cut off what of an elbow's box may stand in a hole."""
+    axis, side, depth = dip
+    lo, hi = list(box[0]), list(box[1])
+    if side > 0:
+        hi[axis] -= depth
+    else:
+        lo[axis] += depth
+    return (lo[0], lo[1], lo[2]), (hi[0], hi[1], hi[2])
 
 
 def _least(space: FreeSpace, table: Moves, route: Trace) -> float:
@@ -245,7 +309,28 @@ def centred(space: FreeSpace, table: Moves, route: Trace, *, longer_in: float = 
     """
     if route.offsets or not route.kinds:
         return route
-    found = _solved(_Programme(space, table, route), longer_in)
-    if found is None or not _holds(space, table, route, found):
+    best = _better(space, table, route, longer_in, dips=False)
+    if _wood(space, table, best) < _WOOD_IN * TICKS_PER_IN:
+        deeper = _better(space, table, route, longer_in, dips=True)
+        if _wood(space, table, deeper) > _wood(space, table, best):
+            return deeper
+    return best
+
+
+def _better(space: FreeSpace, table: Moves, route: Trace, longer_in: float, *, dips: bool) -> Trace:
+    """Give the route that the programme moves, or the route itself where that is no better or does not hold."""
+    found = _solved(_Programme(space, table, route, dips), longer_in)
+    if found is None or not _holds(space, table, route, found, dips=dips):
         return route
     return found if _least(space, table, found) >= _least(space, table, route) - 1 else route
+
+
+def _wood(space: FreeSpace, table: Moves, route: Trace) -> float:
+    """Give the least that members which the runs cross have left beside the duct [ticks]; infinite where none is crossed."""
+    least = math.inf
+    for state, (lo, hi) in zip(route.states, bodies(route, table)[0], strict=True):
+        for b in space.barriers:
+            if b.kind is BarrierKind.MEMBER and not b.runs[state.axis] and gap((lo, hi), b.region) < 0:
+                sides = (t for t in range(3) if t != state.axis)
+                least = min(least, *(m for t in sides for m in (lo[t] - b.region.lo[t], b.region.hi[t] - hi[t])))
+    return least

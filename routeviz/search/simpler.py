@@ -201,15 +201,15 @@ def _meets(placed: _Placed, x: int) -> tuple[Blocker, ...]:
             found.append(Blocker(met.barrier.id, met.barrier.label, max(into, 0) / TICKS_PER_IN, _inches(at), kind))
     found.sort(key=lambda b: (b.kind == "zone", b.at[2] if way.wanted == "straight up" else b.at[1], b.id))
     if not found and not _leaves(way, x):
-        found += list(_kept_out(way, x))
+        found += list(_kept_out(way, x, placed.space.no_roof))
     closed = [b for b in found[_MOST_BLOCKERS:] if b.kind == "zone"]  # behind however many members, it is what decides
     return (*found[: _MOST_BLOCKERS - len(closed[:1])], *closed[:1])
 
 
-def _kept_out(way: _Way, x: int) -> Iterator[Blocker]:
+def _kept_out(way: _Way, x: int, no_roof: str) -> Iterator[Blocker]:
     """Name what keeps a cap away where the way would leave."""
     if way.exit is None:
-        yield Blocker("", "there is no roof to leave through", 0.0, (x / TICKS_PER_IN, 0.0, 0.0), "zone")
+        yield Blocker("", no_roof, 0.0, (x / TICKS_PER_IN, 0.0, 0.0), "zone")
         return
     v = way.at[1]
     for keep in way.exit.keep_clear:

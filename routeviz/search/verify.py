@@ -132,10 +132,40 @@ def _solids(pieces: list[Piece], frame: Frame, scene: Scene) -> Iterator[str]:
                 found = gap(piece, solid.shape).gap_in
                 if found < wanted - _TOLERANCE_IN:
                     yield f"piece {number + 1} comes to {found:.4f} in from {solid.label}; {wanted:.4f} in is wanted"
-            elif isinstance(piece, Elbow) and gap(piece, _core(solid.shape)).gap_in < -_TOLERANCE_IN:
+            elif (
+                isinstance(piece, Elbow)
+                and gap(piece, _core(solid.shape)).gap_in < -_TOLERANCE_IN
+                and not (solid.crossing is Crossing.PASS and _stands_in_hole(piece, solid.shape, scene))
+            ):
                 yield f"elbow {number + 1} lies inside {solid.label}"
             elif isinstance(piece, Straight) and _lengthwise(piece, solid):
                 yield f"straight {number + 1} runs along the inside of {solid.label}"
+
+
+def _stands_in_hole(elbow: Elbow, shape: Shape, scene: Scene) -> bool:
+    """Tell whether a flat sheet meets only an elbow's end, where the hole for its straight holds the elbow too.
+
+    At a height h over its end the elbow's inner skin, of radius R - r, has left the straight by
+    R - r - sqrt((R - r)^2 - h^2); that may be no more than the gap in the hole.
+    """
+    if not isinstance(shape, Box):
+        return False
+    end = _along(_along(elbow.start, elbow.direction, elbow.radius), elbow.turn_to, elbow.radius)
+    in_plane = elbow.wide is not None and abs(elbow.wide[_main(elbow.turn_to)]) > 0.5
+    throat = elbow.radius - (elbow.section.width_in if in_plane else elbow.section.height_in) / 2
+    for at, way in ((elbow.start, elbow.direction), (end, _minus((0.0, 0.0, 0.0), elbow.turn_to))):
+        axis = _main(way)
+        sizes = [b - a for a, b in zip(shape.lo, shape.hi, strict=True)]
+        deep = max((shape.lo[axis] - at[axis]) * way[axis], (shape.hi[axis] - at[axis]) * way[axis])
+        if sizes[axis] > min(sizes) + _TOLERANCE_IN or not 0 <= deep <= throat:
+            continue
+        if throat - math.sqrt(throat**2 - deep**2) <= scene.duct.clearance_in + _TOLERANCE_IN:
+            return True
+    return False
+
+
+def _main(way: Vec3) -> int:
+    return max(range(3), key=lambda t: abs(way[t]))
 
 
 def _core(shape: Shape) -> Shape:

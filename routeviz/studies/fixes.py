@@ -9,19 +9,20 @@ import math
 from collections.abc import Callable, Collection, Iterator
 from dataclasses import dataclass, replace
 
-from routeviz import pipeline
+from routeviz import pipeline, rules
 from routeviz.model.finding import Finding, FramingPiece, MemberVerdict, State, Verdict
 from routeviz.model.path import Outcome
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Obstacle, Scene, SectionShape, SectionSize
 from routeviz.model.solids import Solid, SolidKind
+from routeviz.model.spoken import spoken
 from routeviz.model.study import Fix, FixKind
 from routeviz.units import MM_PER_IN, length_text, parse_length
 
 __all__ = ["fixes", "must_broken"]
 
 _STEP_IN = 0.25
-_REACH_IN = 24.0
+_REACH_IN = 60.0  # as far as a simpler way's least shift is told
 _SEARCHES = 8  # plans made at the most
 _ELSEWHERE = ("AIR-", "PWR-")  # families of rules that no change of place clears
 
@@ -155,6 +156,7 @@ def _fix(attempt: _Try, again: Plan) -> Fix:
         changes=attempt.changes,
         moved_in=abs(attempt.moved_in),
         elbows=best.route.elbows,
+        turns=best.route.turns,
         length_in=best.route.length_in,
         boxed_in=best.route.boxed_in,
         flow_cfm=best.air.full.flow_cfm,
@@ -178,9 +180,10 @@ def _tries(plan: Plan) -> Iterator[_Try]:
 
 def _moves(plan: Plan) -> Iterator[_Try]:
     """Moves of the hood, the height, then hood and cooktop together; only moves that could matter."""
-    shifts = _shifts(plan)
+    shifts, profile = _shifts(plan), rules.profile(plan.scene.rules.profile, file=plan.scene.file)
     for shift in shifts:
-        yield _shifted(plan.scene, shift, both=False)
+        if not rules.leaves_cooktop(rules.left_behind(plan.scene, plan.frame, profile, shift)):
+            yield _shifted(plan.scene, shift, both=False)
     yield from _offsets(plan)
     for height in _heights(plan):
         yield _raised(plan.scene, height)
@@ -210,7 +213,7 @@ def _shifts(plan: Plan) -> tuple[float, ...]:
 
 
 def _offsets(plan: Plan) -> Iterator[_Try]:
-    """Shift the hood less than a straight duct needs, and let two equal bends inside the cover make up the rest."""
+    """Shift the hood less than a straight duct needs, and let an offset inside the cover make up the rest."""
     scene = plan.scene
     cover, section = scene.hood.cover, scene.duct.sections[0]
     if cover is None or scene.hood.outlet.place != "top":
@@ -227,7 +230,7 @@ def _offsets(plan: Plan) -> Iterator[_Try]:
 
 def _offset_try(scene: Scene, move: float, shift: float) -> _Try:
     plain = _shifted(scene, move, both=False)
-    aside = f"step the duct aside {_side(shift)} inside the cover with two equal bends"
+    aside = f"step the duct aside {_side(shift)} inside the cover with an offset"
     words = f"{plain.words}, and {aside}" if move else aside[0].upper() + aside[1:]
     return replace(plain, kind=FixKind.OFFSET, words=words, moved_in=move)
 
@@ -254,7 +257,9 @@ def _things_raised(plan: Plan) -> Iterator[_Try]:
         return
     raised = {o.id: _raise(o, lack[o.id], scene) for o in things}
     words = " and ".join(
-        f"the {o.id.replace('-', ' ')} by {_text(raised[o.id].bottom_in - o.bottom_in, scene)}" for o in things
+        f"{'shorten' if raised[o.id].height_in < o.height_in else 'raise'} the {spoken(o.id)} "
+        f"by {_text(raised[o.id].bottom_in - o.bottom_in, scene)}"
+        for o in things
     )
     fields = [
         pair
@@ -265,8 +270,10 @@ def _things_raised(plan: Plan) -> Iterator[_Try]:
         )
     ]
     changed = replace(scene, obstacles=tuple(raised.get(o.id, o) for o in scene.obstacles))
-    yield _Try(FixKind.CABINET, f"Raise or shorten {words}", changed, tuple(fields), max(lack[o.id] for o in things))
-    names = " and ".join(f"the {o.id.replace('-', ' ')}" for o in things)
+    yield _Try(
+        FixKind.CABINET, f"{words[0].upper()}{words[1:]}", changed, tuple(fields), max(lack[o.id] for o in things)
+    )
+    names = " and ".join(f"the {spoken(o.id)}" for o in things)
     left = replace(scene, obstacles=tuple(o for o in scene.obstacles if o.id not in lack))
     yield _Try(FixKind.CABINET, f"Take away {names}", left, tuple((f"obstacles.{o.id}", "") for o in things), 0.0)
 
@@ -282,7 +289,9 @@ def _heights(plan: Plan) -> Iterator[float]:
     scene = plan.scene
     mount = scene.hood.mount_in or 0.0
     freeing = {mount + w.lift_in for w in plan.paths.why_not if w.verified and w.lift_in}
-    if not plan.options and not must_broken(plan):  # the search has looked at every height for a way out
+    if not plan.options and all(
+        f.code.startswith("TRM-") for f in must_broken(plan)
+    ):  # the search has looked at every height for a way out
         yield from sorted((_written(h, scene) for h in freeing), key=lambda h: abs(h - mount))
         return
     lows = [f.limit for f in plan.findings if f.code.startswith("HGT") and f.relation == "at least" and f.limit]

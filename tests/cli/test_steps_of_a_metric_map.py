@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import json
 from itertools import pairwise
 from pathlib import Path
 
 import pytest
 
-from routeviz import pipeline
+from routeviz import cli, pipeline
 from routeviz.cli.scenes import load_scene
 from routeviz.cli.walls import wall_map
 
@@ -26,3 +27,28 @@ def test_places_stand_evenly_in_the_homes_own_unit(name: str, step_in: float, ap
         assert (b - a) * 25.4 == pytest.approx(apart_mm, abs=1e-6)
     for a, b in pairwise(found.heights_in):
         assert (b - a) * 25.4 == pytest.approx(3 * apart_mm, abs=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("name", "args", "apart_mm", "head"),
+    [
+        ("metric_concrete_ceiling", (), 25.0, "tape mm"),
+        ("metric_concrete_ceiling", ("--step", "2"), 50.0, "tape mm"),
+        ("out_the_back", ("--step", "2"), 50.8, "tape in"),
+    ],
+)
+def test_the_tape_in_the_terminal_steps_likewise(
+    name: str, args: tuple[str, ...], apart_mm: float, head: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    scene = str(SCENES / f"{name}.toml")
+    assert cli.main(["tape", scene, *args, "--json", "-"]) == 0
+    places = [place["centre_in"] for place in json.loads(capsys.readouterr().out)]
+    assert len(places) > 8
+    for a, b in pairwise(places):
+        assert (b - a) * 25.4 == pytest.approx(apart_mm, abs=0.006)  # places are written to 1/10000 in
+    assert cli.main(["tape", scene, *args]) == 0
+    ruler = next(line for line in capsys.readouterr().out.splitlines() if "tape" in line)
+    assert ruler.split("0", 1)[0].strip() == head
+    step = 500 if head == "tape mm" else 12
+    marks = [int(text) for text in ruler.removeprefix(ruler[: ruler.index("0")]).replace("─", " ").split()]
+    assert marks == [step * n for n in range(len(marks))]  # none is cut off at the end

@@ -107,13 +107,15 @@ def blocked(why: WhyNot) -> str:
 def test_a_closed_place_behind_a_member_is_what_blocks() -> None:
     """With the joist cut the room would still be there, so the joist is no cause."""
     why = WhyNot("straight up", (JOIST, ROOM), None, None, None)
-    assert blocked(why) == "None exists with 3 elbows or fewer: the room above is in the way."
+    assert blocked(why) == "No way out exists with 3 elbows or fewer: the room above is in the way."
     freed = WhyNot("straight up", (JOIST, ROOM), 4.0, None, None, verified=True)  # past both
-    assert blocked(freed).startswith("None exists with 3 elbows or fewer: joist 4 is 1/2 in into the duct. Shift 4 in")
+    assert blocked(freed).startswith(
+        "No way out exists with 3 elbows or fewer: joist 4 is 1/2 in into the duct. Shift 4 in"
+    )
 
 
 def test_side_by_side_names_the_cause_that_the_plan_names() -> None:
     scene = scenefile.load(SCENES / "big_fan_small_duct.toml")
     roof = replace(scene, cap=replace(scene.cap, roof=True, wall=False))
     found = plan(roof, alternatives=1, counted=False)
-    assert found.answer == "None exists with 3 elbows or fewer: the room above is in the way."
+    assert found.answer == "No way out exists with 3 elbows or fewer: the room above is in the way."

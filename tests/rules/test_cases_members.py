@@ -93,6 +93,33 @@ def test_a_rim_in_one_bay_takes_6_in_and_keeps_a_sliver() -> None:
 
 
 @pytest.mark.parametrize(
+    ("height_in", "verdict"),
+    [
+        (101.25, MemberVerdict.WITHIN),  # midway: (9 1/4 - 6 1/2) / 2 = 1 3/8 in on either side
+        (102.375, MemberVerdict.WITHIN),  # 105 7/8 - 102 3/8 - 3 1/4 = 1/4 in above
+        (102.5, MemberVerdict.NOT_ALLOWED),  # 1/8 in above
+        (102.625, MemberVerdict.NOT_ALLOWED),  # nothing above: it runs into what lies on the rim
+    ],
+)
+def test_a_hole_in_a_rim_leaves_a_strip_on_either_side(height_in: float, verdict: MemberVerdict) -> None:
+    # the 1/4 in that must stay is common practice: no print says how much
+    rim = member(
+        "rim-right", SolidKind.RIM, (149.5, -120.0, 96.625), (151.0, 0.0, 105.875), 1, "2x10", crossing=Crossing.RULE
+    )
+    hole = meets(rim, (1.0, 0.0, 0.0), (149.5, -8.75, height_in), 6.5)
+    found = ruling(rim, rules.cut_of(rim, hole))
+    assert found.verdict is verdict
+    assert found.source == "common-practice"
+    if height_in == 101.25:
+        assert found.ours_in == pytest.approx(1.375)
+        assert "1 3/8 in of wood left above and below the hole" in found.detail
+    if verdict is MemberVerdict.NOT_ALLOWED:
+        told = bench.one_of(rules.check(look(solids=(rim,), route=straight_up(penetrations=(hole,)))), "MBR-RIM")
+        assert (told.state, told.must, told.limit) == (State.BROKEN, True, 0.25)
+        assert told.measured == pytest.approx(105.875 - height_in - 3.25)
+
+
+@pytest.mark.parametrize(
     ("other", "verdict"),
     [
         (

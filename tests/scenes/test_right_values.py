@@ -111,6 +111,17 @@ def test_side_wall_along_a_joist_bay() -> None:
     assert rim.state is State.CLOSE
     run = next(p for p in route.parts if p.kind is PartKind.STRAIGHT and p.direction[0] > 0.9)
     assert 99.875 - 1e-6 <= run.start[2] <= 102.625 + 1e-6
+    # the elbow stands as deep in the ceiling board's hole as its 1/4 in lets it: sqrt(3^2 - 2 3/4^2) below the board's top
+    assert run.start[2] == pytest.approx(102.625 - (9 - 2.75**2) ** 0.5, abs=1e-3)
+    # of 96 5/8 to 105 7/8 in, the 6 1/2 in hole leaves at least 1 in on either side, not all of it below
+    left = run.start[2] - 3.25 - 96.625, 105.875 - run.start[2] - 3.25
+    assert min(left) > 1.0
+    assert "1 9/16 in of wood left below the hole, 1 3/16 in above it" in rim.detail
+    board = next(p for p in route.penetrations if "ceiling" in p.label)
+    assert board.centre[:2] == pytest.approx(
+        (72.0, -8.75)
+    )  # the hole is cut for the straight, though the elbow stands in it
+    assert board.through_in == pytest.approx(0.625)
 
 
 def test_garage_is_passed_through_to_outdoors() -> None:
@@ -163,7 +174,10 @@ def test_as_built_flex_that_ends_in_the_attic() -> None:
     assert {f.title for f in plan.must_broken} >= {
         "Ends inside the attic", "Flexible duct, not smooth inside", "No backdraft damper"
     }  # fmt: skip
-    assert plan.answer.startswith("To clear first: No backdraft damper and 3 more. As built: up")
+    assert plan.answer.startswith(
+        "To clear first: No backdraft damper; screws at each joint; flexible duct, not smooth inside; "
+        "ends inside the attic; 1 more broken, no must. As built: up"
+    )
 
 
 def test_truss_is_never_cut_and_a_hidden_offset_passes_behind_it() -> None:

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from math import sqrt
+
 import pytest
 import samples
 from search.test_search_find import ROOF, box, house, plan
 
 from routeviz.freespace import carve
-from routeviz.model.solids import Crossing, SolidKind
+from routeviz.model.solids import Crossing, ExitFace, FaceKind, SolidKind
 from routeviz.search import find
 from routeviz.search.centring import centred
 from routeviz.search.stages import Looker
@@ -44,3 +47,47 @@ def test_nothing_is_gained_where_all_is_wide() -> None:
         route = found.route()
         assert route is not None
         assert centred(found.solution.grid.space, found.solution.grid.table, route).length == route.length
+
+
+BAND = ExitFace("band", "the floor's edge", FaceKind.WALL, 1, 1, 6.0, (6.0, 0, 0), (0.0, 97.0), (144.0, 112.0))
+
+
+def rim(top_in: float) -> tuple[object, ...]:
+    """A rim over the wall from 96 1/2 in up, under a floor that nothing passes."""
+    return (
+        box("rim", (0, 4.5, 96.5), (144, 6.0, top_in), Crossing.RULE, SolidKind.RIM),
+        box("floor", (-20, -116, 119), (164, 30, 120), Crossing.NEVER, SolidKind.DECK),
+    )
+
+
+@pytest.mark.parametrize(
+    ("top_in", "height_in"),
+    [
+        # an 8 in duct on an elbow of radius 8 in: standing on the board it runs at 96 1/2 + 8 = 104 1/2 in
+        (112.5, 104.5),  # the rim's middle is there: nothing is to be gained
+        # midway would be 103 1/4; the board's hole lets the elbow down by sqrt(4^2 - 3 3/4^2) = 1.392 in at the most
+        (110.0, 103.25),
+        (109.0, 104.5 - sqrt(4**2 - 3.75**2)),  # midway would be 102 3/4
+    ],
+)
+def test_an_elbow_stands_in_the_boards_hole_where_the_rim_would_be_cut_at_its_edge(
+    top_in: float, height_in: float
+) -> None:
+    framed, scene = house(*rim(top_in), faces=(BAND,)), plan(offset_angles_deg=())  # type: ignore[arg-type]
+    found = find(carve(framed, scene, samples.ROUND_8)).best
+    assert found is not None
+    assert found.points[-1][2] == pytest.approx(height_in, abs=1e-3)
+    assert verify(found, framed, scene) == ()
+
+
+def test_the_checker_refuses_an_elbow_that_its_hole_does_not_hold() -> None:
+    framed, scene = house(*rim(109.0), faces=(BAND,)), plan(offset_angles_deg=())  # type: ignore[arg-type]
+    found = find(carve(framed, scene, samples.ROUND_8)).best
+    assert found is not None
+    start, corner, end = found.points
+    lower = replace(
+        found,
+        points=(start, (corner[0], corner[1], corner[2] - 0.05), (end[0], end[1], end[2] - 0.05)),
+        length_in=found.length_in - 0.05,
+    )
+    assert verify(lower, framed, scene) == ("elbow 2 lies inside board",)

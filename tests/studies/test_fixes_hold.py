@@ -57,11 +57,12 @@ def says_broken(fix: Fix) -> None:
         assert f"{fix.broken} broken, none a must" in said
     else:
         assert "0 broken" in said
-    elbows = re.search(r"(\S+) elbows?$", said)
-    assert elbows is not None
+    turns = re.search(r"(?:none a must|0 broken|still to clear: [^,]+), ([^,]+)$", said)
+    assert turns is not None
     spelled = {"no": 0.0, "one": 1.0, "two": 2.0, "three": 3.0, "four": 4.0}
-    counted = spelled[elbows[1]] if elbows[1] in spelled else float(elbows[1])
-    assert counted == pytest.approx(fix.elbows, rel=1e-2)
+    counted = re.findall(r"([^\s°]+) (?:elbows?|offsets?)(?= and|$| of two )", turns[1])  # an offset is one
+    assert counted
+    assert sum(spelled[n] if n in spelled else float(n) for n in counted) == pytest.approx(fix.elbows, rel=1e-2)
 
 
 @st.composite

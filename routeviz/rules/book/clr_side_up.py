@@ -12,6 +12,7 @@ from routeviz.rules.bench import cabinet, kitchen, look
 from routeviz.rules.beside import side_things
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import at_least
+from routeviz.rules.raising import raised_words
 from routeviz.rules.registry import Rule, Scope
 
 
@@ -26,7 +27,8 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         name = spoken(thing.id)
         from_counter, from_top = thing.bottom_in - counter, thing.bottom_in - top.height_in
         detail = f"{context.length(apart)} from the cooktop's edge"
-        remedy = "Raise the cabinet, or keep it farther from the cooktop."
+        short = max(0.0, limit.number - min(from_counter, from_top))
+        remedy = f"{raised_words(context, thing, short, 'it')}, or keep it farther from the cooktop."
         differ = abs(counter - top.height_in) > 1e-9
         yield at_least(rule, limit, from_counter, where=(thing.id,), place=place, detail=detail, remedy=remedy,
                        title=f"{rule.title}: {name}{' (measured from the counter)' if differ else ''}")  # fmt: skip

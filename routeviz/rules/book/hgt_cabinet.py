@@ -11,6 +11,7 @@ from routeviz.rules.bench import cabinet, kitchen, look
 from routeviz.rules.context import Context
 from routeviz.rules.cuts import overlap_in
 from routeviz.rules.outcome import EPSILON_IN, at_least, not_checked
+from routeviz.rules.raising import raised_words
 from routeviz.rules.registry import Rule, Scope
 
 _NO_THING = frozenset({ObstacleKind.HOLE, ObstacleKind.DUCT, ObstacleKind.CHASE, ObstacleKind.PIPE})
@@ -62,15 +63,22 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
                               title=title)  # fmt: skip
             continue
         how = "protected or not combustible" if covered else "shielded by the metal hood" if shielded else "unprotected"
-        short = context.length(max(0.0, limit.number - measured))
         yield at_least(rule, limit, measured, where=(thing.id, "cooktop"), place=place, title=title,
-                       detail=f"{name} is {how}", remedy=f"Raise or shorten it by {short}, or protect its underside.")  # fmt: skip
+                       detail=f"{name} is {how}", remedy=_way_out(context, thing, limit.number, measured, covered=covered))  # fmt: skip
         strict = context.limit("cabinet_unprotected")
         if shielded and strict is not None and strict.number > limit.number:
             yield at_least(rule, strict, measured, where=(thing.id, "cooktop"), place=place, must=False,
                            title=f"{title} (read as unprotected)",
                            detail="some inspectors do not count the hood as a shield",
                            remedy="Ask the inspector, or protect the underside with board and sheet metal.")  # fmt: skip
+
+
+def _way_out(context: Context, thing: Obstacle, limit_in: float, measured_in: float, *, covered: bool) -> str:
+    """Say what clears a thing that hangs too low; protecting it only where it hangs high enough for that."""
+    protected = context.limit("cabinet_protected")
+    enough = protected is not None and not covered and measured_in >= protected.number - EPSILON_IN
+    raised = raised_words(context, thing, max(0.0, limit_in - measured_in), "it")
+    return f"{raised}{', or protect its underside' if enough else ''}."
 
 
 def _with(bottom_in: float) -> Context:

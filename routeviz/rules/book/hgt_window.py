@@ -7,9 +7,11 @@ from dataclasses import replace
 
 from routeviz.model.finding import Finding
 from routeviz.model.scene import Kitchen
+from routeviz.model.spoken import spoken
 from routeviz.rules.bench import kitchen, look
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import arithmetic, at_least
+from routeviz.rules.raising import raised_words
 from routeviz.rules.registry import Rule, Scope
 from routeviz.rules.window import Bound, mounting_window
 
@@ -33,12 +35,15 @@ def _way_out(context: Context, high: Bound, short: float) -> str:
     """Say by how much one of the two limits would have to give."""
     if short <= 0:
         return ""
-    much = context.length(short)
-    if high.by.startswith("hood body under the "):
-        thing = high.by.removeprefix("hood body under ")
-        if thing == "the ceiling":
-            return f"Choose a hood {much} lower."
-        return f"Shorten or raise {thing} by {much}, or choose a hood {much} lower."
+    much, hood = context.length(short), context.scene.hood
+    lower = f"choose a hood {much} lower" if short < hood.body_in else ""  # there must be something left of it
+    if high.by.startswith("hood body under "):
+        name = high.by.removeprefix("hood body under ")
+        if name == "the ceiling":
+            return f"{lower[0].upper()}{lower[1:]}." if lower else "Choose a much lower hood, or another kind."
+        thing = next((o for o in context.scene.obstacles if f"the {spoken(o.id)}" == name), None)
+        moved = raised_words(context, thing, short, name) if thing is not None else f"Hang the hood clear of {name}"
+        return f"{moved}{f', or {lower}' if lower else ''}."
     if high.by.startswith("chimney cover"):
         return f"Cut the cover by {much}, or choose one that is shorter."
     return f"Order an extension of {much} or more for the cover, or choose another one."
