@@ -251,11 +251,11 @@ def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
             lines.append(label)
             label = ""
         lines.append(f"{label:<20}{way.verdict:<13}{numbers}{way.broken:>7}{way.close:>6}")
+        if way.note:
+            lines.append(wrap(way.note, width, "  "))
         lines.append(wrap(way.answer, width, "    "))
         if way.members:
             lines.append(wrap(f"passes through {together(way.members)}", width, "    "))
-        if way.boxed_in:
-            lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "    "))
         if way.cabinet_in3:
             lines.append(
                 wrap(f"takes {quantity_text(way.cabinet_in3, 'in3', metric=metric)} of the cabinets", width, "    ")
