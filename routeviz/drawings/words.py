@@ -47,7 +47,7 @@ def to_ceiling(scene: Scene) -> str:
 
 def speed(fpm: float, scene: Scene) -> str:
     """Write an air speed."""
-    return f"{fpm * _MPS_PER_FPM:.1f} m/s" if scene.metric else f"{fpm:.0f} ft a minute"
+    return f"{fpm * _MPS_PER_FPM:.1f} m/s" if scene.metric else f"{fpm:.0f} ft/min"
 
 
 def pressure(inwg: float, scene: Scene) -> str:

@@ -20,7 +20,7 @@ def air_text(air: AirResult, width: int, metric: bool) -> str:
     lines = [
         wrap(
             f"{quantity_text(point.flow_cfm, 'cfm', metric=metric)} of {quantity_text(air.label_cfm, 'cfm', metric=metric)} on the "
-            f"label ({band} with the uncertain losses). At that flow: {quantity_text(point.velocity_fpm, 'fpm', metric=metric)} "
+            f"label ({band} with the uncertain losses). At that flow: {quantity_text(point.velocity_fpm, 'ft/min', metric=metric)} "
             f"in the duct, and the fan holds {quantity_text(point.static_inwg, 'in wg', metric=metric)} ({point.status}).",
             width,
             "  ",

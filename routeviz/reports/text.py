@@ -79,7 +79,9 @@ def _member_text(ruling: MemberRuling, width: int, metric: bool) -> str:
     if ruling.allowed_in is not None and ruling.ours_in is not None:
         allowed, ours = (length_text(v, metric=metric) for v in (ruling.allowed_in, ruling.ours_in))
         numbers = f" ({ruling.measure} up to {allowed}; this takes {ours})"
-    lines = [wrap(f"{ruling.label}: {ruling.verdict}{numbers}. [{ruling.code}] {ruling.source_text}", width, "  ")]
+    lines = [
+        wrap(f"{ruling.label}: {ruling.verdict}{numbers}. [{ruling.code}] {ruling.source_text}", width, "  ", hang=2)
+    ]
     lines += [wrap(text, width, "      ") for text in (ruling.detail, ruling.remedy) if text]
     for piece in ruling.framing:
         cut = f", {length_text(piece.length_in, metric=metric)}" if piece.length_in is not None else ""
@@ -195,6 +197,7 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
                 f"{c.id}: {size(c.cut_in)} from section {c.stock} ({size(c.visible_in)} showing) {c.note}".rstrip(),
                 width,
                 "  ",
+                hang=2,
             )
             for c in take.cuts
         ]
@@ -202,7 +205,7 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
             wrap(
                 f"{s.count} section{'' if s.count == 1 else 's'} of {size(s.stock_in)}; "
                 f"{f'{s.bound} is the least possible' if s.proven else f'at least {s.bound} are needed'}; waste {size(s.waste_in)}",
-                width, "  ",
+                width, "  ", hang=2,
             )
             for s in take.stock
         ]  # fmt: skip
@@ -217,7 +220,7 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
                 wrap(
                     f"{h.layer}: {h.shape} {shown}, centre {size(h.from_left_in)} {h.from_left_name}, "
                     f"{size(h.from_other_in)} {h.from_other_name}{'; ' + h.note if h.note else ''}",
-                    width, "  ",
+                    width, "  ", hang=2,
                 )
             )  # fmt: skip
     if take.marks:
@@ -260,11 +263,11 @@ def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
             lines.append(label)
             label = ""
         lines.append(f"{label:<20}{way.verdict:<13}{numbers}{way.broken:>7}{way.close:>6}")
+        if way.note:
+            lines.append(wrap(way.note, width, "  "))
         lines.append(wrap(way.answer, width, "    "))
         if way.members:
             lines.append(wrap(f"passes through {together(way.members)}", width, "    "))
-        if way.boxed_in:
-            lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "    "))
         if way.cabinet_in3:
             lines.append(
                 wrap(f"takes {quantity_text(way.cabinet_in3, 'in3', metric=metric)} of the cabinets", width, "    ")

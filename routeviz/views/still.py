@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 import os
 import re
-import textwrap
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -14,6 +13,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 from PIL import Image, ImageDraw
 
+from routeviz.folding import fold
 from routeviz.model.finding import State, Verdict
 from routeviz.model.solids import Vec3
 from routeviz.views import fonts, gl
@@ -47,7 +47,7 @@ class Label:
 
 def _labels(stage: Stage, viewpoint: str) -> list[Label]:
     found = [
-        Label(tuple(textwrap.wrap(f.title, 28)[:2]), (f.short,) if f.short else (), (f.place,) if f.place else (), f.number,
+        Label(tuple(fold(f.title, 28)[:2]), (f.short,) if f.short else (), (f.place,) if f.place else (), f.number,
               f.state)
         for f in stage.flags
         if f.state in (State.BROKEN, State.CLOSE)

@@ -89,7 +89,7 @@ class _Teller:
         yield "flow.high", self.flow(air.full.high_cfm)
         yield "rated", self.flow(air.label_cfm)
         yield "lost", self.flow(air.label_cfm - air.full.flow_cfm)
-        yield "speed", self.quantity(air.full.velocity_fpm, "fpm")
+        yield "speed", self.quantity(air.full.velocity_fpm, "ft/min")
         for n, bar in enumerate(sorted(air.bars, key=lambda b: (-b.loss_inwg, b.part)), 1):
             yield f"loss.{n}.label", _word(bar.label)
             yield f"loss.{n}.part", _word(bar.part)
