@@ -40,11 +40,12 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class Joint:
-    """A connection between two parts; `section` is the duct there."""
+    """A connection between two parts; `section` is the duct there, `where` the step in which it is made."""
 
     before: str
     after: str
     section: SectionSize
+    where: str = "run"  # "hood", "run" or "cap"
 
 
 def account(route: Route) -> Account:
@@ -143,10 +144,11 @@ def joints(route: Route, scene: Scene, frame: Frame) -> tuple[Joint, ...]:
     found: list[Joint] = []
     ends = [p for p in route.parts if p.kind is not PartKind.OPEN_END]
     if ends and ends[0].kind is not PartKind.COLLAR and not route.as_built:
-        found.append(Joint("hood collar", ends[0].id, ends[0].section))
+        found.append(Joint("hood collar", ends[0].id, ends[0].section, "hood"))
     made = pieces(route, scene, frame)
     for before, after in pairwise(ends):
-        found.append(Joint(before.id, after.id, after.section))
+        where = "hood" if before.kind is PartKind.COLLAR else "cap" if after.kind is PartKind.CAP else "run"
+        found.append(Joint(before.id, after.id, after.section, where))
     found += [Joint(p.part, p.part, p.section) for p in made if p.splice]
     return tuple(found)
 

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
+from typing import Any
 
 from routeviz.model.scene import SectionShape, SectionSize
 from routeviz.units import MM_PER_IN, inch_text, length_text, mm_text
 
-__all__ = ["angle_text", "covering", "hole_text", "running", "section_text", "size_text"]
+__all__ = ["angle_text", "covering", "hole_text", "own_in", "running", "section_text", "size_text"]
 
 
 def section_text(section: SectionSize, *, metric: bool = False) -> str:
@@ -41,6 +43,19 @@ def hole_text(shape: str, size_in: tuple[float, float], *, metric: bool = False)
 def angle_text(angle_deg: float) -> str:
     """Write an angle without needless decimals: ``45°``, ``22.5°``."""
     return f"{angle_deg:.1f}".removesuffix(".0") + "°"
+
+
+def own_in(row: Mapping[str, Any], name: str, *, metric: bool) -> float:
+    """Give a catalogue length [in] in the units that a scene is written in: its row in millimetres, where it has one.
+
+    Examples
+    --------
+    >>> own_in({"margin_in": 2.0, "margin_mm": 50}, "margin", metric=True) * 25.4
+    50.0
+    """
+    if metric and f"{name}_mm" in row:
+        return float(row[f"{name}_mm"]) / MM_PER_IN
+    return float(row[f"{name}_in"])
 
 
 def covering(area_in2: float, *, metric: bool = False) -> tuple[float, str]:
