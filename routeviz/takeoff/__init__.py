@@ -50,7 +50,7 @@ def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...
     hangs = is_mended(route, findings)  # its screws are in, and no step hangs it anew
     marks = () if hangs else marks_of(as_hung(scene, findings), frame)
     holes = with_fall(hole_schedule(route, scene, frame), route, scene, findings)
-    measure = rise_first(route, scene, frame, measure_first(route, scene, frame, findings))
+    measure = rise_first(route, scene, frame, measure_first(route, scene, frame, findings), cuts)
     return TakeOff(
         buy=buy_list(route, scene, frame, findings, cuts, plans, marks),
         cuts=cuts,

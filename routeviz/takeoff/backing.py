@@ -63,7 +63,10 @@ def backed(scene: Scene, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
             holds += f"; it meets {mark.at_edge_of} here: plywood across both"
         return replace(mark, holds=holds, fastener=screw, pilot_in=pilot_in, backed=True, screw="")
 
-    return tuple(drilled(m) if _gets_backing(m, scene, marks) else m for m in marks)
+    made = tuple(drilled(m) if _gets_backing(m, scene, marks) else m for m in marks)
+    if not is_heavy(scene):
+        return made
+    return tuple(m if m.row == "bracket" else replace(m, holds=f"{m.holds}; the maker's fixing decides") for m in made)
 
 
 def backing(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Backing, ...]:
@@ -157,11 +160,12 @@ def backing_words(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> str:
     """Say what is opened for the backing, where, and how it is let in."""
     every = backing(scene, frame, marks)
     rows: dict[str, list[str]] = {}
-    for piece in every:
+    for piece in sorted(every, key=lambda b: b.height_in):
         rows.setdefault(length_text(piece.height_in, metric=scene.metric), []).extend(piece.marks)
-    heights = " and ".join(f"{height} above the floor ({', '.join(names)})" for height, names in rows.items())
+    heights = together(f"{height} ({' '.join(names)})" for height, names in rows.items())
     high = length_text(_opening_in(scene), metric=scene.metric)
-    text = (f"Open the board from stud to stud behind the open-square marks, {high} high, its middle {heights}. Let the backing in "
+    text = (f"Open the board from stud to stud behind the open-square marks, {high} high, its middle {heights} above the floor. "
+            "Let the backing in "
             "flush with the studs' faces and fix it to both.")  # fmt: skip
     edges = [name for piece in every for name in piece.at_edges]
     if edges:

@@ -59,7 +59,7 @@ def _heights(route: Route, scene: Scene, holes: tuple[Hole, ...], marks: tuple[M
     bracket = max((m.height_in for m in marks if m.row == "bracket"), default=0.0)
     hood = max((m.height_in for m in marks if m.row != "bracket"), default=0.0)
     backed = max((m.height_in for m in marks if m.backed), default=0.0)
-    found = dict.fromkeys(("look", "open", "inside", "fireblock", "patch"), cut)
+    found = dict.fromkeys(("look", "open", "inside", "fireblock"), cut) | {"patch": max(cut, backed)}
     found |= dict.fromkeys(("run", "hang", "seal", "box"), laid)
     return found | {
         "marks": max(hood, bracket), "backing": backed, "pack": max(hood, bracket), "screws": hood, "bracket": bracket,

@@ -12,7 +12,7 @@ from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import FaceKind, Frame
 from routeviz.model.takeoff import Account, Cut, StockPlan
 from routeviz.takeoff.stock import pack
-from routeviz.takeoff.words import section_text
+from routeviz.takeoff.words import own_in, section_text
 
 __all__ = ["Joint", "Piece", "account", "cut_list", "joints", "pieces"]
 
@@ -81,7 +81,7 @@ def past_end_in(route: Route, scene: Scene, frame: Frame) -> float:
         return 0.0
     taken = scene.cap.overlap_in
     if taken is None:
-        taken = float(table("stock")["cutting"]["cap_overlap_in"])
+        taken = own_in(table("stock")["cutting"], "cap_overlap", metric=scene.metric)
     if route.termination.kind is FaceKind.ROOF:
         return max(0.0, max(scene.cap.roof_stub_in, taken) - stub_in(route, frame))
     return taken

@@ -57,7 +57,7 @@ def hanger_places(route: Route, every: tuple[Hanger, ...], *, metric: bool) -> s
             "above the floor",
         )
         said.setdefault(edge[axis], []).append(length_text(abs(at[axis]), metric=metric))
-    return " and ".join(f"{', '.join(places)} {edge}" for edge, places in said.items())
+    return " and ".join(f"{' and '.join(places)} {edge}" for edge, places in said.items())
 
 
 def _on_riser(part: Part, spacing_in: float, least_in: float) -> list[Hanger]:

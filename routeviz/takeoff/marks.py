@@ -22,6 +22,7 @@ __all__ = [
     "fastener_for",
     "hood_marks",
     "marks_in_wood",
+    "screw_for",
     "screw_words",
 ]
 
@@ -127,7 +128,7 @@ def screw_words(mark: Mark) -> str:
     return mark.screw or mark.fastener
 
 
-def _screw(row: dict[str, Any], into: str, through_in: float, proud_in: float, scene: Scene) -> str:
+def screw_for(row: dict[str, Any], into: str, through_in: float, proud_in: float, scene: Scene) -> str:
     """Give the screw of an anchor or plug, the shortest that is sold and long enough; "" where the fastener is one."""
     own = _own(row, scene)
     if into == "screw":
@@ -159,7 +160,7 @@ def _mark(
         row=kind,
         edge_in=backing.edge_in,
         at_edge_of=backing.at_edge_of,
-        screw=_screw(row, into, backing.cover_in + backing.gap_in, proud_in, scene),
+        screw=screw_for(row, into, backing.cover_in + backing.gap_in, proud_in, scene),
         gap_in=backing.gap_in,
     )
 

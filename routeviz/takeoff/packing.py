@@ -12,7 +12,7 @@ from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.model.takeoff import BuyLine, Mark, Sheet, Step
-from routeviz.takeoff.marks import screw_words
+from routeviz.takeoff.marks import screw_for, screw_words
 from routeviz.takeoff.masonry import of_board
 from routeviz.takeoff.words import own_in, size_text
 from routeviz.units import length_text
@@ -44,8 +44,8 @@ def pack_lines(scene: Scene, marks: tuple[Mark, ...]) -> list[BuyLine]:
         screws = int(row["anchors"]) * len(held)
         lines += [
             BuyLine("packing block", f"{square}, {thick} thick", len(held), "each", f"in the gap behind marks {names}"),
-            BuyLine("masonry anchor with screw", f"through {thick} of block into the wall", screws, "each",
-                    f"{row['anchors']} to each packing block"),
+            BuyLine("masonry anchor with its screw", screw_for(table("stock")["fastener"]["large"], "plug", gap, 0.0, scene), screws,
+                    "each", f"{row['anchors']} to each packing block, through {thick} of it into the wall"),
             BuyLine("board patch", square, len(held), "each", f"over the packing blocks of {names}"),
         ]  # fmt: skip
     return lines

@@ -226,7 +226,7 @@ def _fixings(marks: tuple[Mark, ...], scene: Scene) -> list[BuyLine]:
     """Give the screws and anchors of the marks as they are drilled, and the screws that go into the anchors."""
     lines = []
     decides = (
-        f"; the maker's fixing for {weight_text(scene)} decides: ask for it before they are marked"
+        f"; the maker's fixing for {weight_text(scene)} decides, see the step that asks for it"
         if is_heavy(scene)
         else ""
     )

@@ -12,6 +12,9 @@ from routeviz.units import MM_PER_IN, inch_text, length_text, mm_text
 __all__ = ["angle_text", "covering", "hole_text", "own_in", "running", "section_text", "size_text"]
 
 
+_SAME_IN = 1 / 64
+
+
 def section_text(section: SectionSize, *, metric: bool = False) -> str:
     """Write a duct section: ``8 in round``, ``3 1/4 x 10 in``.
 
@@ -22,7 +25,8 @@ def section_text(section: SectionSize, *, metric: bool = False) -> str:
     """
     if section.is_round:
         return f"{length_text(section.width_in, metric=metric)} round"
-    shape = "oval" if section.shape is SectionShape.OVAL else "rectangular"
+    square = abs(section.width_in - section.height_in) < _SAME_IN
+    shape = "oval" if section.shape is SectionShape.OVAL else "square" if square else "rectangular"
     return f"{size_text(section.height_in, section.width_in, metric=metric)} {shape}"
 
 
@@ -37,7 +41,8 @@ def hole_text(shape: str, size_in: tuple[float, float], *, metric: bool = False)
     """Write a hole's size with its shape: ``8 1/2 in round``, ``8 1/2 x 8 3/4 in ellipse``."""
     if shape == "round":
         return f"{length_text(size_in[0], metric=metric)} round"
-    return f"{size_text(*size_in, metric=metric)} {shape}"
+    same = shape == "rectangular" and abs(size_in[0] - size_in[1]) < _SAME_IN
+    return f"{size_text(*size_in, metric=metric)} {'square' if same else shape}"
 
 
 def angle_text(angle_deg: float) -> str:
