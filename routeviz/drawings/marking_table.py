@@ -93,7 +93,7 @@ def _notes(plan: Plan, marks: Sequence[Mark]) -> list[str]:
     ]
     if plan.scene.wall(WallSide.HOOD).frame in (WallFrame.WOOD, WallFrame.STEEL):
         notes.append("Find every stud again with a magnet or a fine nail before drilling; then mark from both lines.")
-    if hood and all(m.holds in _SOLID_WALLS for m in marks):
+    if hood and all(m.holds.startswith(_SOLID_WALLS) for m in marks):
         notes.insert(
             0,
             f"The whole {plan.scene.wall(WallSide.HOOD).frame.value} wall holds: drill for the anchors, never into a joint.",

@@ -13,7 +13,15 @@ from routeviz.drawings.conflict import conflict_sheets
 from routeviz.drawings.conflict_words import free_places
 from routeviz.drawings.findings_sheet import findings_sheets
 from routeviz.drawings.front_sheet import front_sheet
-from routeviz.drawings.lists import holes_sheets, measure_sheets, order_sheets, parts_sheets
+from routeviz.drawings.lists import (
+    TEMPLATE,
+    has_cut_list,
+    holes_sheets,
+    is_mended,
+    measure_sheets,
+    order_sheets,
+    parts_sheets,
+)
 from routeviz.drawings.marking import marking_sheet
 from routeviz.drawings.outside import outside_face, outside_sheet
 from routeviz.drawings.plan_sheet import plan_sheet, wants_plan_sheet
@@ -58,8 +66,8 @@ def sheets(
     size = paper_named(paper or ("A4" if plan.scene.metric else "letter"))
     made = _drawings(plan, plan.best, size, fixes)
     shown = [_picture(title, file, size) for title, file in pictures]
-    made += [*shown, *_lists(plan, plan.best, size, [*made, *shown], fixes)]
     extra = template_pages(plan, plan.best, size) if template and plan.best is not None else []
+    made += [*shown, *_lists(plan, plan.best, size, [*made, *shown], fixes, len(extra))]
     count = len(made) + len(extra)
     pages = [finish(s, plan, n, count, drawn) for n, s in enumerate(made, start=1)]
     return (*pages, *extra)
@@ -83,12 +91,13 @@ def _drawings(plan: Plan, option: Option | None, paper: Paper, fixes: Sequence[F
     if face is not None:
         made.append(outside_sheet(plan, option.route, face, paper, str(number)))
         number += 1
-    made.append(marking_sheet(plan, option, paper, str(number)))
+    if option.takeoff.marks or not is_mended(option):  # else the hood hangs, and nothing of it is marked
+        made.append(marking_sheet(plan, option, paper, str(number)))
     return made
 
 
 def _lists(
-    plan: Plan, option: Option | None, paper: Paper, drawings: Sequence[Sheet], fixes: Sequence[Fix]
+    plan: Plan, option: Option | None, paper: Paper, drawings: Sequence[Sheet], fixes: Sequence[Fix], templates: int
 ) -> list[Sheet]:
     """Make the lists; the order of work refers to sheets by number, so the others are counted first."""
     if option is None:
@@ -104,6 +113,12 @@ def _lists(
     where: dict[str, str] = {}
     for n, sheet in enumerate(every, start=1):
         where.setdefault(str(sheet.name), str(n))
+        if has_cut_list(sheet):
+            where.setdefault(str(Name.CUTS), str(n))
+    where.setdefault(str(Name.CUTS), where.get(str(Name.PARTS), ""))
+    if templates:  # they follow the last sheet
+        first = len(every) + 1
+        where[TEMPLATE] = str(first) if templates == 1 else f"{first} to {len(every) + templates}"
     for inside in (Name.JOIST_PLAN, Name.PICTURE):
         where.setdefault(str(inside), "1")
     return [*before, *order_sheets(plan, option, paper, "", where), *after]

@@ -30,6 +30,8 @@ def hole_size(hole: Hole, scene: Scene) -> str:
     first, second = hole.size_in
     if abs(first - second) < 1 / 64 and hole.shape != "rectangular":
         return f"{length(first, scene)} {hole.shape}"
+    if abs(first - second) < 1 / 64:
+        return f"{figure(first, scene)} x {length(second, scene)} square"
     lies = f" ({hole.lies})" if hole.lies else ""
     return f"{figure(first, scene)} x {length(second, scene)} {hole.shape}{lies}"
 

@@ -83,9 +83,7 @@ def free_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
         detail = "fix the strip to the wall beyond both cuts first"
         pieces = (
             FramingPiece("masonry anchor", "through the strip into the wall", None, 4, "two beyond each cut"),
-            FramingPiece(
-                "backing block", "as thick as the strip", None, 2, "behind the board's cut edges and for the hood"
-            ),
+            FramingPiece("backing block", "as thick as the strip", None, 2, "behind the board's cut edges"),
         )
         return ruling(solid, MemberVerdict.ALLOWED, rule, "hole", None, cut.size_in, "common-practice", framing=pieces,
                        detail=detail)  # fmt: skip
