@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flags import barred, in_the_way
 from routeviz.drawings.flat import clipped, cut, ends_of
@@ -11,9 +13,10 @@ from routeviz.drawings.lettering import box
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.words import figure
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Near, Route
-from routeviz.model.scene import Scene, WallSide
+from routeviz.model.scene import MemberKind, Scene, WallSide
 from routeviz.model.solids import Frame, Solid, SolidKind
 
 __all__ = ["draw_joist_plan", "joist_level_in"]
@@ -51,15 +54,15 @@ def draw_joist_plan(sketch: Sketch, view: View, plan: Plan, option: Option | Non
             _bar(sketch, view, plan, solid, probe)
     level = joist_level_in(plan)
     room = View(view.axis, view.frame, (left, low, right, min(high, 0.0) if not whole else high))
-    for solid in frame.solids:
-        if solid.kind in _CEILING and (solid.side is None or whole):
-            draw_cut(sketch, room, solid, level)
-            _bar(sketch, room, plan, solid, level)
+    over = [s for s in frame.solids if s.kind in _CEILING and (s.side is None or whole)]
+    for solid in over:
+        draw_cut(sketch, room, solid, level)
+        _bar(sketch, room, plan, solid, level)
     if not any(s.kind in _CEILING and s.side is None for s in frame.solids):
         _rafters(sketch, room, frame, scene)
     draw_hood_top(sketch, view, scene)
     if option is not None:
-        draw_duct(sketch, view, option.route)
+        draw_duct(sketch, view, option.route, before=over, at=level, within=room)
     _numbers(sketch, view, frame, probe, level)
     if option is not None:
         _distances(sketch, view, option.route, scene, frame)
@@ -104,7 +107,7 @@ def _numbers(sketch: Sketch, view: View, frame: Frame, probe: float, level: floa
             if made is not None:  # two numbers side by side must not read as one
                 left_of, under, right_of, over = box(made)
                 sketch.reserve((left_of - _APART, under, right_of + _APART, over))
-        elif solid.kind is SolidKind.JOIST and z0 < level < z1:
+        elif solid.kind in (SolidKind.JOIST, SolidKind.CHORD) and z0 < level < z1:
             _joist_number(sketch, view, solid, (x0, x1), (y0, y1), low)
 
 
@@ -114,6 +117,7 @@ def _joist_number(
     member = solid.member
     if member is None:
         return
+    words = f"truss {member.number}" if member.kind is MemberKind.TRUSS else str(member.number)
     if member.axis == 1:
         x, y = view.at(sum(across) / 2, max(low, along[0]) + 1.5)
     else:
@@ -121,7 +125,7 @@ def _joist_number(
         if sum(along) / 2 < low:
             return
         y -= 0.9
-    sketch.label([((x, y), Anchor.MIDDLE), ((x, y + 3.2), Anchor.MIDDLE)], str(member.number), ink.LEAST, Face.NARROW_BOLD,
+    sketch.label([((x, y), Anchor.MIDDLE), ((x, y + 3.2), Anchor.MIDDLE)], words, ink.LEAST, Face.NARROW_BOLD,
                  halo=ink.TIMBER)  # fmt: skip
 
 
@@ -134,10 +138,7 @@ def _distances(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Fr
     sketch.line((px - reach, py), (px + reach, py), ink.HAIR, colour=ink.UP)
     sketch.line((px, py - reach), (px, py + reach), ink.HAIR, colour=ink.UP)
     if y < -0.5:
-        side = 1.0 if duct_reach(route, 0)[1] < x + scene.hood.width_in / 2 - 5.0 else -1.0  # not where the duct runs
-        edge = view.at(x + side * (scene.hood.width_in / 2 - 3.0), 0.0)
-        starts = (px + side * reach, edge[0])
-        sketch.dim_up(py, edge[1], edge[0], figure(-y, scene), from_x=starts, right=side > 0, halo=ink.WHITE)
+        _out_from_wall(sketch, view, route, scene)
     for sign in (-1.0, 1.0):
         beside = [n for n in route.near if n.toward[0] * sign > 0.99 and 0 < n.gap_in <= 24.0]
         joists = [n for n in beside if frame.solid(n.solid).kind in _CEILING]
@@ -149,3 +150,36 @@ def _distances(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Fr
         if view.region[0] <= face <= view.region[2]:
             sketch.dim_across(view.at(face - sign * near.gap_in, 0)[0], view.at(face, 0)[0], level, figure(near.gap_in, scene),
                               from_y=(py, level), below=True, left=sign < 0, halo=ink.WHITE)  # fmt: skip
+
+
+def _out_from_wall(sketch: Sketch, view: View, route: Route, scene: Scene) -> None:
+    """Dimension the collar from the hood wall; where the duct shifts under the ceiling, the ceiling's hole too."""
+    x, y = route.parts[0].start[0], route.parts[0].start[1]
+    reach = (route.parts[0].section.width_in / 2 + 1.5) * view.scale
+    hole = ceiling_hole(route, scene)
+    apart = hole is not None and math.dist((x, y), hole) > 1 / 16
+    rows = [("collar ", (x, y))] if apart else [("", (x, y))]
+    if hole is not None and apart:
+        px, py = view.at(*hole)
+        sketch.line((px - reach, py), (px + reach, py), ink.HAIR, colour=ink.UP)
+        sketch.line((px, py - reach), (px, py + reach), ink.HAIR, colour=ink.UP)
+        if hole[1] < -0.5:
+            rows.append(("hole ", hole))
+    side = 1.0 if duct_reach(route, 0)[1] < x + scene.hood.width_in / 2 - 5.0 else -1.0  # not where the duct runs
+    for n, (name, at) in enumerate(rows):
+        turn = side if n == 0 else -side
+        edge = view.at(x + turn * (scene.hood.width_in / 2 - 3.0), 0.0)
+        px, py = view.at(*at)
+        starts = (px + turn * reach, edge[0])
+        sketch.dim_up(
+            py, edge[1], edge[0], f"{name}{figure(-at[1], scene)}", from_x=starts, right=turn > 0, halo=ink.WHITE
+        )
+
+
+def ceiling_hole(route: Route, scene: Scene) -> tuple[float, float] | None:
+    """Give the centre of the hole in the kitchen's ceiling, from the left wall and through the hood wall [in]."""
+    up = [p for p in route.penetrations if p.direction[2] > 0.5 and p.centre[1] < 0.0]
+    first = min(up, key=lambda p: p.centre[2], default=None)
+    if first is None or first.centre[2] > ceiling_at_in(scene, first.centre[0]) + 1.0:
+        return None
+    return first.centre[0], first.centre[1]

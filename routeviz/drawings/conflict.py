@@ -62,9 +62,15 @@ def _outside(plan: Plan, wish: Wish, paper: Paper, number: str) -> Sheet:
         if view.region[0] <= u + shift <= view.region[2]:
             centre = view.at(u + shift, v)
             sheet.sketch.disc(centre, half * view.scale, ink.FINE, colour=ink.UP, dash=ink.DUCT_DASH)
-            places = [((centre[0], centre[1] + k), Anchor.MIDDLE) for k in (6.0, -8.0, 10.0, -12.0, 14.0)]
+            rim = half * view.scale
+            places = [
+                (centre[0] + s * a, centre[1] + k)
+                for k in (-9.0, 9.0, -14.0, 14.0, -19.0)
+                for a in (3.0, 9.0)
+                for s in (1, -1)
+            ]
             words = f"free at {figure(plan.scene.hood.centre_in + shift, plan.scene)}"
-            sheet.sketch.label(places, words, ink.LEAST, colour=ink.UP, halo=ink.CABINET)
+            sheet.sketch.note((centre[0], centre[1] - rim), words, places, ink.LEAST, colour=ink.UP, halo=ink.CABINET)
     return sheet
 
 

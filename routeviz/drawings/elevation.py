@@ -71,7 +71,7 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
     draw_things(sketch, view, scene, frame)
     draw_hood_front(sketch, view, scene)
     if option is not None:
-        _duct(sketch, view, option.route, scene, frame)
+        _duct(sketch, view, option.route, scene, frame, plane)
     break_line(sketch, view, low)
     for x in (a, b):
         sketch.line(view.at(x, low), view.at(x, min(ceiling_at_in(scene, x), high)), ink.HEAVY)
@@ -96,13 +96,15 @@ def _cut_house(sketch: Sketch, view: View, frame: Frame, plane: float, blocked: 
                     barred(sketch, [view.at(*p) for p in piece])
 
 
-def _duct(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame) -> None:
+def _duct(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame, plane: float) -> None:
     left, low, right, high = view.region
     ceiling = ceiling_over_hood_in(scene)
     below = View(view.axis, view.frame, (left, low, right, min(high, ceiling)))
     draw_duct(sketch, below, route, hidden=True)
     if high > ceiling:
-        draw_duct(sketch, View(view.axis, view.frame, (left, ceiling, right, high)), route)
+        draw_duct(
+            sketch, View(view.axis, view.frame, (left, ceiling, right, high)), route, before=frame.solids, at=plane
+        )
     if abs(route.termination.direction[view.axis]) < 0.5:  # a cap on the hood wall lies behind it
         draw_cap(sketch, view, route, scene, frame)
     else:

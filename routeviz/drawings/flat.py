@@ -14,7 +14,18 @@ from routeviz.model.route import Part, PartKind
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Vec3
 
-__all__ = ["Outline", "arc_points", "clipped", "clipped_line", "cut", "duct_outlines", "ends_of", "flat", "outlines"]
+__all__ = [
+    "Outline",
+    "arc_points",
+    "clipped",
+    "clipped_line",
+    "cut",
+    "duct_outlines",
+    "ends_of",
+    "flat",
+    "outlines",
+    "polylines",
+]
 
 Outline = tuple[tuple[float, float], ...]
 _STEPS = 12  # pieces of an elbow's arc, and of a quarter of a circle
@@ -126,6 +137,18 @@ def outlines(shape: Any) -> list[Outline]:
     if hasattr(shape, "geoms"):
         return [ring for part in shape.geoms for ring in outlines(part)]
     return []
+
+
+def polylines(shape: Any) -> list[Outline]:
+    """Give the open lines of whatever shapely made, pieces that touch joined."""
+    from shapely import line_merge
+
+    if shape.is_empty:
+        return []
+    merged = line_merge(shape) if shape.geom_type == "MultiLineString" else shape
+    parts = merged.geoms if hasattr(merged, "geoms") else [merged]
+    lines = (p for p in parts if p.geom_type in ("LineString", "LinearRing") and p.length > 1e-6)
+    return [tuple((float(u), float(v)) for u, v in line.coords) for line in lines]
 
 
 def arc_points(part: Part, steps: int = _STEPS) -> list[Vec3]:

@@ -44,7 +44,7 @@ class Sketch:
         """Give the part of the same drawing whose labels keep left of `x`, beside a column of text."""
         left, low, right, high = self.bounds
         part = Sketch((left, low, min(right, x), high), self.items)
-        part.taken = Taken(part.bounds, self.taken.boxes, self.taken.lines)
+        part.taken = Taken(part.bounds, self.taken.boxes, self.taken.lines, self.taken.thin)
         return part
 
     # shapes -------------------------------------------------------------------------------------------------------
@@ -90,7 +90,11 @@ class Sketch:
     ) -> None:
         """Fill a polygon with parallel hair lines `step` mm apart."""
         for a, b in hatch_lines(outline, step, angle):
-            self.line(a, b, ink.HAIR, colour=colour)
+            self.ground_line(a, b, colour=colour)
+
+    def ground_line(self, a: Point, b: Point, *, colour: str) -> None:
+        """Draw a hair line of a ground, such as a hatch or a course of siding, over which texts may stand."""
+        self.items.append(Path((a, b), ink.HAIR, colour))
 
     # texts --------------------------------------------------------------------------------------------------------
     def text(
