@@ -96,7 +96,6 @@ def _plan_name(plan: Plan) -> str:
 def _plan_title(sheet: Sheet, plan: Plan, left: float, y_origin: float) -> None:
     sketch, words = sheet.sketch, _plan_name(plan).split()
     base = max(y_origin - 14.0, sheet.room[1] + 0.5 + 4.0 * len(words))
-    sketch.text((left - 4.0, base), "2", ink.NUMBER, Face.SERIF, colour=ink.UP)
     for n, word in enumerate(words):
         sketch.text((left - 4.0, base - 4.5 - 4.0 * n), word, ink.HEADING, Face.SERIF)
 
@@ -122,8 +121,7 @@ def _right_side(sheet: Sheet, plan: Plan, option: Option | None, column: float, 
         y -= 3.6
     bottom = _lists(sheet, plan, option, column, right) if option is not None else _why(sheet, plan, column, right)
     y -= 2.0
-    sketch.text((column, y - 5.5), "3", ink.NUMBER, Face.SERIF, colour=ink.UP)
-    sketch.text((column + 8.0, y - 4.4), "Where it runs" if option else "The place", ink.HEADING, Face.SERIF)
+    sketch.text((column, y - 4.4), "Where it runs" if option else "The place", ink.HEADING, Face.SERIF)
     draw_isometric(sketch, plan, option, (column + 1.0, bottom + 2.0, right - 1.0, y - 8.0))
 
 

@@ -15,7 +15,9 @@ from routeviz.views import page as pages
 pytestmark = [pytest.mark.browser, pytest.mark.slow]
 
 SCENES = Path(__file__).parents[2] / "scenes"
-_GO = """([x, h]) => { routeviz.state.x = x; routeviz.state.h = h; routeviz.update(); return routeviz.answer().text; }"""
+_GO = (
+    """([x, h]) => { routeviz.state.x = x; routeviz.state.h = h; routeviz.update(); return routeviz.answer().text; }"""
+)
 
 
 @pytest.mark.parametrize("name", ["lot_line_close", "soffit_vent_cap", "stud_dead_centre"])
