@@ -5,6 +5,7 @@ from __future__ import annotations
 from routeviz.drawings import palette as ink
 from routeviz.drawings.ceiling_plan import draw_joist_plan
 from routeviz.drawings.elevation import draw_elevation, highest_in, least_high_in
+from routeviz.drawings.flags import flag_key, verdict_mark
 from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.isometric import draw_isometric
 from routeviz.drawings.lettering import wrapped
@@ -13,6 +14,7 @@ from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, right_text
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.tape import TAPE_FOOT, TAPE_HEIGHT, draw_tape
 from routeviz.drawings.words import figure, hole_size, length, unit_note
+from routeviz.model.finding import Verdict
 from routeviz.model.path import Blocker
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene, WallSide
@@ -34,7 +36,8 @@ def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
     column = right - _RIGHT_COLUMN
     scale, mm = front_view_scale(plan, option, paper)
     sheet.scale = scale_name(scale)
-    heading(sheet, "1", "Hood wall", f"looking at it from the room, {sheet.scale}")
+    key = flag_key(plan)
+    heading(sheet, "1", "Hood wall", f"looking at it from the room, {sheet.scale}{f'. {key}' if key else ''}")
     u0, u1 = _across(plan, option, (column - 10.0 - left) / mm)
     spare = column - 10.0 - left - (u1 - u0) * mm
     x_origin = left + 6.0 - u0 * mm + max(0.0, spare / 2 - 8.0)
@@ -104,7 +107,11 @@ def _right_side(sheet: Sheet, plan: Plan, option: Option | None, column: float, 
     sketch = sheet.sketch
     y = sheet.room[3] - 3.0
     room = right - column
-    sketch.text((column, y), plan.verdict.value, ink.HEADING, Face.BOLD, colour=ink.UP)
+    works = plan.verdict in (Verdict.WORKS, Verdict.TIGHT)
+    indent = verdict_mark(sketch, column, y - 0.2, plan.verdict)
+    sketch.text(
+        (column + indent, y), plan.verdict.value, ink.HEADING, Face.BOLD, colour=ink.UP if works else ink.BAR_INK
+    )
     y -= 5.6
     way, _, rest = plan.answer.rpartition(": ")
     if not way or "elbow" not in rest:

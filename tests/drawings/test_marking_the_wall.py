@@ -103,3 +103,27 @@ def test_a_rear_outlets_hole_lies_on_the_template(name: str) -> None:
                and p.points[1][0] - p.points[0][0] > 200.0 and p.weight == 0.12)  # fmt: skip
     low = min(y for _, y in rim)
     assert (row.points[0][1] - low) / 25.4 == pytest.approx(2.5 + 3.25, abs=0.002)
+
+
+def test_a_hole_in_a_slope_is_told_level_and_along_the_tape() -> None:
+    """Twelve in twelve: 78 in level are 78 times the root of two along the ceiling, 110.309 in."""
+    words = words_of(page_of("cathedral_roof", "holes"))
+    assert "78 in level (110" in words
+    assert "5/16 along the slope)" in words
+    assert "along the slope" not in words_of(page_of("old_duct_in_the_way", "holes"))
+
+
+def test_the_verdict_is_told_by_its_sign_and_the_flags_have_a_key() -> None:
+    """A blocked plan's word is red beside a barred pennant, one that works teal beside a tick; unplaced findings are named."""
+    blocked, works = page_of("gas_low_cabinets", "hood wall"), page_of("juniper_straight_up", "hood wall")
+    word = next(t for t in blocked.items if isinstance(t, Text) and t.text == "Blocked")
+    assert word.ink == "#8e1f0c"
+    assert next(t for t in works.items if isinstance(t, Text) and t.text == "Works").ink == "#12646b"
+    bars = [p for p in blocked.items if isinstance(p, Path) and p.ink == "#b52d15" and p.closed]
+    assert any(abs(p.points[0][1] - word.at[1]) < 1.0 and p.points[0][0] < word.at[0] for p in bars)
+    assert "numbers as under Findings and sources" in words_of(blocked)
+    assert "Findings and sources" not in words_of(works)
+    assert "2 and 5 without a place" in words_of(page_of("as_built_flex_in_attic", "hood wall"))
+    flown = [t.text for t in blocked.items if isinstance(t, Text) and t.ink == "#24272b" and t.text in "12345678" and t.size == 2.5
+             and t.face == "narrow bold"]  # fmt: skip
+    assert set("12345678") <= set(flown)
