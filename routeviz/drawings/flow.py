@@ -48,7 +48,7 @@ class Flow:
     paper: Paper
     name: str
     title: str
-    number: str = ""
+    number: str = ""  # of its first sheet; the ones after count on
     under: str = ""
     tight: bool = False  # rows with less air
     short: float = 0.0  # left free at the foot of each sheet [mm]
@@ -70,7 +70,8 @@ class Flow:
     def _begin(self) -> None:
         goes_on = " (goes on)" if self.sheets else ""
         made = new_sheet(self.paper, self.name, f"{self.title}{goes_on}")
-        heading(made, self.number, f"{self.title}{goes_on}", self.under)
+        number = str(int(self.number) + len(self.sheets)) if self.number else ""
+        heading(made, number, f"{self.title}{goes_on}", self.under)
         self.sheets.append(made)
         self.y = made.room[3] - 14.0
 

@@ -7,7 +7,6 @@ from collections.abc import Iterable
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flat import clipped
 from routeviz.drawings.house import View
-from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.taken import Rect
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
@@ -85,7 +84,7 @@ def draw_hood_top(sketch: Sketch, view: View, scene: Scene) -> None:
     sketch.rect(a, b, ink.HAIR, colour=ink.INK2, dash=(1.4, 0.8))
 
 
-def draw_marks(sketch: Sketch, view: View, marks: Iterable[Mark], *, names: bool = False) -> None:
+def draw_marks(sketch: Sketch, view: View, marks: Iterable[Mark]) -> None:
     """Draw screw marks: a filled disc holds in wood, an open square is an anchor."""
     for mark in marks:
         x, y = view.at(mark.left_in, mark.height_in)
@@ -96,7 +95,3 @@ def draw_marks(sketch: Sketch, view: View, marks: Iterable[Mark], *, names: bool
             sketch.disc((x, y), 1.05, ink.FINE, fill=ink.INK)
         else:
             sketch.rect((x - 1.0, y - 1.0), (x + 1.0, y + 1.0), ink.MEDIUM, fill=ink.WHITE)
-        if names:
-            places = [((x + 1.5, y + 1.5), Anchor.LEFT), ((x - 1.5, y + 1.5), Anchor.RIGHT), ((x + 1.5, y - 3.2), Anchor.LEFT),
-                      ((x - 1.5, y - 3.2), Anchor.RIGHT)]  # fmt: skip
-            sketch.label(places, mark.label, ink.SMALL, Face.NARROW_BOLD, halo=ink.WALL)

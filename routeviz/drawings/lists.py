@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import math
 import re
+from itertools import pairwise
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flow import Cell, Column, Flow, settled, tick_box
 from routeviz.drawings.hole_sketches import SKETCH, draw_hole_sketch
+from routeviz.drawings.house import ceiling_line
 from routeviz.drawings.lettering import fitted, width
 from routeviz.drawings.primitives import Anchor, Face, Text
 from routeviz.drawings.sheet import Paper, Sheet
@@ -25,6 +27,8 @@ _CUTS_TOGETHER = 110.0  # so long a cut list stays on one sheet with its bars [m
 TEMPLATE = "template"  # the full-size pages, among the sheets that steps name
 _TO_CUT = "To cut"
 _BY_TEMPLATE = ("marks", "screws")  # steps that it helps
+_CEILING_DEEP_IN = 1.5  # a hole so near the ceiling's face is in its board
+_SLOPES_IN = 1 / 16  # less than this a tape along the ceiling does not tell from a level one
 _CHOICES = ("duct", "cap", "tolerances", "rules")
 CAUTION = (
     "Plan only: the local code, the makers' instructions and licensed trades decide. Power off and gas closed before "
@@ -190,9 +194,20 @@ def _hole_row(hole: Hole, scene: Scene, side_words: str = "") -> list[str | Cell
         notes.insert(0, f"{length(over, scene)} above the ceiling's face")
     return [
         Cell("", tick_box), _letter(hole.group), f"{hole.layer}{side_words}", hole_size(hole, scene),
-        _size("", hole.duct_in, scene), f"{length(hole.from_left_in, scene)} {hole.from_left_name}",
+        _size("", hole.duct_in, scene), _from_left(hole, scene),
         f"{length(hole.from_other_in, scene)} {hole.from_other_name}", ". ".join(f"{n[:1].upper()}{n[1:]}" for n in notes),
     ]  # fmt: skip
+
+
+def _from_left(hole: Hole, scene: Scene) -> str:
+    """Give a hole's place from the left; in a sloped ceiling also as a tape reads that lies along the ceiling."""
+    level = length(hole.from_left_in, scene)
+    x, _, z = hole.centre
+    in_ceiling = abs(z - ceiling_at_in(scene, x)) < _CEILING_DEEP_IN and hole.from_other_name.startswith("out from")
+    along = math.fsum(math.dist(a, b) for a, b in pairwise(ceiling_line(scene, 0.0, x))) if in_ceiling else x
+    if along - x < _SLOPES_IN:
+        return f"{level} {hole.from_left_name}"
+    return f"{level} level ({figure(along, scene)} along the slope) {hole.from_left_name}"
 
 
 def _size(shape: str, size: tuple[float, float], scene: Scene) -> str:

@@ -174,6 +174,7 @@ class Mark:
     piece: str = ""  # how the piece that it holds lies, in words
     screw: str = ""  # the screw that goes into an anchor or plug; "" where the fastener is the screw
     gap_in: float = 0.0  # between the wall's face and the masonry that the screw holds in: packed first
+    bay_in: tuple[float, float] | None = None  # from the left wall: both ends of the backing that it goes into
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,7 +25,7 @@ __all__ = ["assumptions", "count", "marks_of"]
 
 def marks_of(scene: Scene, frame: Frame) -> tuple[Mark, ...]:
     """Give the marks of the hood and its cover's bracket where the hood stands, as they are drilled."""
-    return backed(scene, hood_marks(scene, frame))
+    return backed(scene, frame, hood_marks(scene, frame))
 
 
 def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...] = ()) -> TakeOff:
