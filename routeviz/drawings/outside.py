@@ -165,10 +165,11 @@ def _zone(view: View, face: ExitFace, thing: KeepOut) -> list[Outline]:
         shape = box(*thing.lo, *thing.hi).buffer(reach, quad_segs=12)
     else:
         shape = LineString((thing.lo, thing.hi)).buffer(reach, quad_segs=12)
-    room = box(*view.region)
+    left, low, right, high = view.region
     if face.kind is not FaceKind.ROOF:  # no cap sits past the wall
         (u0, _), (u1, v1) = wall_extent(face)
-        room = room.intersection(box(u0, view.region[1], u1, v1))
+        left, right, high = max(left, u0), min(right, u1), min(high, v1)
+    room = box(left, low, right, high)
     return polylines(shape.exterior.intersection(room))
 
 
