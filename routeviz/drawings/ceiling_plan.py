@@ -19,7 +19,7 @@ from routeviz.model.route import Near, Route
 from routeviz.model.scene import MemberKind, Scene, WallSide
 from routeviz.model.solids import Frame, Solid, SolidKind
 
-__all__ = ["draw_joist_plan", "joist_level_in"]
+__all__ = ["ceiling_hole", "draw_joist_plan", "joist_level_in", "wall_level_in"]
 
 _APART = 0.8  # clear space beside the number of a stud [mm]
 _NUMBERED = (SolidKind.STUD, SolidKind.FURRING)

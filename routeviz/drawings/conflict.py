@@ -58,19 +58,16 @@ def _outside(plan: Plan, wish: Wish, paper: Paper, number: str) -> Sheet:
     view = draw_outside(sheet, plan, wish.route, face, number, column=COLUMN + 4.0)
     u, v = flat(wish.route.termination.point, face.axis)
     half = wish.route.section.width_in / 2
-    for shift, _ in shifts(wish, plan.scene):
+    moved = sorted(shifts(wish, plan.scene), key=lambda s: view.at(u + s[0], v)[0])
+    for n, (shift, _) in enumerate(moved):
         if view.region[0] <= u + shift <= view.region[2]:
             centre = view.at(u + shift, v)
             sheet.sketch.disc(centre, half * view.scale, ink.FINE, colour=ink.UP, dash=ink.DUCT_DASH)
-            rim = half * view.scale
-            places = [
-                (centre[0] + s * a, centre[1] + k)
-                for k in (-9.0, 9.0, -14.0, 14.0, -19.0)
-                for a in (3.0, 9.0)
-                for s in (1, -1)
-            ]
+            way = -1.0 if 2 * n < len(moved) else 1.0  # to the outer side, so that no leader crosses a text
+            tip = (centre[0] + 0.7 * way * half * view.scale, centre[1] - 0.7 * half * view.scale)
+            places = [(tip[0] + way * a, tip[1] - k) for k in (6.0, 10.0, 15.0) for a in (3.0, 8.0)]
             words = f"free at {figure(plan.scene.hood.centre_in + shift, plan.scene)}"
-            sheet.sketch.note((centre[0], centre[1] - rim), words, places, ink.LEAST, colour=ink.UP, halo=ink.CABINET)
+            sheet.sketch.note(tip, words, places, ink.LEAST, colour=ink.UP, halo=ink.CABINET)
     return sheet
 
 

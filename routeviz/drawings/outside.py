@@ -78,11 +78,11 @@ def draw_outside(
     draw_cap(sketch, view, route, plan.scene, plan.frame)
     for thing, seen in shown:
         _name_thing(sketch, thing, seen)
-    if roof:
-        name_roof(sketch, view, face)
     middle = face.at_in if not roof else route.termination.point[2]
     draw_old_holes(sketch, view, plan.scene, route, (middle - _SKIN_IN, middle + _SKIN_IN))
     _distances(sketch, view, face, route, plan)
+    if roof:
+        name_roof(sketch, view, face)  # after the dimensions, so that none strikes a name
     return view
 
 

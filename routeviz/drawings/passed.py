@@ -78,7 +78,10 @@ def name_layers(sketch: Sketch, view: View, plan: Plan, option: Option, at: floa
         solid = plan.frame.solid(hole.solid)
         if hole.layer in seen or (solid.member is not None and solid.crossing is Crossing.NEVER):
             continue
-        tip = _tip(solid, view, option.route, hole, at)
+        beside = max(
+            _run(h, option.route, view.axis)[1] for h in holes if h.group == hole.group
+        )  # in one row, so that no leaders cross
+        tip = _tip(solid, view, option.route, hole, beside, at)
         if tip is None:
             continue
         seen.add(hole.layer)
@@ -108,9 +111,9 @@ def _name_block(sketch: Sketch, view: View, route: Route, hole: Hole, beside: Po
     sketch.note(tip, "mounting block", places, ink.LEAST, halo=ink.WHITE)
 
 
-def _tip(solid: Solid, view: View, route: Route, hole: Hole, at: float) -> Point | None:
+def _tip(solid: Solid, view: View, route: Route, hole: Hole, half: float, at: float) -> Point | None:
     """Give the page place in the middle of a layer's thickness, beside its hole: above or right of it where there is any."""
-    along, half = _run(hole, route, view.axis)
+    along = _run(hole, route, view.axis)[0]
     centre = flat(hole.centre, view.axis)
     for more in _BESIDE_IN:
         for side in (1.0, -1.0):
