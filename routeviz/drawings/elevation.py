@@ -6,7 +6,7 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.caps import cap_foot_in, draw_cap
 from routeviz.drawings.flags import barred, draw_flags, in_the_way
 from routeviz.drawings.flat import clipped, cut, ends_of, flat
-from routeviz.drawings.hood import draw_hood_front, draw_marks
+from routeviz.drawings.hood import draw_collar, draw_hood_front, draw_marks
 from routeviz.drawings.house import OWN, View, behind_board, ceiling_line, draw_cut, draw_duct, draw_seen
 from routeviz.drawings.oldholes import draw_old_holes
 from routeviz.drawings.primitives import Anchor, Face
@@ -100,6 +100,7 @@ def _duct(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame, 
     left, low, right, high = view.region
     ceiling = ceiling_over_hood_in(scene)
     below = View(view.axis, view.frame, (left, low, right, min(high, ceiling)))
+    draw_collar(sketch, view, scene, route, hidden=True)
     draw_duct(sketch, below, route, hidden=True)
     if high > ceiling:
         draw_duct(
@@ -149,7 +150,7 @@ def number_members(sketch: Sketch, view: View, frame: Frame, kind: SolidKind, pl
         aside = [((x + side * (half + 0.9), y - down), anchor) for down in (2.0, 5.0)
                  for side, anchor in ((1, Anchor.LEFT), (-1, Anchor.RIGHT))]  # fmt: skip
         places = [((x, y + 0.9), Anchor.MIDDLE), *aside, ((x, foot - 2.6), Anchor.MIDDLE)]
-        sketch.label(places, str(solid.member.number), ink.SMALL, Face.NARROW_BOLD)
+        sketch.label(places, str(solid.member.number), ink.SMALL, Face.NARROW_BOLD, halo=ink.WHITE)
 
 
 def _dimensions(sketch: Sketch, view: View, plan: Plan, option: Option | None) -> None:

@@ -5,15 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flat import clipped
+from routeviz.drawings.flat import clipped, flat
 from routeviz.drawings.house import View
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.taken import Rect
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
+from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Mark
 
-__all__ = ["draw_hood_front", "draw_hood_side", "draw_hood_top", "draw_marks", "hood_front_boxes"]
+__all__ = ["draw_collar", "draw_hood_front", "draw_hood_side", "draw_hood_top", "draw_marks", "hood_front_boxes"]
 
 
 def draw_hood_front(sketch: Sketch, view: View, scene: Scene) -> None:
@@ -29,6 +30,29 @@ def draw_hood_front(sketch: Sketch, view: View, scene: Scene) -> None:
     sketch.line(view.at(x - half, rim), view.at(x + half, rim), ink.FINE)
     if hood.cover is not None:
         _cover(sketch, view, scene, neck, top)
+
+
+def draw_collar(sketch: Sketch, view: View, scene: Scene, route: Route, *, hidden: bool = False) -> None:
+    """Draw the hood's collar, over which the duct slips, between a top outlet and where the duct begins."""
+    bottom = scene.hood_bottom_in
+    if bottom is None or scene.hood.outlet.place != "top":
+        return
+    first, top = route.parts[0], bottom + scene.hood.body_in
+    u, v = flat(first.start, view.axis)
+    if v - top < 1 / 16:
+        return
+    wide = (
+        first.section.width_in
+        if first.wide is None or abs(first.wide[1 - view.axis]) > 0.5
+        else first.section.height_in
+    )
+    half = wide / 2
+    for piece in clipped(((u - half, top), (u + half, top), (u + half, v), (u - half, v)), view.region):
+        points = [view.at(*p) for p in piece]
+        if hidden:
+            sketch.path(points, ink.FINE, closed=True, dash=ink.DUCT_DASH, name="collar")
+        else:
+            sketch.path(points, ink.MEDIUM, fill=ink.STEEL_DARK, closed=True, name="collar")
 
 
 def _neck_in(scene: Scene) -> float:

@@ -131,7 +131,7 @@ def _end_on(solid: Solid, axis: int) -> bool:
 
 def _framers_x(sketch: Sketch, points: list[Point]) -> None:
     for a, b in ((points[0], points[2]), (points[1], points[3])):
-        sketch.line(a, b, ink.HAIR, colour=ink.TIMBER_EDGE)
+        sketch.ground_line(a, b, colour=ink.TIMBER_EDGE)
 
 
 def draw_duct(

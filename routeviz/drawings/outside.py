@@ -78,11 +78,11 @@ def draw_outside(
     draw_cap(sketch, view, route, plan.scene, plan.frame)
     for thing, seen in shown:
         _name_thing(sketch, thing, seen)
-    if roof:
-        name_roof(sketch, view, face)
     middle = face.at_in if not roof else route.termination.point[2]
     draw_old_holes(sketch, view, plan.scene, route, (middle - _SKIN_IN, middle + _SKIN_IN))
     _distances(sketch, view, face, route, plan)
+    if roof:
+        name_roof(sketch, view, face)  # after the dimensions, so that none strikes a name
     return view
 
 
@@ -165,10 +165,11 @@ def _zone(view: View, face: ExitFace, thing: KeepOut) -> list[Outline]:
         shape = box(*thing.lo, *thing.hi).buffer(reach, quad_segs=12)
     else:
         shape = LineString((thing.lo, thing.hi)).buffer(reach, quad_segs=12)
-    room = box(*view.region)
+    left, low, right, high = view.region
     if face.kind is not FaceKind.ROOF:  # no cap sits past the wall
         (u0, _), (u1, v1) = wall_extent(face)
-        room = room.intersection(box(u0, view.region[1], u1, v1))
+        left, right, high = max(left, u0), min(right, u1), min(high, v1)
+    room = box(left, low, right, high)
     return polylines(shape.exterior.intersection(room))
 
 

@@ -80,7 +80,7 @@ class Sheet:
 
 def new_sheet(paper: Paper, name: str, title: str) -> Sheet:
     """Begin a sheet."""
-    bounds = (3.0, _STRIP[1] + _CAUTION, paper.width - 3.0, paper.height - 3.0)
+    bounds = (_EDGE - 6.0, _STRIP[1] + _CAUTION, paper.width - _EDGE, paper.height - 3.0)
     return Sheet(paper, name, title, Sketch(bounds))
 
 

@@ -54,10 +54,14 @@ class Taken:
         """Whether a fine line runs through a box."""
         return any(crosses(wanted, line) for line in self.thin)
 
-    def first_clear(self, wanted: Sequence[Text]) -> Text | None:
-        """Give the first text that nothing meets: rather no line at all, else no bold one in its box or its letters."""
+    def first_clear(self, wanted: Sequence[Text], *, over: bool = False) -> Text | None:
+        """Give the first text that nothing meets: rather no line at all, else no bold one in its box or its letters.
+
+        Where it may stand `over` fine lines, these do not count.
+        """
         free = [t for t in wanted if self.is_free(box(t))]
-        made = next((t for t in free if not self.is_struck(box(t)) and not self.is_lined(letters(t))), None)
+        clear = (t for t in free if not over and not self.is_struck(box(t)) and not self.is_lined(letters(t)))
+        made = next(clear, None)
         if made is not None:
             return made
         made = next((t for t in free if not self.is_struck(box(t))), None)
