@@ -17,7 +17,7 @@ from routeviz.model.solids import RAFTER_KINDS, Box, FaceKind, Prism, Solid, Sol
 from routeviz.views.parts import Layer, MemberNumber, Piece, Polyline
 from routeviz.views.shapes import Slab, box, rough_outline, slab_of
 
-__all__ = ["CutAway", "cut_away", "house_pieces", "member_numbers"]
+__all__ = ["CutAway", "cut_away", "house_pieces", "member_numbers", "stud_numbers"]
 
 _MEMBERS = {
     SolidKind.STUD: "stud", SolidKind.PLATE: "stud", SolidKind.JACK: "stud", SolidKind.HEADER: "stud",
@@ -34,6 +34,7 @@ _ELSEWHERE = {
     SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.SERVICE, SolidKind.OBSTACLE, SolidKind.COOKTOP, SolidKind.COUNTER,
     SolidKind.HOOD, SolidKind.COVER, SolidKind.FLOOR, SolidKind.GLAZING, SolidKind.DOOR,
 }  # fmt: skip
+_ON_FACE_IN = 0.3  # thinner than any board: what is written on a stud is seen on it or not at all
 _SILENT_ABOVE_IN = 14.0  # of a storey above, this much is drawn over its floor
 
 
@@ -393,5 +394,27 @@ def member_numbers(plan: Plan, cut: CutAway) -> list[MemberNumber]:
         if not isinstance(shape, Box) or not solid.origin.startswith("ceiling"):
             continue
         place = ((shape.lo[0] + shape.hi[0]) / 2, max(shape.lo[1], cut.front_in), shape.lo[2])
-        found.append(MemberNumber(str(member.number), place, solid.id))
+        found.append(MemberNumber(str(member.number), place, solid.id, solid.label[:1].upper()))
+    return found
+
+
+def stud_numbers(plan: Plan) -> list[MemberNumber]:
+    """Give the numbers of the hood wall's studs and strips, to be written on them where they are bared."""
+    found = []
+    bottom = plan.scene.hood_bottom_in or plan.scene.cooktop.height_in + 30
+    for solid in plan.frame.solids:
+        if (
+            solid.kind not in (SolidKind.STUD, SolidKind.FURRING)
+            or solid.side is not WallSide.HOOD
+            or solid.space != "kitchen"
+        ):
+            continue
+        if solid.member is None or not solid.member.number or not isinstance(solid.shape, Box):
+            continue
+        lo, hi = solid.shape.lo, solid.shape.hi
+        heights = np.arange(hi[2] - 6.0, max(lo[2], bottom + 4.0), -4.0)
+        places = [((lo[0] + hi[0]) / 2, y, float(z)) for y in (lo[1] - 0.02, hi[1] + 0.02) for z in heights]
+        if places:
+            found.append(MemberNumber(str(solid.member.number), places[0], solid.id, solid.label[:1].upper(), tuple(places[1:]),
+                                      _ON_FACE_IN, 0.0))  # fmt: skip
     return found

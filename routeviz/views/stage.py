@@ -22,7 +22,7 @@ from routeviz.views.blocked import wanted_pieces
 from routeviz.views.caps import cap_pieces
 from routeviz.views.ducts import band, metal, wide_sides
 from routeviz.views.furnishing import cook_pieces, furnishing_pieces, hood_pieces
-from routeviz.views.house import CutAway, cut_away, house_pieces, member_numbers
+from routeviz.views.house import CutAway, cut_away, house_pieces, member_numbers, stud_numbers
 from routeviz.views.marks import broken_ids, flags, notes, slack_dimensions
 from routeviz.views.outdoors import outdoor_pieces
 from routeviz.views.parts import Dimension, Flag, Group, Layer, MemberNumber, Note, Piece
@@ -43,6 +43,7 @@ class Stage:
     notes: tuple[Note, ...]
     dimensions: tuple[Dimension, ...]
     numbers: tuple[MemberNumber, ...]
+    studs: tuple[MemberNumber, ...]  # of the hood wall, for stills
     broken: frozenset[str]
     cut: CutAway
 
@@ -210,6 +211,7 @@ def build(
         notes=notes(plan),
         dimensions=slack_dimensions(plan),
         numbers=tuple(member_numbers(plan, cut)),
+        studs=tuple(stud_numbers(plan)),
         broken=broken,
         cut=cut,
     )
