@@ -187,7 +187,8 @@ def _hole_row(hole: Hole, scene: Scene, side_words: str = "") -> list[str | Cell
 def _in_slope(hole: Hole, scene: Scene) -> tuple[str, str]:
     """Give a hole's places from its two edges; in a sloped ceiling also as a tape reads that lies along the ceiling."""
     x, y, z = hole.centre
-    in_ceiling = abs(z - ceiling_at_in(scene, x, -y)) < _CEILING_DEEP_IN and hole.from_other_name.startswith("out from")
+    named = (hole.from_left_name, hole.from_other_name) == ("from the left wall", "out from the hood wall")
+    in_ceiling = named and abs(z - ceiling_at_in(scene, x, -y)) < _CEILING_DEEP_IN
     across = _along(lambda u: ceiling_at_in(scene, u, -y), x) if in_ceiling else 0.0
     out = _along(lambda u: ceiling_at_in(scene, x, u), -y) if in_ceiling else 0.0
 
