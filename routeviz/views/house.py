@@ -17,7 +17,7 @@ from routeviz.model.solids import RAFTER_KINDS, Box, FaceKind, Prism, Solid, Sol
 from routeviz.views.parts import Layer, MemberNumber, Piece, Polyline
 from routeviz.views.shapes import Slab, box, rough_outline, slab_of
 
-__all__ = ["CutAway", "cut_away", "house_pieces", "member_numbers", "stud_numbers"]
+__all__ = ["CutAway", "cut_away", "house_pieces", "laps", "member_numbers", "sheet_material", "stud_numbers"]
 
 _MEMBERS = {
     SolidKind.STUD: "stud", SolidKind.PLATE: "stud", SolidKind.JACK: "stud", SolidKind.HEADER: "stud",
@@ -187,8 +187,8 @@ def _cut_off(solid: Solid, slab: Slab, cut: CutAway) -> Iterator[Piece]:
         for piece in _courses(solid, rest):
             yield replace(piece, name=f"{piece.name}-outer", layer=Layer.OUTER)
         return
-    yield Piece(f"{solid.id}-outer", solid.label, Layer.OUTER, _sheet_material(solid), rest.mesh(), solid=solid.id,
-                lines=_laps(rest, solid.side) if "siding" in solid.material else ())  # fmt: skip
+    yield Piece(f"{solid.id}-outer", solid.label, Layer.OUTER, sheet_material(solid), rest.mesh(), solid=solid.id,
+                lines=laps(rest, solid.side) if "siding" in solid.material else ())  # fmt: skip
 
 
 def _opened(slab: Slab, solid: Solid, plan: Plan, cut: CutAway) -> list[Slab]:
@@ -227,7 +227,8 @@ def _key(solid: Solid, slab: Slab) -> tuple[str, ...]:
     return (solid.kind.value, str(solid.side), solid.space, solid.material, *place)
 
 
-def _sheet_material(solid: Solid) -> str:
+def sheet_material(solid: Solid) -> str:
+    """Name the finish of a sheet of board, skin or roof."""
     if solid.kind is SolidKind.MASONRY and "concrete" in solid.material:
         return "concrete"
     if solid.kind is SolidKind.MASONRY and "log" in solid.material:
@@ -253,11 +254,11 @@ def _sheets(plan: Plan, cut: CutAway) -> Iterator[Piece]:
                 yield from _courses(first, kept)
                 continue
             siding = first.kind is SolidKind.CLADDING and "siding" in first.material
-            yield Piece(name, first.label, _layer(first), _sheet_material(first), kept.mesh(), solid=first.id,
-                        lines=_laps(kept, first.side) if siding else ())  # fmt: skip
+            yield Piece(name, first.label, _layer(first), sheet_material(first), kept.mesh(), solid=first.id,
+                        lines=laps(kept, first.side) if siding else ())  # fmt: skip
 
 
-def _laps(slab: Slab, side: WallSide | None) -> tuple[Polyline, ...]:
+def laps(slab: Slab, side: WallSide | None) -> tuple[Polyline, ...]:
     """Give the level lines of lap siding on its outer face."""
     if slab.axis == 2:
         return ()

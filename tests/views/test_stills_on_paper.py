@@ -168,3 +168,20 @@ def test_under_a_slope_the_ceilings_view_frames_the_hole_and_the_room_its_ridge(
         camera(plan, stage.cut, "room", aspect=1.6), np.array([[plan.scene.roof.ridge_at_in, -6.0, ridge]]), 1.6
     )[0]
     assert 0.0 < at[1] < 1.0
+
+
+def test_the_house_has_no_corner_where_another_room_lies_beside_the_kitchen():
+    """The left wall, 4 1/2 in thick, is shared with a room: the skin goes on past it as the same sheet, ending torn."""
+    stage = build(planned("rear_outlet_straight_back"))
+    left = stage.piece("skin-past-left")
+    (x0, y0, z0), (x1, y1, z1) = left.mesh.bounds
+    assert x1 == pytest.approx(-4.5)
+    assert x0 == pytest.approx(-4.5 - 72.0, abs=2.0)
+    assert (y0, y1, z0, z1) == pytest.approx((6.4375, 7.1875, 0.0, 106.625))
+    assert left.layer.value == "house outside"
+    assert left.mesh.is_watertight
+    alone = build(planned("juniper_straight_up"))
+    beyond = {w.side.value: w.beyond for w in alone.plan.scene.walls}
+    for side in ("left", "right"):
+        named = {p.name for p in alone.pieces}
+        assert (f"skin-past-{side}" in named) == (beyond["hood"] == "outdoors" and beyond[side] == "room")
