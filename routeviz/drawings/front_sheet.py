@@ -8,7 +8,7 @@ from routeviz.drawings.elevation import draw_elevation, highest_in, least_high_i
 from routeviz.drawings.flags import flag_key, verdict_mark
 from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.isometric import draw_isometric
-from routeviz.drawings.lettering import wrapped
+from routeviz.drawings.lettering import width, wrapped
 from routeviz.drawings.primitives import Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, right_text, scale_name, section_title
 from routeviz.drawings.sketch import Frame2, Sketch
@@ -36,8 +36,11 @@ def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
     column = right - _RIGHT_COLUMN
     scale, mm = front_view_scale(plan, option, paper)
     sheet.scale = scale_name(scale)
-    key = flag_key(plan)
-    heading(sheet, "1", "Hood wall", f"looking at it from the room, {sheet.scale}{f'. {key}' if key else ''}")
+    under = f"looking at it from the room, {sheet.scale}"
+    heading(sheet, "1", "Hood wall", under)
+    if key := flag_key(plan):
+        at = (left + 9.0 + width(under, ink.SMALL) + 5.0, top - 7.0)
+        sheet.sketch.text(at, key, ink.SMALL, colour=ink.INK2)
     u0, u1 = _across(plan, option, (column - 10.0 - left) / mm)
     spare = column - 10.0 - left - (u1 - u0) * mm
     x_origin = left + 6.0 - u0 * mm + max(0.0, spare / 2 - 8.0)

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 import re
+from collections.abc import Callable
 from itertools import pairwise
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flow import Cell, Column, Flow, settled, tick_box
 from routeviz.drawings.hole_sketches import SKETCH, draw_hole_sketch
-from routeviz.drawings.house import ceiling_line
 from routeviz.drawings.lettering import fitted, width
 from routeviz.drawings.primitives import Anchor, Face, Text
 from routeviz.drawings.sheet import Paper, Sheet
@@ -28,6 +28,7 @@ TEMPLATE = "template"  # the full-size pages, among the sheets that steps name
 _TO_CUT = "To cut"
 _BY_TEMPLATE = ("marks", "screws")  # steps that it helps
 _CEILING_DEEP_IN = 1.5  # a hole so near the ceiling's face is in its board
+_PIECES = 64  # of a line along a ceiling
 _SLOPES_IN = 1 / 16  # less than this a tape along the ceiling does not tell from a level one
 _CHOICES = ("duct", "cap", "tolerances", "rules")
 CAUTION = (
@@ -192,22 +193,33 @@ def _hole_row(hole: Hole, scene: Scene, side_words: str = "") -> list[str | Cell
     over = hole.centre[2] - ceiling_at_in(scene, hole.centre[0])
     if hole.from_other_name == "above the floor" and over > 0:
         notes.insert(0, f"{length(over, scene)} above the ceiling's face")
+    from_left, from_other = _in_slope(hole, scene)
     return [
         Cell("", tick_box), _letter(hole.group), f"{hole.layer}{side_words}", hole_size(hole, scene),
-        _size("", hole.duct_in, scene), _from_left(hole, scene),
-        f"{length(hole.from_other_in, scene)} {hole.from_other_name}", ". ".join(f"{n[:1].upper()}{n[1:]}" for n in notes),
+        _size("", hole.duct_in, scene), from_left, from_other, ". ".join(f"{n[:1].upper()}{n[1:]}" for n in notes),
     ]  # fmt: skip
 
 
-def _from_left(hole: Hole, scene: Scene) -> str:
-    """Give a hole's place from the left; in a sloped ceiling also as a tape reads that lies along the ceiling."""
-    level = length(hole.from_left_in, scene)
-    x, _, z = hole.centre
-    in_ceiling = abs(z - ceiling_at_in(scene, x)) < _CEILING_DEEP_IN and hole.from_other_name.startswith("out from")
-    along = math.fsum(math.dist(a, b) for a, b in pairwise(ceiling_line(scene, 0.0, x))) if in_ceiling else x
-    if along - x < _SLOPES_IN:
-        return f"{level} {hole.from_left_name}"
-    return f"{level} level ({figure(along, scene)} along the slope) {hole.from_left_name}"
+def _in_slope(hole: Hole, scene: Scene) -> tuple[str, str]:
+    """Give a hole's places from its two edges; in a sloped ceiling also as a tape reads that lies along the ceiling."""
+    x, y, z = hole.centre
+    named = (hole.from_left_name, hole.from_other_name) == ("from the left wall", "out from the hood wall")
+    in_ceiling = named and abs(z - ceiling_at_in(scene, x, -y)) < _CEILING_DEEP_IN
+    across = _along(lambda u: ceiling_at_in(scene, u, -y), x) if in_ceiling else 0.0
+    out = _along(lambda u: ceiling_at_in(scene, x, u), -y) if in_ceiling else 0.0
+
+    def told(level: float, along: float, name: str) -> str:
+        if along - level < _SLOPES_IN:
+            return f"{length(level, scene)} {name}"
+        return f"{length(level, scene)} level ({figure(along, scene)} along the slope) {name}"
+
+    return told(hole.from_left_in, across, hole.from_left_name), told(hole.from_other_in, out, hole.from_other_name)
+
+
+def _along(height: Callable[[float], float], end: float) -> float:
+    """Give the length of a line that follows a height from 0 to `end` [in]; exact where its pieces are straight."""
+    at = [end * k / _PIECES for k in range(_PIECES + 1)]
+    return math.fsum(math.dist((a, height(a)), (b, height(b))) for a, b in pairwise(at))
 
 
 def _size(shape: str, size: tuple[float, float], scene: Scene) -> str:

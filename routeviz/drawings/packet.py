@@ -27,7 +27,7 @@ from routeviz.drawings.outside import outside_face, outside_sheet
 from routeviz.drawings.plan_sheet import plan_sheet, wants_plan_sheet
 from routeviz.drawings.primitives import Image, Page
 from routeviz.drawings.section import section_planes, section_sheet
-from routeviz.drawings.sheet import Paper, Sheet, finish, heading, new_sheet, paper_named
+from routeviz.drawings.sheet import Paper, Sheet, finish, heading, new_sheet, paper_named, picture_room
 from routeviz.drawings.template import template_sheets
 from routeviz.model.plan import Option, Plan
 from routeviz.model.study import Fix
@@ -136,8 +136,8 @@ def _lists(
 def _picture(title: str, file: Path, paper: Paper, number: str) -> Sheet:
     sheet = new_sheet(paper, "picture", title)
     heading(sheet, number, title, "the 3D view of the same plan; not to scale")
-    left, bottom, right, top = sheet.room
-    sheet.sketch.items.append(Image(str(file), (left, bottom + 2.0), right - left, top - 10.0 - bottom - 2.0))
+    wide, high = picture_room(paper)
+    sheet.sketch.items.append(Image(str(file), (sheet.room[0], sheet.room[1] + 2.0), wide, high))
     return sheet
 
 

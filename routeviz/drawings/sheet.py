@@ -10,7 +10,7 @@ from routeviz.drawings.primitives import Anchor, Face, Page
 from routeviz.drawings.sketch import Sketch
 from routeviz.model.plan import Plan
 
-__all__ = ["PAPERS", "Paper", "Sheet", "paper_named"]
+__all__ = ["PAPERS", "Paper", "Sheet", "paper_named", "picture_room"]
 
 _EDGE = 12.0
 _STRIP = (9.0, 22.0)
@@ -76,6 +76,12 @@ class Sheet:
     def room(self) -> tuple[float, float, float, float]:
         """Left, bottom, right, top of the free part [mm]."""
         return _EDGE, _STRIP[1] + 8.0, self.paper.width - _EDGE, self.paper.height - 10.0
+
+
+def picture_room(paper: Paper) -> tuple[float, float]:
+    """Give the width and height that a picture has to itself on a sheet of this paper [mm]."""
+    left, bottom, right, top = new_sheet(paper, "", "").room
+    return right - left, top - 10.0 - bottom - 2.0
 
 
 def new_sheet(paper: Paper, name: str, title: str) -> Sheet:

@@ -17,7 +17,7 @@ from routeviz.model.solids import RAFTER_KINDS, Box, FaceKind, Prism, Solid, Sol
 from routeviz.views.parts import Layer, MemberNumber, Piece, Polyline
 from routeviz.views.shapes import Slab, box, rough_outline, slab_of
 
-__all__ = ["CutAway", "cut_away", "house_pieces", "member_numbers"]
+__all__ = ["CutAway", "cut_away", "house_pieces", "laps", "member_numbers", "sheet_material", "stud_numbers"]
 
 _MEMBERS = {
     SolidKind.STUD: "stud", SolidKind.PLATE: "stud", SolidKind.JACK: "stud", SolidKind.HEADER: "stud",
@@ -34,6 +34,7 @@ _ELSEWHERE = {
     SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.SERVICE, SolidKind.OBSTACLE, SolidKind.COOKTOP, SolidKind.COUNTER,
     SolidKind.HOOD, SolidKind.COVER, SolidKind.FLOOR, SolidKind.GLAZING, SolidKind.DOOR,
 }  # fmt: skip
+_ON_FACE_IN = 0.3  # thinner than any board: what is written on a stud is seen on it or not at all
 _SILENT_ABOVE_IN = 14.0  # of a storey above, this much is drawn over its floor
 
 
@@ -186,8 +187,8 @@ def _cut_off(solid: Solid, slab: Slab, cut: CutAway) -> Iterator[Piece]:
         for piece in _courses(solid, rest):
             yield replace(piece, name=f"{piece.name}-outer", layer=Layer.OUTER)
         return
-    yield Piece(f"{solid.id}-outer", solid.label, Layer.OUTER, _sheet_material(solid), rest.mesh(), solid=solid.id,
-                lines=_laps(rest, solid.side) if "siding" in solid.material else ())  # fmt: skip
+    yield Piece(f"{solid.id}-outer", solid.label, Layer.OUTER, sheet_material(solid), rest.mesh(), solid=solid.id,
+                lines=laps(rest, solid.side) if "siding" in solid.material else ())  # fmt: skip
 
 
 def _opened(slab: Slab, solid: Solid, plan: Plan, cut: CutAway) -> list[Slab]:
@@ -226,7 +227,8 @@ def _key(solid: Solid, slab: Slab) -> tuple[str, ...]:
     return (solid.kind.value, str(solid.side), solid.space, solid.material, *place)
 
 
-def _sheet_material(solid: Solid) -> str:
+def sheet_material(solid: Solid) -> str:
+    """Name the finish of a sheet of board, skin or roof."""
     if solid.kind is SolidKind.MASONRY and "concrete" in solid.material:
         return "concrete"
     if solid.kind is SolidKind.MASONRY and "log" in solid.material:
@@ -252,11 +254,11 @@ def _sheets(plan: Plan, cut: CutAway) -> Iterator[Piece]:
                 yield from _courses(first, kept)
                 continue
             siding = first.kind is SolidKind.CLADDING and "siding" in first.material
-            yield Piece(name, first.label, _layer(first), _sheet_material(first), kept.mesh(), solid=first.id,
-                        lines=_laps(kept, first.side) if siding else ())  # fmt: skip
+            yield Piece(name, first.label, _layer(first), sheet_material(first), kept.mesh(), solid=first.id,
+                        lines=laps(kept, first.side) if siding else ())  # fmt: skip
 
 
-def _laps(slab: Slab, side: WallSide | None) -> tuple[Polyline, ...]:
+def laps(slab: Slab, side: WallSide | None) -> tuple[Polyline, ...]:
     """Give the level lines of lap siding on its outer face."""
     if slab.axis == 2:
         return ()
@@ -393,5 +395,27 @@ def member_numbers(plan: Plan, cut: CutAway) -> list[MemberNumber]:
         if not isinstance(shape, Box) or not solid.origin.startswith("ceiling"):
             continue
         place = ((shape.lo[0] + shape.hi[0]) / 2, max(shape.lo[1], cut.front_in), shape.lo[2])
-        found.append(MemberNumber(str(member.number), place, solid.id))
+        found.append(MemberNumber(str(member.number), place, solid.id, solid.label[:1].upper()))
+    return found
+
+
+def stud_numbers(plan: Plan) -> list[MemberNumber]:
+    """Give the numbers of the hood wall's studs and strips, to be written on them where they are bared."""
+    found = []
+    bottom = plan.scene.hood_bottom_in or plan.scene.cooktop.height_in + 30
+    for solid in plan.frame.solids:
+        if (
+            solid.kind not in (SolidKind.STUD, SolidKind.FURRING)
+            or solid.side is not WallSide.HOOD
+            or solid.space != "kitchen"
+        ):
+            continue
+        if solid.member is None or not solid.member.number or not isinstance(solid.shape, Box):
+            continue
+        lo, hi = solid.shape.lo, solid.shape.hi
+        heights = np.arange(hi[2] - 6.0, max(lo[2], bottom + 4.0), -4.0)
+        places = [((lo[0] + hi[0]) / 2, y, float(z)) for y in (lo[1] - 0.02, hi[1] + 0.02) for z in heights]
+        if places:
+            found.append(MemberNumber(str(solid.member.number), places[0], solid.id, solid.label[:1].upper(), tuple(places[1:]),
+                                      _ON_FACE_IN, 0.0))  # fmt: skip
     return found
