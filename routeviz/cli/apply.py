@@ -37,7 +37,7 @@ def apply_fix(scene: Path, number: int, fixes: Sequence[Fix]) -> Path:
         If there is no such fix, the file is there already or cannot be written, or the new file leaves another
         must-finding than the fix says.
     """
-    from routeviz import pipeline, studies
+    from routeviz import pipeline
 
     if not 1 <= number <= len(fixes):
         offered = f"{len(fixes)} on offer" if fixes else "this scene needs none, or none was found"
@@ -45,7 +45,7 @@ def apply_fix(scene: Path, number: int, fixes: Sequence[Fix]) -> Path:
     target, fix = target_for(scene, number), fixes[number - 1]
     text = fixed_text(scene.read_bytes().decode("utf-8"), fix)
     again = pipeline.plan(load_text(text, target), alternatives=1)
-    if again.best is None or {f.title for f in studies.must_broken(again)} - set(fix.left):
+    if again.best is None or {f.title for f in again.must_broken} - set(fix.left):
         raise OutputError(f"fix {number} does not hold once it is written down: {again.answer} Nothing was written")
     write_text(target, text)
     print(f"{target}: {fix.words} ({fix.recheck})", file=sys.stderr)  # noqa: T201

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
 from routeviz.model.solids import Vec3
 
-__all__ = ["Finding", "FramingPiece", "MemberRuling", "MemberVerdict", "State", "Verdict"]
+__all__ = [
+    "Finding", "FramingPiece", "MemberRuling", "MemberVerdict", "State", "Verdict", "inside_sentence", "musts_named",
+]  # fmt: skip
+
+_MOST_NAMED = 3
 
 
 class State(StrEnum):
@@ -113,3 +118,20 @@ class Finding:
     def asked(self) -> str:
         """Give what was looked at, in words that do not tell how it came out."""
         return self.wish or self.title
+
+
+def inside_sentence(title: str) -> str:
+    """Write a title as it stands inside a sentence."""
+    return title[:1].lower() + title[1:]
+
+
+def musts_named(broken: Sequence[Finding]) -> str:
+    """Name the musts among broken findings in the order of the list of findings, and count the advice beside them.
+
+    "no backdraft damper; ends inside the attic; 2 more broken, no must"; "" where no must is broken. The answer and
+    the order of work say the same.
+    """
+    musts = list(dict.fromkeys(inside_sentence(f.title) for f in sorted(broken, key=lambda f: f.code) if f.must))
+    more, advice = len(musts) - _MOST_NAMED, sum(not f.must for f in broken)
+    said = musts if more <= 1 else [*musts[:_MOST_NAMED], f"{more} more musts"]
+    return "; ".join([*said, *([f"{advice} more broken, no must"] if musts and advice else [])])

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from routeviz.model.airflow import AirStatus
-from routeviz.model.finding import Finding, MemberRuling, State, Verdict
+from routeviz.model.finding import Finding, MemberRuling, State, Verdict, inside_sentence, musts_named
 from routeviz.model.members import together
 from routeviz.model.path import Blocker, Outcome, Paths, WhyNot
 from routeviz.model.plan import Option
@@ -17,7 +17,6 @@ __all__ = ["ROOM_CODE_PREFIX", "WEBS", "answer", "second_line", "to_clear", "ver
 ROOM_CODE_PREFIX = "FIT-ROOM"
 WEBS = "ways through the webs of I-joists, which the maker's chart allows"
 _HARDLY_IN = 1 / 64
-_MOST_NAMED = 3
 _FALLBACK = "What is left without a route is a hood that cleans and returns the air; one that blows outdoors is better."
 
 
@@ -54,24 +53,9 @@ def answer(scene: Scene, paths: Paths, options: Sequence[Option], findings: Sequ
 
 
 def to_clear(broken: Sequence[Finding]) -> str:
-    """Name the broken musts in the order of the list of findings, and count what is advice; "" where no must is broken.
-
-    Examples
-    --------
-    "To clear first: No backdraft damper; ends inside the attic; 2 more broken, no must."
-    """
-    musts = [_lower(f.title) for f in sorted(broken, key=lambda f: f.code) if f.must]
-    if not musts:
-        return ""
-    more, advice = len(musts) - _MOST_NAMED, len(broken) - len(musts)
-    said = "; ".join(musts if more <= 1 else [*musts[:_MOST_NAMED], f"{more} more musts"])
-    beside = f"; {advice} more broken, no must" if advice else ""
-    return f"To clear first: {said[0].upper()}{said[1:]}{beside}."
-
-
-def _lower(title: str) -> str:
-    """Write a title as it stands inside a sentence."""
-    return title[:1].lower() + title[1:]
+    """Name the broken musts and count what is advice; "" where no must is broken."""
+    named = musts_named(broken)
+    return f"To clear first: {named[0].upper()}{named[1:]}." if named else ""
 
 
 def _works(scene: Scene, option: Option) -> str:
@@ -130,7 +114,7 @@ def _cost(why: WhyNot) -> str:
     """Say what advice a hood that moves alone breaks, as the fix of that shift counts it."""
     if why.takes_cooktop or not why.alone_breaks:
         return ""
-    broken = " and ".join(map(_lower, why.alone_breaks))
+    broken = " and ".join(map(inside_sentence, why.alone_breaks))
     return f" (then broken, no must: {broken})"
 
 

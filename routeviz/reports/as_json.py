@@ -194,6 +194,12 @@ def plan_schema() -> dict[str, Any]:
             "blockers": listing(blocker), "shift_in": length, "shift_other_in": length, "middle_in": length,
             "lift_in": length, "spare_in": length, "verified": {"type": "boolean"}, "points": listing(point),
             "crossing": {**listing(blocker), "description": "the fewest members to be cut where the hood stands"},
+            "with_cooktop": {
+                "type": "array", "items": number, "description": "of the shifts, those on which the cooktop has to go with the hood",
+            },
+            "alone_breaks": {
+                "type": "array", "items": {"type": "string"}, "description": "advice that breaks when the hood is shifted alone",
+            },
         },
     }  # fmt: skip
     search = {

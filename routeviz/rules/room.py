@@ -95,11 +95,19 @@ def _shares(a: Box, b: Box, axes: tuple[int, ...]) -> bool:
 
 def hung_over(scene: Scene) -> Iterator[tuple[str, float]]:
     """Give what hangs over the hood, whether it hides duct or not, with the greatest mounting height under it [in]."""
-    low = hood_boxes(replace(scene, hood=replace(scene.hood, mount_in=0.0)))
     for thing in (*_obstacles(scene), *_beams(scene)):
-        tops = [box.hi[2] for box in low if _shares(box, thing.box, (0, 1))]
-        if tops and thing.box.lo[2] > scene.cooktop.height_in:
-            yield thing.words, thing.box.lo[2] - max(tops)
+        heights = _beside(scene, thing)
+        if heights is not None and thing.box.lo[2] > scene.cooktop.height_in:
+            yield thing.words, heights[0]
+
+
+def _beside(scene: Scene, thing: _Thing) -> tuple[float, float] | None:
+    """Give the greatest mounting height under a thing and the least over it [in]; None where the hood passes it by."""
+    low = hood_boxes(replace(scene, hood=replace(scene.hood, mount_in=0.0)))
+    met = [box for box in low if _shares(box, thing.box, (0, 1))]
+    if not met:
+        return None
+    return thing.box.lo[2] - max(box.hi[2] for box in met), thing.box.hi[2] - min(box.lo[2] for box in met)
 
 
 def _under_ceiling(scene: Scene, box: Box) -> float:
@@ -177,13 +185,11 @@ def free_heights(scene: Scene, low_in: float, high_in: float) -> tuple[float, fl
     mount = scene.hood.mount_in
     if mount is None or any(True for _ in in_the_way(scene)):
         return low_in, high_in
-    for thing in _things(scene):
-        for box in hood_boxes(scene):
-            if _shares(box, thing.box, (0, 1)):
-                if thing.box.lo[2] >= box.hi[2] - EPSILON_IN:
-                    high_in = min(high_in, mount + thing.box.lo[2] - box.hi[2])
-                else:
-                    low_in = max(low_in, mount + thing.box.hi[2] - box.lo[2])
+    for under, over in filter(None, (_beside(scene, thing) for thing in _things(scene))):
+        if under >= mount - EPSILON_IN:
+            high_in = min(high_in, under)
+        else:
+            low_in = max(low_in, over)
     return low_in, high_in
 
 

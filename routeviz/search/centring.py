@@ -326,11 +326,12 @@ def _better(space: FreeSpace, table: Moves, route: Trace, longer_in: float, *, d
 
 
 def _wood(space: FreeSpace, table: Moves, route: Trace) -> float:
-    """Give the least that members which the runs cross have left beside the duct [ticks]; infinite where none is crossed."""
+    """Give the least that members which the runs cross have left beside the duct [ticks]; infinite where they keep none."""
     least = math.inf
     for state, (lo, hi) in zip(route.states, bodies(route, table)[0], strict=True):
         for b in space.barriers:
             if b.kind is BarrierKind.MEMBER and not b.runs[state.axis] and gap((lo, hi), b.region) < 0:
                 sides = (t for t in range(3) if t != state.axis)
-                least = min(least, *(m for t in sides for m in (lo[t] - b.region.lo[t], b.region.hi[t] - hi[t])))
+                left = min(m for t in sides for m in (lo[t] - b.region.lo[t], b.region.hi[t] - hi[t]))
+                least = min(least, left) if left >= 0 else least  # what is narrower than the duct keeps none
     return least

@@ -10,7 +10,7 @@ from collections.abc import Callable, Collection, Iterator
 from dataclasses import dataclass, replace
 
 from routeviz import pipeline, rules
-from routeviz.model.finding import Finding, FramingPiece, MemberVerdict, State, Verdict
+from routeviz.model.finding import FramingPiece, MemberVerdict, State, Verdict
 from routeviz.model.path import Outcome
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Obstacle, Scene, SectionShape, SectionSize
@@ -19,7 +19,7 @@ from routeviz.model.spoken import spoken
 from routeviz.model.study import Fix, FixKind
 from routeviz.units import MM_PER_IN, length_text, parse_length
 
-__all__ = ["fixes", "must_broken"]
+__all__ = ["fixes"]
 
 _STEP_IN = 0.25
 _REACH_IN = 60.0  # as far as a simpler way's least shift is told
@@ -37,11 +37,6 @@ class _Try:
     changes: tuple[tuple[str, str], ...]
     moved_in: float
     members: tuple[str, ...] = ()
-
-
-def must_broken(plan: Plan) -> tuple[Finding, ...]:
-    """Give the broken must-findings that nobody has waived."""
-    return plan.must_broken
 
 
 def needs_fix(plan: Plan) -> bool:
@@ -76,8 +71,8 @@ def fixes(
     if not needs_fix(plan) or plan.scene.as_built is not None:
         return ()
     found = _found(plan, most, kinds, progress, frozenset())
-    stuck = frozenset(f.code for f in must_broken(plan) if f.code.startswith(_ELSEWHERE))
-    if not found and stuck and (plan.best is None or {f.code for f in must_broken(plan)} != stuck):
+    stuck = frozenset(f.code for f in plan.must_broken if f.code.startswith(_ELSEWHERE))
+    if not found and stuck and (plan.best is None or {f.code for f in plan.must_broken} != stuck):
         return _found(plan, most, kinds, progress, stuck)
     return found
 
@@ -101,7 +96,7 @@ def _found(
         searches += 1
         hidden = attempt.kind is not FixKind.BOX or plan.paths.outcome is not Outcome.NONE_EXISTS
         again = pipeline.plan(changed, alternatives=1, counted=False, hidden=hidden)
-        left = must_broken(again)
+        left = again.must_broken
         if again.best is None or {f.code for f in left} - stuck or not _does(attempt, again):
             return False
         found.append(replace(_fix(attempt, again), left=tuple(dict.fromkeys(f.title for f in left))))
@@ -246,7 +241,7 @@ def _things_raised(plan: Plan) -> Iterator[_Try]:
     scene = plan.scene
     lack: dict[str, float] = {}
     heights = [
-        f for f in must_broken(plan) if f.unit == "in" and f.margin is not None and f.code.startswith(("HGT-", "CLR-"))
+        f for f in plan.must_broken if f.unit == "in" and f.margin is not None and f.code.startswith(("HGT-", "CLR-"))
     ]
     window = max((-f.margin for f in heights if f.code == "HGT-WINDOW" and f.margin is not None), default=0.0)
     for finding in heights:
@@ -290,7 +285,7 @@ def _heights(plan: Plan) -> Iterator[float]:
     mount = scene.hood.mount_in or 0.0
     freeing = {mount + w.lift_in for w in plan.paths.why_not if w.verified and w.lift_in}
     if not plan.options and all(
-        f.code.startswith("TRM-") for f in must_broken(plan)
+        f.code.startswith("TRM-") for f in plan.must_broken
     ):  # the search has looked at every height for a way out
         yield from sorted((_written(h, scene) for h in freeing), key=lambda h: abs(h - mount))
         return

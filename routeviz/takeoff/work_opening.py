@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from routeviz.catalog import table
-from routeviz.model.finding import Finding, State
+from routeviz.model.finding import Finding, State, musts_named
 from routeviz.model.members import together
 from routeviz.model.route import Route
 from routeviz.model.scene import CooktopKind, Scene, WallFrame, WallSide
@@ -31,7 +31,7 @@ def before_steps(findings: tuple[Finding, ...], measure: tuple[MeasureFirst, ...
         more = len(broken) - _MOST_SHOWN
         names = "; ".join(dict.fromkeys(_inside_a_sentence(f.title) for f in broken[:_MOST_SHOWN]))
         names += f"; and {more} more" if more > 0 else ""
-        text, hold = f"Settle what is broken first: {names}.", "Nothing is cut before this is settled."
+        text, hold = f"Settle what is broken first: {musts_named(broken)}.", "Nothing is cut before this is settled."
         if not any(f.must for f in broken):
             text, hold = (
                 f"Decide about what is broken, all of it advice: {names}.",

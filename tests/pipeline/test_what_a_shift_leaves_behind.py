@@ -104,3 +104,14 @@ def test_an_offset_is_called_one_and_says_what_is_bought_for_it() -> None:
     fix = next(f for f in studies.fixes(planned("joist_dead_centre")) if f.kind is FixKind.OFFSET)
     assert fix.words.endswith("inside the cover with an offset")
     assert "one offset of two" in fix.recheck
+
+
+def test_the_first_step_settles_what_the_answer_names() -> None:
+    plan = pipeline.plan(scenefile.load(SCENES / "as_built_flex_in_attic.toml"))
+    named = (
+        "o backdraft damper; screws at each joint; flexible duct, not smooth inside; ends inside the attic; "
+        "1 more broken, no must."
+    )
+    assert plan.answer.startswith(f"To clear first: N{named} ")
+    assert plan.best is not None
+    assert plan.best.takeoff.steps[0].text == f"Settle what is broken first: n{named}"

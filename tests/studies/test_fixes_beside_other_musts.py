@@ -24,7 +24,7 @@ def test_the_least_shift_is_offered_though_makeup_air_is_still_to_clear() -> Non
     )
     plan = pipeline.plan(home, alternatives=1)
     assert plan.best is None
-    assert [f.code for f in studies.must_broken(plan)] == ["AIR-MAKEUP"]
+    assert [f.code for f in plan.must_broken] == ["AIR-MAKEUP"]
     found = studies.fixes(plan)
     assert found[0].kind is FixKind.SHIFT
     assert found[0].moved_in == 5.0
@@ -42,7 +42,7 @@ def test_no_fix_where_only_makeup_air_is_broken() -> None:
     )  # fmt: skip
     plan = pipeline.plan(home, alternatives=1)
     assert plan.best is not None
-    assert [f.code for f in studies.must_broken(plan)] == ["AIR-MAKEUP"]
+    assert [f.code for f in plan.must_broken] == ["AIR-MAKEUP"]
     assert studies.fixes(plan) == ()
 
 
