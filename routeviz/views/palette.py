@@ -53,6 +53,7 @@ def _timber(colour: str) -> Finish:
 
 MATERIALS: dict[str, Finish] = {
     "plaster": Finish("#f4efe6"),
+    "clear board": Finish("#f4efe6", opacity=0.3),
     "cut wall": Finish("#6b6257", "#4d463d", "#6b6257"),
     "sheathing": Finish("#dccdb0"),
     "cladding": Finish("#dcd8cf"),

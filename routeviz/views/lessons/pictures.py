@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -10,19 +11,21 @@ import shapely
 from PIL import Image, ImageDraw
 from shapely.geometry.base import BaseGeometry
 
+from routeviz.model.finding import State
 from routeviz.model.lesson import Mark, Told, ToldStep
 from routeviz.views import fonts, gl
-from routeviz.views.palette import INK, PAPER
+from routeviz.views.lessons.poles import stand
+from routeviz.views.palette import BAR, BAR_INK, INK, PAPER
 from routeviz.views.parts import Layer
 from routeviz.views.stage import Stage
-from routeviz.views.viewpoints import Camera, Viewport, camera, project
+from routeviz.views.viewpoints import Camera, Viewport, camera, project, square
 
 __all__ = ["pictures", "step_picture", "write_pictures"]
 
-_VIEWS = {"square": "room"}
 _PORT = Viewport(0.04, 0.05, 0.96, 0.95)
 _DISC_PX = 15
 _LINE, _CASING = "#073a40", "#fcf9f3"  # one of the two stands out from every material, for every eye
+_TELLS = ("meets-", "shifted-")  # what a blocked plan draws of its answer
 
 
 def step_picture(step: ToldStep, stage: Stage, size: tuple[int, int]) -> Image.Image:
@@ -36,18 +39,26 @@ def step_picture(step: ToldStep, stage: Stage, size: tuple[int, int]) -> Image.I
     gl.require()
     from routeviz.views.rendering import shoot
 
-    view = _VIEWS.get(step.view, step.view)
-    stands = camera(stage.plan, stage.cut, view, aspect=size[0] / size[1], port=_PORT)
+    aspect = size[0] / size[1]
+    if step.view == "square":
+        stands = square(stage.plan, aspect=aspect, port=_PORT)
+    else:
+        stands = camera(stage.plan, stage.cut, step.view, aspect=aspect, port=_PORT)
     without = {layer for layer in Layer if layer.name.lower() in step.away}
-    if view != "outside":
+    if step.view != "outside":
         without.add(Layer.OUTER)
+    if step.view == "along":
+        without.add(Layer.COVER)  # it would hide the duct, as in the page
     if step.covered:
         without.add(Layer.ZONES)
+        stage = replace(stage, pieces=tuple(p for p in stage.pieces if not p.name.startswith(_TELLS)))
     shot = shoot(stage, stands, size, scale=2, occlusion=False, without=frozenset(without))
     image = Image.fromarray(shot.pixels).resize(size, Image.Resampling.LANCZOS)
     draw = ImageDraw.Draw(image)
     for mark in step.marks:
         _outline(draw, mark, stands, size)
+    if not step.covered:
+        _flags(draw, stage, stands, size)
     _letters(draw, step, stands, size)
     return image
 
@@ -66,20 +77,55 @@ def _outline(draw: ImageDraw.ImageDraw, mark: Mark, view: Camera, size: tuple[in
             draw.line(ring, fill=_LINE, width=3, joint="curve")
 
 
+def _at(place: tuple[float, float, float], view: Camera, size: tuple[int, int]) -> tuple[float, float] | None:
+    """Give where a place falls in the picture [px], None where it is not in it."""
+    u, v, depth = project(view, np.array([place]), size[0] / size[1])[0]
+    x, y = float(u * size[0]), float(v * size[1])
+    return (x, y) if depth > 0 and 0 <= x <= size[0] and 0 <= y <= size[1] else None
+
+
+def _pole(draw: ImageDraw.ImageDraw, foot: tuple[float, float], top: tuple[float, float]) -> None:
+    draw.line([foot, top], fill=_CASING, width=5)
+    draw.line([foot, top], fill=INK, width=2)
+    draw.ellipse([foot[0] - 4, foot[1] - 4, foot[0] + 4, foot[1] + 4], fill=PAPER, outline=INK, width=2)
+
+
 def _letters(draw: ImageDraw.ImageDraw, step: ToldStep, view: Camera, size: tuple[int, int]) -> None:
-    taken: list[tuple[float, float]] = []
-    for each in step.candidates:
-        if each.place is None:
-            continue
-        u, v, depth = project(view, np.array([each.place]), size[0] / size[1])[0]
-        x, y, r = float(u * size[0]), float(v * size[1]), _DISC_PX
-        if depth <= 0 or not (0 <= x <= size[0] and 0 <= y <= size[1]):
-            continue
-        while any(abs(x - a) < 2 * r and abs(y - b) < 2 * r for a, b in taken) and x < size[0] - 3 * r:
-            x += 2 * r + 2
-        taken.append((x, y))
+    """Stand the letters of what may be broken over their places, each with a line to its own."""
+    seen = [(c.letter, at) for c in step.candidates if c.place is not None and (at := _at(c.place, view, size))]
+    spots = stand([at for _, at in seen], size, _DISC_PX)
+    for (_, foot), spot in zip(seen, spots, strict=True):
+        _pole(draw, foot, spot)
+    r = _DISC_PX
+    for (letter, _), (x, y) in zip(seen, spots, strict=True):
         draw.ellipse([x - r, y - r, x + r, y + r], fill=PAPER, outline=INK, width=2)
-        draw.text((x, y), each.letter, INK, fonts.narrow(19), anchor="mm")
+        draw.text((x, y), letter, INK, fonts.narrow(19), anchor="mm")
+
+
+def _flags(draw: ImageDraw.ImageDraw, stage: Stage, view: Camera, size: tuple[int, int]) -> None:
+    """Stand a flag with its words over each place where something is broken, as the page does."""
+    taken: list[tuple[float, float, float, float]] = []
+    font = fonts.text_bold(15)
+    for flag in stage.flags:
+        foot = _at(flag.place, view, size) if flag.state is State.BROKEN and flag.place is not None else None
+        if foot is None:
+            continue
+        words = flag.short or flag.title
+        wide, tall = draw.textlength(words, font) + 46, 26
+        x = max(4.0, min(foot[0], size[0] - wide - 4))
+        up = [y for y in np.arange(foot[1] - 40, 4, -6) if y + tall < size[1]]
+        down = [y for y in np.arange(foot[1] + 10, size[1] - tall - 4, 6) if y > 4]
+        y = next((float(y) for y in (*up, *down) if not any(_meets((x, y, x + wide, y + tall), t) for t in taken)), 4.0)
+        taken.append((x, y, x + wide, y + tall))
+        _pole(draw, foot, (foot[0], y + tall if y < foot[1] else y))
+        draw.rectangle([x, y, x + wide, y + tall], fill=PAPER, outline=BAR, width=2)
+        draw.polygon([(x, y), (x + 32, y), (x + 26, y + tall / 2), (x + 32, y + tall), (x, y + tall)], fill=BAR)
+        draw.text((x + 13, y + tall / 2), str(flag.number), "#ffffff", fonts.narrow(17), anchor="mm")
+        draw.text((x + 38, y + tall / 2), words, BAR_INK, font, anchor="lm")
+
+
+def _meets(a: tuple[float, float, float, float], b: tuple[float, float, float, float]) -> bool:
+    return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] + 2 and b[1] < a[3] + 2
 
 
 def pictures(

@@ -70,6 +70,7 @@ function number(found) {
 }
 export const short = f => {
   if (f.margin === null) return f.measured === null ? '' : quantity(f.measured, f.unit);
+  if (f.state === 'broken' && /^of /.test(f.unit) && f.measured !== null) return quantity(f.measured, f.unit); // a share says nothing without its whole
   const amount = quantity(Math.abs(f.margin), f.unit).replace(/ of .*/, '');
   return f.state === 'broken' ? `${amount} ${f.relation === 'at least' ? 'short' : 'over'}` : `${amount} spare`;
 };
