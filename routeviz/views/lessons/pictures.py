@@ -23,7 +23,8 @@ from routeviz.views.viewpoints import Camera, Viewport, camera, project, square
 __all__ = ["pictures", "step_picture", "write_pictures"]
 
 _PORT = Viewport(0.04, 0.05, 0.96, 0.95)
-_DISC_PX = 15
+_DISC_PX = 15.0  # marks are of this size in a picture so wide, and grow with it
+_WIDE_PX = 1000.0
 _LINE, _CASING = "#073a40", "#fcf9f3"  # one of the two stands out from every material, for every eye
 _TELLS = ("meets-", "shifted-")  # what a blocked plan draws of its answer
 
@@ -73,8 +74,8 @@ def _outline(draw: ImageDraw.ImageDraw, mark: Mark, view: Camera, size: tuple[in
     for part in getattr(joined, "geoms", [joined]):
         if part.geom_type == "Polygon" and not part.is_empty:
             ring = [(float(x), float(y)) for x, y in part.exterior.coords]
-            draw.line(ring, fill=_CASING, width=7, joint="curve")
-            draw.line(ring, fill=_LINE, width=3, joint="curve")
+            draw.line(ring, fill=_CASING, width=round(7 * _grown(size)), joint="curve")
+            draw.line(ring, fill=_LINE, width=round(3 * _grown(size)), joint="curve")
 
 
 def _at(place: tuple[float, float, float], view: Camera, size: tuple[int, int]) -> tuple[float, float] | None:
@@ -84,44 +85,53 @@ def _at(place: tuple[float, float, float], view: Camera, size: tuple[int, int]) 
     return (x, y) if depth > 0 and 0 <= x <= size[0] and 0 <= y <= size[1] else None
 
 
-def _pole(draw: ImageDraw.ImageDraw, foot: tuple[float, float], top: tuple[float, float]) -> None:
-    draw.line([foot, top], fill=_CASING, width=5)
-    draw.line([foot, top], fill=INK, width=2)
-    draw.ellipse([foot[0] - 4, foot[1] - 4, foot[0] + 4, foot[1] + 4], fill=PAPER, outline=INK, width=2)
+def _grown(size: tuple[int, int]) -> float:
+    return max(1.0, size[0] / _WIDE_PX)
+
+
+def _pole(draw: ImageDraw.ImageDraw, foot: tuple[float, float], top: tuple[float, float], k: float) -> None:
+    draw.line([foot, top], fill=_CASING, width=round(5 * k))
+    draw.line([foot, top], fill=INK, width=round(2 * k))
+    r = 4 * k
+    draw.ellipse([foot[0] - r, foot[1] - r, foot[0] + r, foot[1] + r], fill=PAPER, outline=INK, width=round(2 * k))
 
 
 def _letters(draw: ImageDraw.ImageDraw, step: ToldStep, view: Camera, size: tuple[int, int]) -> None:
     """Stand the letters of what may be broken over their places, each with a line to its own."""
     seen = [(c.letter, at) for c in step.candidates if c.place is not None and (at := _at(c.place, view, size))]
-    spots = stand([at for _, at in seen], size, _DISC_PX)
+    k = _grown(size)
+    r = _DISC_PX * k
+    spots = stand([at for _, at in seen], size, r)
     for (_, foot), spot in zip(seen, spots, strict=True):
-        _pole(draw, foot, spot)
-    r = _DISC_PX
+        _pole(draw, foot, spot, k)
     for (letter, _), (x, y) in zip(seen, spots, strict=True):
-        draw.ellipse([x - r, y - r, x + r, y + r], fill=PAPER, outline=INK, width=2)
-        draw.text((x, y), letter, INK, fonts.narrow(19), anchor="mm")
+        draw.ellipse([x - r, y - r, x + r, y + r], fill=PAPER, outline=INK, width=round(2 * k))
+        draw.text((x, y), letter, INK, fonts.narrow(round(19 * k)), anchor="mm")
 
 
 def _flags(draw: ImageDraw.ImageDraw, stage: Stage, view: Camera, size: tuple[int, int]) -> None:
     """Stand a flag with its words over each place where something is broken, as the page does."""
     taken: list[tuple[float, float, float, float]] = []
-    font = fonts.text_bold(15)
+    k = _grown(size)
+    number = fonts.narrow(round(17 * k))
     for flag in stage.flags:
         foot = _at(flag.place, view, size) if flag.state is State.BROKEN and flag.place is not None else None
         if foot is None:
             continue
         words = flag.short or flag.title
-        wide, tall = draw.textlength(words, font) + 46, 26
+        font = fonts.text_bold(round(15 * k), words)
+        wide, tall = draw.textlength(words, font) + 46 * k, 26 * k
         x = max(4.0, min(foot[0], size[0] - wide - 4))
-        up = [y for y in np.arange(foot[1] - 40, 4, -6) if y + tall < size[1]]
-        down = [y for y in np.arange(foot[1] + 10, size[1] - tall - 4, 6) if y > 4]
+        up = [y for y in np.arange(foot[1] - 40 * k, 4, -6) if y + tall < size[1]]
+        down = [y for y in np.arange(foot[1] + 10 * k, size[1] - tall - 4, 6) if y > 4]
         y = next((float(y) for y in (*up, *down) if not any(_meets((x, y, x + wide, y + tall), t) for t in taken)), 4.0)
         taken.append((x, y, x + wide, y + tall))
-        _pole(draw, foot, (foot[0], y + tall if y < foot[1] else y))
-        draw.rectangle([x, y, x + wide, y + tall], fill=PAPER, outline=BAR, width=2)
-        draw.polygon([(x, y), (x + 32, y), (x + 26, y + tall / 2), (x + 32, y + tall), (x, y + tall)], fill=BAR)
-        draw.text((x + 13, y + tall / 2), str(flag.number), "#ffffff", fonts.narrow(17), anchor="mm")
-        draw.text((x + 38, y + tall / 2), words, BAR_INK, font, anchor="lm")
+        _pole(draw, foot, (foot[0], y + tall if y < foot[1] else y), k)
+        middle, tip = y + tall / 2, x + 32 * k
+        draw.rectangle([x, y, x + wide, y + tall], fill=PAPER, outline=BAR, width=round(2 * k))
+        draw.polygon([(x, y), (tip, y), (tip - 6 * k, middle), (tip, y + tall), (x, y + tall)], fill=BAR)
+        draw.text((x + 13 * k, middle), str(flag.number), "#ffffff", number, anchor="mm")
+        draw.text((x + 38 * k, middle), words, BAR_INK, font, anchor="lm")
 
 
 def _meets(a: tuple[float, float, float, float], b: tuple[float, float, float, float]) -> bool:
@@ -142,7 +152,7 @@ def write_pictures(
     barred: Mapping[str, Stage],
     folder: Path,
     *,
-    size: tuple[int, int] = (1200, 800),
+    size: tuple[int, int] = (1680, 800),
 ) -> tuple[Path, ...]:
     """Write a picture of each step into a folder.
 
