@@ -194,7 +194,8 @@ def build(
     """
     cut = cut_away(plan, reach=reach)
     pieces = house_pieces(plan, cut) + furnishing_pieces(plan, cut) + cook_pieces(plan) + hood_pieces(plan)
-    pieces += [*outdoor_pieces(plan), *next_room_pieces(plan)]
+    outdoors = [*outdoor_pieces(plan), *next_room_pieces(plan)]
+    pieces += outdoors
     shown = route if route is not None else (plan.best.route if plan.best is not None else None)
     if shown is not None:
         pieces += duct_pieces(plan, shown)
@@ -204,6 +205,7 @@ def build(
     broken = broken_ids(plan)
     parts = {w for f in plan.all_findings if f.state is State.BROKEN and not f.waived for w in f.where}
     marked = broken | {p.id for p in (shown.parts if shown else ()) if p.id in parts}
+    marked |= {p.solid for p in outdoors if p.solid in parts and p.material != "glass"}
     return Stage(
         plan=plan,
         pieces=tuple(_unique(_mark_broken(pieces, frozenset(marked)) if bars else pieces)),

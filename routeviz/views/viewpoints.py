@@ -16,7 +16,7 @@ from routeviz.views.caps import cap_top
 from routeviz.views.furnishing import hood_bottom
 from routeviz.views.house import CutAway
 
-__all__ = ["NAMES", "Camera", "Viewport", "camera", "hidden_by_hood", "project", "viewpoint_words"]
+__all__ = ["NAMES", "Camera", "Viewport", "camera", "hidden_by_hood", "project", "square", "viewpoint_words"]
 
 Array = npt.NDArray[np.float64]
 
@@ -152,6 +152,12 @@ def _outside(plan: Plan, aspect: float, port: Viewport) -> Camera:
     points = np.array([np.array(end.point) + across * s + np.array([0, 0, v]) for s, v in spread])
     direction = out + across * (0.6 if lean > 0 else -0.6) * (1 if across[0] >= 0 else -1) + np.array([0, 0, 0.22])
     return _frame(points, _vec(direction), 34, aspect, port)
+
+
+def square(plan: Plan, *, aspect: float, port: Viewport) -> Camera:
+    """Stand straight in front of the hood wall, so that lengths along it and up it are seen alike."""
+    width, high = plan.scene.kitchen.width_in, plan.scene.kitchen.ceiling_in + 12
+    return _frame(_corners((0.0, 0.0, 0.0), (width, 0.0, high)), (0.0, -1.0, 0.0), 20, aspect, port)
 
 
 def camera(plan: Plan, cut: CutAway, viewpoint: str, *, aspect: float, port: Viewport | None = None) -> Camera:

@@ -14,6 +14,8 @@ def finding_short(finding: Finding, *, metric: bool) -> str:
     """Say what a flag says beside its number: how much is missing or spare."""
     if finding.margin is None:
         return quantity_text(finding.measured, finding.unit, metric=metric) if finding.measured is not None else ""
+    if finding.state is State.BROKEN and finding.unit.startswith("of ") and finding.measured is not None:
+        return quantity_text(finding.measured, finding.unit, metric=metric)  # a share says nothing without its whole
     amount = quantity_text(abs(finding.margin), finding.unit, metric=metric).split(" of ")[0]
     if finding.state is State.BROKEN:
         return f"{amount} short" if finding.relation == "at least" else f"{amount} over"

@@ -106,13 +106,16 @@ function pins(ctx, answer, onPick) {
     // the flag stands above its place, broken ones on a pole; with its words, when they are shown
     const broken = f.state === 'broken', pole = broken ? 26 : 0, tall = broken ? 32 : 22, said = broken || sel ? short(f) || f.title : '', wide = (broken ? 40 : 28) + (said ? said.length * 7 + 12 : 0);
     const first = Math.max(q[1] - pole, tall + 4), up = Array.from({ length: 24 }, (_, i) => first - 8 * i).filter(v => v >= tall + 4), down = Array.from({ length: 24 }, (_, i) => Math.max(first, q[1] + tall + 2) + 8 * i).filter(v => v <= ctx.height - 4);
-    // where it can, its pole too keeps off what stands there already
-    const every = [...up.slice(0, 12), ...down.slice(0, 12), ...up.slice(12), ...down.slice(12)].filter(v => clear(q[0], v, wide, tall)), poled = v => v - tall > q[1] - 1 ? clear(q[0] - 1, v - tall, POLE, v - tall - q[1]) : clear(q[0] - 1, q[1], POLE, q[1] - v);
-    const y = every.find(poled) ?? every[0] ?? first, under = y - tall > q[1] - 1;
-    taken.push([q[0], y - tall, q[0] + wide, y], under ? [q[0] - 1, q[1], q[0] + 2, y - tall] : [q[0] - 1, y, q[0] + 2, q[1]]);
+    // to the right of its pole, else to the left of it, and never out of the picture; where it can, its pole too keeps off what stands there already
+    const right = Math.max(4, Math.min(q[0], ctx.width - wide - 4)), left = Math.max(4, Math.min(q[0] - wide + 4, ctx.width - wide - 4));
+    const tries = [[right, up.slice(0, 12)], [left, up.slice(0, 12)], [right, down.slice(0, 12)], [left, down.slice(0, 12)], [right, up.slice(12)], [right, down.slice(12)]];
+    const every = tries.flatMap(([at, ys]) => ys.map(v => [at, v])).filter(([at, v]) => clear(at, v, wide, tall)), poled = ([, v]) => v - tall > q[1] - 1 ? clear(q[0] - 1, v - tall, POLE, v - tall - q[1]) : clear(q[0] - 1, q[1], POLE, q[1] - v);
+    const [x, y] = every.find(poled) ?? every[0] ?? [right, first], under = y - tall > q[1] - 1;
+    taken.push([x, y - tall, x + wide, y], under ? [q[0] - 1, q[1], q[0] + 2, y - tall] : [q[0] - 1, y, q[0] + 2, q[1]]);
     const pin = el('button', { class: `pin ${f.state}${sel ? ' sel' : ''}${under ? ' under' : ''}`, 'aria-label': `Flag ${f.n}: ${f.title}`, on: { click: () => onPick(f) } }, HTML(flag(f.state === 'fine' ? 'close' : f.state, f.n, f.state === 'broken' ? 32 : 22)), el('span', {}, short(f) || f.title));
-    pin.style.left = `${q[0] / ctx.width * 100}%`; pin.style.top = `${(under ? y : Math.max(q[1], y)) / ctx.height * 100}%`;
+    pin.style.left = `${x / ctx.width * 100}%`; pin.style.top = `${(under ? y : Math.max(q[1], y)) / ctx.height * 100}%`;
     pin.style.setProperty('--pole', `${Math.max(0, under ? y - tall - q[1] : q[1] - y)}px`);
+    pin.style.setProperty('--at', `${q[0] - x}px`);
     box.append(pin);
   }
 }
