@@ -109,6 +109,24 @@ def test_what_follows_a_mark_hangs_beside_it(home: Path) -> None:
     assert seen > 1
 
 
+def test_a_plan_without_a_route_says_that_its_findings_are_of_no_duct(home: Path) -> None:
+    """ "0 broken" beside "Blocked" would read as if the duct were fine."""
+    plan = planned(home)
+    said = "there is no duct to judge" in reports.plan_text(plan)
+    assert said is (plan.best is None)
+
+
+def test_each_assumption_is_told_once_with_its_reason(home: Path) -> None:
+    plan = planned(home)
+    told = reports.plan_text(plan, width=10_000).split("Assumed, not measured\n")[1].split("\n\n")[0]
+    lines = told.splitlines()[1:]
+    for assumed in plan.assumptions:
+        with_it = [line for line in lines if f"{assumed.field} {assumed.value}" in line]
+        assert len(with_it) == 1, assumed
+        assert assumed.reason in with_it[0]
+    assert len(lines) == len({a.reason for a in plan.assumptions})
+
+
 def test_no_word_that_people_should_not_meet(home: Path) -> None:
     text = reports.plan_text(planned(home), fixes=fixed(home))
     assert not BANNED.search(text), BANNED.search(text)
