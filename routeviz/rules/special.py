@@ -106,7 +106,7 @@ def masonry_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     if solid.material == "log":
         return ruling(solid, MemberVerdict.WITHIN, "a log wall is bored between its fixings; logs settle", "hole", None,
                        cut.along_in, "common-practice", detail="leave room above the sleeve for settling")  # fmt: skip
-    limit, source = row("masonry", "lintel_free_in")
+    limit, source = row("masonry", "lintel_free_in", metric=asked.metric)
     sleeve = row("masonry", "sleeve_in")[0]
     wide = cut.along_in
     return ruling(

@@ -332,6 +332,13 @@ def test_metric_walls_keep_round_measures(frame: WallFrame) -> None:
     assert {round(m.height_in / MM, 6) for m in bracket} == {2472.0}
 
 
+def test_a_metric_lintel_rule_of_our_own_is_round() -> None:
+    told = [f for f in planned("metric_concrete_ceiling").findings + best("metric_concrete_ceiling").findings
+            if f.code == "MBR-MASONRY"]  # fmt: skip
+    assert told
+    assert {round((f.limit or 0.0) / MM, 6) for f in told} == {400.0}
+
+
 def test_a_strip_behind_a_mark_packs_the_gap_itself() -> None:
     strips = MemberLayout(MemberKind.FURRING, "1x2", 1.5, 2.0, 16.0, 8.0)
     plain = with_wall(samples.scene(), WallSide.HOOD, frame=WallFrame.MASONRY, studs=strips, core_in=8.0, openings=(),
