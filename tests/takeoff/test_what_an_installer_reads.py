@@ -192,6 +192,36 @@ def test_the_marks_name_the_template_where_it_is_made() -> None:
     assert "template" not in cells(plan, "Draw the plumb centre line")[0]
 
 
+@pytest.mark.parametrize("name", NAMES)
+def test_what_is_measured_first_stands_first(name: str) -> None:
+    lines = best(name).takeoff.measure_first
+    known = [m for m in lines if not m.assumed_only]
+    assert list(lines[len(lines) - len(known) :]) == known
+    room = [m.slack_in - m.tolerance_in for m in known]
+    assert room == sorted(room)
+    told = " ".join(w for page in page_words(planned(name), "measure first") for w in page)
+    assert "what nobody measured comes first, then what has the least room" in told
+    assert "column" not in told
+
+
+def test_what_is_measured_can_be_read_before_the_hood_hangs() -> None:
+    lines = {m.what: m for m in best("side_wall_storey_above").takeoff.measure_first}
+    assert not {
+        "Canopy above the cooktop",
+        "Chimney cover between hood and ceiling",
+        "Duct inside the chimney cover",
+    } & set(lines)
+    # underside 66 in over the floor, body 11 in and a cover of at least 14 in: 91 in
+    assert lines["Ceiling above the floor over the hood"].changes_at == "less than 91 in"
+    # canopy 24 to 36 in over a cooktop that is 36 in high, under a line that stays at 66 in
+    assert set(lines["Cooktop above the floor"].changes_at.split(" or ")) == {"more than 42 in", "less than 30 in"}
+    # a cover 12 x 13 in; the duct's front is at 8 3/4 + 3 = 11 3/4 in
+    assert lines["Chimney cover's inside, unpacked: width and depth"].changes_at == "less than 11 3/4 in deep"
+    words = " ".join(lines)
+    assert "joist 1, face towards the room" in words
+    assert "joist 2, face towards the hood wall" in words
+
+
 # walls with a gap -----------------------------------------------------------------------------------------------------
 def test_a_screw_that_would_bridge_a_gap_is_packed_and_long_enough() -> None:
     taken = best("furring_strip_brick").takeoff
