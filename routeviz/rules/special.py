@@ -106,13 +106,13 @@ def masonry_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     if solid.material == "log":
         return ruling(solid, MemberVerdict.WITHIN, "a log wall is bored between its fixings; logs settle", "hole", None,
                        cut.along_in, "common-practice", detail="leave room above the sleeve for settling")  # fmt: skip
-    limit, source = row("masonry", "lintel_free_in")
+    limit, source = row("masonry", "lintel_free_in", metric=asked.metric)
     sleeve = row("masonry", "sleeve_in")[0]
     wide = cut.along_in
     return ruling(
         solid, MemberVerdict.WITHIN if wide <= limit + EPSILON_IN else MemberVerdict.DECIDED_ELSEWHERE,
         "no lintel up to about two bricks' width", "width of the hole", limit, wide, source,
-        framing=(FramingPiece("sleeve", f"{asked.length(sleeve)} larger than the duct", None, 1, "mortared in"),),
-        detail="the hole is the sleeve's; make good round it with cut brick and mortar",
+        framing=(FramingPiece("sleeve", f"in a hole {asked.length(sleeve)} larger than the duct", None, 1, "mortared in"),),
+        detail="the hole takes a sleeve and the mortar round it",
         remedy="" if wide <= limit + EPSILON_IN else "Have a lintel sized, or use a narrower duct.",
     )  # fmt: skip

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 
 from routeviz.geometry import bounds
@@ -24,7 +25,7 @@ from routeviz.takeoff.measure_hood import before_it_hangs, one_row_each
 from routeviz.takeoff.within import Within, within
 from routeviz.units import length_text
 
-__all__ = ["measure_first"]
+__all__ = ["measure_first", "ranked"]
 
 _EDGE = {(0, 1): "left edge", (0, -1): "right edge", (1, 1): "face towards the room", (1, -1): "face towards the hood wall", (2, 1): "underside",
          (2, -1): "top"}  # fmt: skip
@@ -44,16 +45,20 @@ _THINGS = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.SERVICE, SolidKind.OBS
 def measure_first(
     route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...] = ()
 ) -> tuple[MeasureFirst, ...]:
-    """Rank what to measure by the slack that is left when each number is as far off as the scene allows.
+    """Rank what to measure: what nobody measured, then by the slack that is left when a number is as far off as it may be.
 
     Solids beside the duct come from the gaps the route measured; heights and distances from findings that hold
-    with a margin. A number that nobody measured ranks before a measured one with the same slack.
+    with a margin.
     """
     found = [m for n in _nearest(route, frame) if (m := _beside(n, scene, frame)) is not None]
     beside = {solid_id for m in found for solid_id in m.ids}
     found += [m for m in _heights(findings, scene, hangs=route.as_built) if not (set(m.ids) & beside)]
-    ranked = sorted(_merged(found), key=lambda m: (m.slack_in - m.tolerance_in, not m.assumed_only, m.what))
-    return tuple(ranked[:_MOST_LINES])
+    return ranked(_merged(found))[:_MOST_LINES]
+
+
+def ranked(lines: Iterable[MeasureFirst]) -> tuple[MeasureFirst, ...]:
+    """Put first what nobody measured, then what has the least room."""
+    return tuple(sorted(lines, key=lambda m: (not m.assumed_only, m.slack_in - m.tolerance_in, m.what)))
 
 
 def _nearest(route: Route, frame: Frame) -> list[Near]:

@@ -38,6 +38,7 @@ def _lines(old: ToClose, scene: Scene, frame: Frame) -> list[BuyLine]:
     patch = size_text(side, side, metric=scene.metric)
     shown, note = length_text(wide, metric=scene.metric), f"closes the {old.name}"
     solid = _solid(layers)
+    round_it = "" if old.whole else "; cut round the new hole"
     lines: list[BuyLine] = []
     if solid:
         deep = length_text(sum(_depth(s, old) for s in solid), metric=scene.metric)
@@ -51,9 +52,8 @@ def _lines(old: ToClose, scene: Scene, frame: Frame) -> list[BuyLine]:
         elif layer.kind is SolidKind.BOARD:
             strip = f"{rows['strip_metric' if scene.metric else 'strip']}, {length_text(side, metric=scene.metric)}"
             lines.append(BuyLine("backing strips behind a patch", strip, 2, "each", note))
-            lines.append(BuyLine("board patch", patch, 1, "each", f"{layer.label}, {note}"))
+            lines.append(BuyLine("board patch", patch, 1, "each", f"{layer.label}, {note}{round_it}"))
         elif layer.kind in _PIECES:
-            round_it = "" if old.whole else "; cut round the new hole"
             lines.append(BuyLine(_PIECES[layer.kind], patch, 1, "each", f"{layer.label}, {note}{round_it}"))
     if layers and not solid:
         lines.append(BuyLine("insulation", f"for a hole {shown} wide", 1, "piece", note))

@@ -12,6 +12,7 @@ from routeviz.model.route import PartKind, Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Cut, MeasureFirst, Sheet, Step
+from routeviz.takeoff.measure import ranked
 from routeviz.units import length_text
 
 __all__ = ["rise_first", "rise_steps"]
@@ -65,7 +66,7 @@ def rise_first(
         tolerance_in=scene.tolerances.rafters_in,
         assumed_only=unknown,
     )
-    return (line, *measure) if unknown else (*measure, line)
+    return (line, *measure) if unknown else ranked((*measure, line))
 
 
 def _spare_in(scene: Scene, cuts: tuple[Cut, ...]) -> float:
