@@ -23,8 +23,8 @@ export const FT = value => {
   const feet = Math.floor(n / 12), rest = n % 12;
   return `${value < 0 ? '−' : ''}${feet} ft${rest ? ` ${rest} in` : ''}`;
 };
-const METRIC = { cfm: [0.4719474432, 'l/s', 0], 'ft/min': [0.00508, 'm/s', 1], fpm: [0.00508, 'm/s', 1], 'in wg': [249.08891, 'Pa', 0], ft: [0.3048, 'm', 1], lb: [0.45359237, 'kg', 0] };
-const PLACES = { cfm: 0, 'ft/min': 0, fpm: 0, 'in wg': 2, ft: 0, lb: 0 };
+const METRIC = { cfm: [0.4719474432, 'l/s', 0], 'ft/min': [0.00508, 'm/s', 1], 'in wg': [249.08891, 'Pa', 0], ft: [0.3048, 'm', 1], lb: [0.45359237, 'kg', 0] };
+const PLACES = { cfm: 0, 'ft/min': 0, 'in wg': 2, ft: 0, lb: 0 };
 export const quantity = (value, of) => {
   if (of === 'in') return U(value);
   if (/^of /.test(of)) return `${+value.toPrecision(2)} ${of}`.replace('-', '−');
