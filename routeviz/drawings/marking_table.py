@@ -79,7 +79,7 @@ def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, ends: tuple[float, float
     sketch.text((left + 74.0, y), drill_text(mark.pilot_in, metric=scene.metric), ink.SMALL, Face.NARROW_BOLD)
     sketch.text((left + 88.0, y), length(mark.stand_off_in, scene) if mark.stand_off_in else "tight", ink.SMALL)
     low = y - 3.5 * len(holds)
-    sketch.text((left + 40.0, low), mark.fastener, ink.LEAST, colour=ink.INK2)
+    sketch.text((left + 40.0, low), mark.driven, ink.LEAST, colour=ink.INK2)
     low -= 1.5 * air
     sketch.line((left, low), (right, low), ink.HAIR, colour="#b9ad99")
     return low - 1.2 - 2.8 * air

@@ -176,6 +176,11 @@ class Mark:
     gap_in: float = 0.0  # between the wall's face and the masonry that the screw holds in: packed first
     bay_in: tuple[float, float] | None = None  # from the left wall: both ends of the backing that it goes into
 
+    @property
+    def driven(self) -> str:
+        """Say what is driven: ``1/4 x 3 in wood screw``, or ``masonry anchor, 1/4 x 4 1/2 in screw``."""
+        return f"{self.fastener.partition(' for a ')[0]}, {self.screw}" if self.screw else self.fastener
+
 
 @dataclass(frozen=True, slots=True)
 class Step:

@@ -248,7 +248,7 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
             proud = f", leave {size(m.stand_off_in)} proud" if m.stand_off_in else ""
             out.append(
                 wrap(
-                    f"{sign} {m.label}: {size(m.left_in)} from the left wall, {size(m.height_in)} up; {m.holds}: {m.fastener}, "
+                    f"{sign} {m.label}: {size(m.left_in)} from the left wall, {size(m.height_in)} up; {m.holds}: {m.driven}, "
                     f"pilot {drill_text(m.pilot_in, metric=metric)}{proud}"
                     f"{f'; {m.piece}' if m.piece else ''}",
                     width, "  ",

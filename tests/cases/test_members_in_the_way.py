@@ -350,14 +350,14 @@ def test_a_furring_strip_may_be_cut_without_a_header() -> None:
 
 @pytest.mark.parametrize("section", [STACK, round_duct(6.0)], ids=["3-1/4 x 10", "6 round"])
 def test_brick_and_block_need_no_lintel_over_a_hood_duct(section: SectionSize) -> None:
-    """4 in brick on 4 in block: 10 in is about one and a quarter brick lengths; the sleeve is 1 in larger."""
+    """4 in brick on 4 in block: 10 in is about one and a quarter brick lengths; the hole, with sleeve and mortar, is 1 in larger."""
     plan = built(rear_outlet(brick_wall(8.0), section), straight(9.0), cap())
     finding = one(plan, "MBR-MASONRY")
     assert finding.state is State.FINE
     assert finding.ruling is not None
     assert finding.ruling.verdict in ALLOWED
     assert not any("lintel" in p.name for p in finding.ruling.framing)
-    assert any(p.name == "sleeve" and p.size.startswith("1 in larger") for p in finding.ruling.framing)
+    assert any(p.name == "sleeve" and p.size == "in a hole 1 in larger than the duct" for p in finding.ruling.framing)
     assert plan.best is not None
     (hole,) = (h for h in plan.best.takeoff.holes if "masonry" in h.layer)
     assert sorted(hole.size_in) == sorted((section.width_in + 1.0, section.height_in + 1.0))

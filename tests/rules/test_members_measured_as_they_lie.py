@@ -211,7 +211,7 @@ def test_a_header_on_edge_is_as_high_as_its_stuff_is_deep(nominal: str, deep_in:
     assert pieces["header"].length_in == pytest.approx(32.0 - 1.5)
 
 
-# --- masonry: 16 in need no lintel (common practice), and the hole is the sleeve's, 1 in larger than the duct ---
+# --- masonry: 16 in need no lintel (common practice), and the hole for sleeve and mortar is 1 in larger than the duct ---
 
 
 @pytest.mark.parametrize(

@@ -229,6 +229,8 @@ def test_a_screw_that_would_bridge_a_gap_is_packed_and_long_enough() -> None:
     # 3/4 in of plaster, a gap of 2 in, 1 1/2 in in the brick (common practice) and 1/4 in proud: 4 1/2 in
     assert {(m.gap_in, m.screw) for m in hood} == {(2.0, "1/4 x 4 1/2 in screw")}
     assert all("behind a 2 in gap: pack the gap first" in m.holds for m in hood)
+    told = [w for page in page_words(planned("furring_strip_brick"), "marking") for w in page]
+    assert told.count("masonry anchor, 1/4 x 4 1/2 in screw") == 2
     items = {b.item: b for b in taken.buy}
     assert (items["packing block"].size, items["packing block"].count) == ("6 x 6 in, 2 in thick", 4)
     assert items["1/4 x 4 1/2 in screw"].count == 2
