@@ -23,6 +23,7 @@ _LINE = 1.42
 _SHAPE = 2.1  # width over height of a picture
 _SAY, _ASK, _ANSWER = 4.9, 4.4, 4.2  # heights of the lettering [mm]: 14, 12 1/2 and 12 points
 _BOX = 5.5  # from a tick box to its answer [mm]
+_COLUMNS = 3  # of a list to choose from
 _SAID = 0.36  # of the width is the text's, where a question stands beside it
 
 
@@ -67,15 +68,20 @@ def _step(step: ToldStep, n: int, count: int, lesson: str, paper: Paper, picture
 
 
 def _words(sheet: Sheet, step: ToldStep, top: float) -> float:
-    """Write a step's words from `top` down, its question beside them; give how high they are [mm]."""
+    """Write a step's words from `top` down, its question beside or below them; give how high they are [mm]."""
     left, _, right, _ = sheet.room
     if not step.asks:
         return top - _paragraph(sheet, step.say, left, right, top, _SAY)
-    column = left + _SAID * (right - left)
-    said = _paragraph(sheet, step.say, left, column - _GAP, top, _ASK)
-    y = _paragraph(sheet, step.ask, column, right, top, _ASK, Face.BOLD) - 1.0
     rows = [f"{c.letter}  {c.title}{f', {c.measured}' if c.measured else ''}" for c in step.candidates]
-    columns = [rows[: (len(rows) + 1) // 2], rows[(len(rows) + 1) // 2 :]] if rows else [[c.say for c in step.choices]]
+    if rows:  # a long list takes the whole width
+        column, many = left, -(-len(rows) // _COLUMNS)
+        said = asked = _paragraph(sheet, step.say, left, right, top, _ASK) - 1.6
+        columns = [rows[k : k + many] for k in range(0, len(rows), many)]
+    else:
+        column, asked = left + _SAID * (right - left), top
+        said = _paragraph(sheet, step.say, left, column - _GAP, top, _ASK)
+        columns = [[c.say for c in step.choices]]
+    y = _paragraph(sheet, step.ask, column, right, asked, _ASK, Face.BOLD) - 1.0
     wide = (right - column) / len(columns)
     low = said
     for k, each in enumerate(columns):

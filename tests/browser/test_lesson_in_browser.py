@@ -172,3 +172,122 @@ def test_a_lesson_reads_as_headings_a_question_and_named_controls(open_page, mem
     assert 'button "Check"' in heard
     assert f'region "Lesson: {lesson.title}"' in heard
     assert unnamed(page) == []
+
+
+@pytest.fixture(scope="module")
+def air(tmp_path_factory):
+    _, _, lesson, bare = told("why-air-is-lost")
+    file = tmp_path_factory.mktemp("lesson") / "air.html"
+    file.write_text(lessons.compose(lesson, bare), encoding="utf-8")
+    return file, lesson
+
+
+def test_each_letter_has_a_line_to_its_own_place(open_page, faults):
+    file, lesson = faults
+    page = open_page(file)
+    n, step = next((n, s) for n, s in enumerate(lesson.steps) if s.candidates)
+    to_step(page, n)
+    page.until("document.querySelectorAll('.letter').length > 3")
+    path = page.tab.get_attribute("#poles .pk", "d")
+    lines = [tuple(map(float, m)) for m in re.findall(r"M([\d.-]+) ([\d.-]+)L([\d.-]+) ([\d.-]+)", path)]
+    letters = page.tab.locator(".letter").all_inner_texts()
+    assert len(lines) == len(letters)
+    places = {c.letter: c.place for c in step.candidates}
+    for letter, (x, y, u, v) in zip(letters, lines, strict=True):
+        seen = page.tab.evaluate(f"routeviz.picture().project(...{[float(v) for v in places[letter]]})")
+        assert (x, y) == pytest.approx(seen[:2], abs=0.2)
+        disc = page.tab.locator(".letter", has_text=re.compile(f"^{letter}$")).bounding_box()
+        box = page.tab.locator("#pic").bounding_box()
+        assert disc["x"] + disc["width"] / 2 - box["x"] == pytest.approx(u, abs=2)
+        assert disc["y"] + disc["height"] / 2 - box["y"] == pytest.approx(v, abs=2)
+    spots = [line[2:] for line in lines]
+    assert all(abs(a[0] - b[0]) + abs(a[1] - b[1]) > 20 for i, a in enumerate(spots) for b in spots[:i])
+    assert page.faults == []
+
+
+def test_flags_are_written_over_the_outline(open_page, faults):
+    file, _ = faults
+    page = open_page(file)
+    to_step(page, 4)
+    page.until("document.querySelectorAll('.pin.broken').length > 0")
+    assert page.tab.evaluate(
+        "!!(document.querySelector('#pointing').compareDocumentPosition(document.querySelector('#flags')) & Node.DOCUMENT_POSITION_FOLLOWING)"
+    )
+
+
+@pytest.mark.parametrize("step", [2, 3, 4])
+def test_on_a_phone_no_flag_leaves_the_picture(open_page, faults, step):
+    file, _ = faults
+    page = open_page(file, size=(390, 844), touch=True)
+    to_step(page, step)
+    if page.tab.locator("#lesson .check").count():
+        page.tab.click("#lesson .check")
+    page.until("document.querySelectorAll('.pin.broken').length > 2")
+    picture = page.tab.locator("#pic").bounding_box()
+    for pin in page.tab.locator(".pin.broken").all():
+        box = pin.bounding_box()
+        assert box["x"] >= picture["x"] - 1
+        assert box["x"] + box["width"] <= picture["x"] + picture["width"] + 1
+
+
+def test_on_a_phone_what_is_revealed_and_the_view_chosen_are_in_sight(open_page, faults):
+    file, lesson = faults
+    page = open_page(file, size=(390, 844), touch=True)
+    to_step(page, next(n for n, s in enumerate(lesson.steps) if s.candidates))
+    page.tab.click("#lesson .check")
+    page.tab.wait_for_timeout(300)
+    told_box, walk = (page.tab.locator(q).bounding_box() for q in ("#lesson .reveal", "#lesson .walk"))
+    assert told_box["y"] + told_box["height"] <= walk["y"] + 1
+    chip = page.tab.locator("#views [aria-pressed=true]").bounding_box()
+    assert chip["x"] >= 0
+    assert chip["x"] + chip["width"] <= 391
+
+
+def test_at_the_end_it_can_be_begun_again_with_nothing_answered(open_page, faults):
+    file, lesson = faults
+    page = open_page(file)
+    to_step(page, len(lesson.steps) - 1)
+    page.tab.click("#lesson .check")
+    assert page.tab.evaluate("document.activeElement.textContent") == "Begin again"
+    page.tab.click("#lesson .again")
+    assert page.tab.evaluate("routeviz.lesson().at") == 0
+    to_step(page, next(n for n, s in enumerate(lesson.steps) if s.candidates))
+    assert page.tab.locator("#lesson .check").count() == 1
+    assert page.faults == []
+
+
+def test_in_the_other_unit_the_text_says_in_which_it_is_written(open_page, air):
+    file, _ = air
+    page = open_page(file)
+    note = page.tab.locator("#lesson .asis")
+    assert not note.is_visible()
+    page.tab.click("#unit")
+    assert note.is_visible()
+    assert note.inner_text() == "This text has its numbers in inches and cfm, as the scene is written."
+    page.tab.click("#unit")
+    assert not note.is_visible()
+    assert page.faults == []
+
+
+def test_an_answer_that_the_step_says_itself_is_not_said_again(open_page, faults):
+    file, lesson = faults
+    page = open_page(file)
+    n = next(n for n, s in enumerate(lesson.steps) if s.plan == "mended")
+    to_step(page, n)
+    page.until("routeviz.answer().verdict === 'Works'")
+    assert page.tab.evaluate("routeviz.answer().text") in lesson.steps[n].say
+    assert not page.tab.locator("#sentence").is_visible()
+    assert page.tab.locator("#word").is_visible()
+    to_step(page, n)
+    page.tab.click("#lesson .back")
+    page.until("routeviz.lesson().plan === ''")
+    assert page.tab.locator("#sentence").is_visible()
+
+
+def test_a_share_is_flagged_with_what_it_is_a_share_of(open_page, air):
+    file, lesson = air
+    page = open_page(file)
+    to_step(page, next(n for n, s in enumerate(lesson.steps) if s.title == "How fast it runs"))
+    page.until("document.querySelectorAll('.pin.broken').length === 2")
+    # 6 in round over 8 in round: 36 / 64 = 0.56
+    assert "0.56 of the outlet's area" in " ".join(page.tab.locator(".pin span").all_inner_texts())
