@@ -36,7 +36,7 @@ def name_cuts(sketch: Sketch, view: View, plan: Plan, route: Route, side: float)
             tip = (x + way * down * rim, y - 0.7 * rim)
             places = [
                 (tip[0] + way * a, tip[1] - b)
-                for b in (5.0 + 4.5 * n, 10.0 + 4.5 * n, 16.0 + 4.5 * n)
+                for b in (5.0 + 4.5 * n, 10.0 + 4.5 * n, 16.0 + 4.5 * n, 22.0 + 4.5 * n)
                 for a in (7.0, 14.0)
             ]
             if way == away and not any(
@@ -61,6 +61,9 @@ def _size(hole: Hole, scene: Scene) -> str:
     if hole.shape == "rectangular":
         lies = f" ({hole.lies})" if hole.lies else ""
         return f"{first} x {second}{lies}" + (" for the mounting block" if "block" in hole.note else "")
+    if hole.shape == "ellipse":
+        long, short = (figure(side, scene) for side in sorted(hole.size_in, reverse=True))
+        return f"ellipse {long} up the slope x {short}"
     return f"{first} {hole.shape}" if first == second else f"{first} x {second} {hole.shape}"
 
 
