@@ -75,11 +75,11 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
     break_line(sketch, view, low)
     for x in (a, b):
         sketch.line(view.at(x, low), view.at(x, min(ceiling_at_in(scene, x), high)), ink.HEAVY)
-    wall = scene.wall(WallSide.HOOD).thickness_in
-    draw_old_holes(sketch, view, scene, option.route if option else None, (0.0, wall))
     if option is not None:
         draw_marks(sketch, view, option.takeoff.marks)
     _dimensions(sketch, view, plan, option)
+    wall = scene.wall(WallSide.HOOD).thickness_in
+    draw_old_holes(sketch, view, scene, option.route if option else None, (0.0, wall))
     name_things(sketch, view, scene, frame)  # their names have all of the thing to find room in
     number_members(sketch, view, frame, SolidKind.JOIST, plane)
     draw_flags(sketch, view, plan)
@@ -98,14 +98,12 @@ def _cut_house(sketch: Sketch, view: View, frame: Frame, plane: float, blocked: 
 
 def _duct(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame, plane: float) -> None:
     left, low, right, high = view.region
-    ceiling = ceiling_over_hood_in(scene)
-    below = View(view.axis, view.frame, (left, low, right, min(high, ceiling)))
+    line = ceiling_line(scene, left, right)
     draw_collar(sketch, view, scene, route, hidden=True)
-    draw_duct(sketch, below, route, hidden=True)
-    if high > ceiling:
-        draw_duct(
-            sketch, View(view.axis, view.frame, (left, ceiling, right, high)), route, before=frame.solids, at=plane
-        )
+    draw_duct(sketch, view, route, hidden=True, inside=((left, low), (right, low), *reversed(line)))
+    if high > min(level for _, level in line):
+        above = ((left, high), (right, high), *reversed([(x, min(level, high)) for x, level in line]))
+        draw_duct(sketch, view, route, before=frame.solids, at=plane, inside=above)
     if abs(route.termination.direction[view.axis]) < 0.5:  # a cap on the hood wall lies behind it
         draw_cap(sketch, view, route, scene, frame)
     else:

@@ -136,12 +136,12 @@ def _framers_x(sketch: Sketch, points: list[Point]) -> None:
 
 def draw_duct(
     sketch: Sketch, view: View, route: Route, *, hidden: bool = False, before: Iterable[Solid] = (), at: float = 0.0,
-    within: View | None = None,
+    within: View | None = None, inside: Outline | None = None,
 ) -> None:  # fmt: skip
     """Draw the duct's parts: steel with a teal edge, or dashed where something hides it.
 
     Of the solids `before` it, those that the view's plane `at` cuts and that stand nearer to the viewer hide it as well,
-    as far as they are drawn `within` a part of the view.
+    as far as they are drawn `within` a part of the view. What lies outside the outline `inside` is left out.
     """
     standing = tuple(before)
     for part in route.parts:
@@ -149,7 +149,7 @@ def draw_duct(
             continue
         cover = covers(part, within or view, standing, at)
         for outline in duct_outlines(part, view.axis):
-            for piece in clipped(outline, view.region):
+            for piece in clipped(outline, view.region) if inside is None else _common(outline, view, inside):
                 points = [view.at(*p) for p in piece]
                 if hidden:
                     sketch.path(points, ink.FINE, colour=ink.UP, closed=True, dash=ink.DUCT_DASH, name=part.id)
@@ -157,6 +157,17 @@ def draw_duct(
                     _partly_hidden(sketch, view, piece, cover, part.id)
                 else:
                     sketch.path(points, ink.HEAVY, colour=ink.UP, fill=ink.STEEL, closed=True, name=part.id)
+
+
+def _common(outline: Outline, view: View, inside: Outline) -> list[Outline]:
+    """Give what of a polygon lies in the view and in another one."""
+    from shapely.geometry import Polygon
+
+    return [
+        ring
+        for piece in clipped(outline, view.region)
+        for ring in outlines(Polygon(piece).intersection(Polygon(inside)))
+    ]
 
 
 def covers(part: Part, view: View, before: Iterable[Solid], at: float) -> list[Outline]:

@@ -10,11 +10,12 @@ from routeviz.drawings.flat import Outline, flat, polylines
 from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.lettering import width
 from routeviz.drawings.oldholes import draw_old_holes
+from routeviz.drawings.outer_cuts import name_cuts
 from routeviz.drawings.primitives import Anchor, Point
 from routeviz.drawings.roof import draw_roof, name_roof, roof_distances, roof_extent
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
-from routeviz.drawings.wall_outside import draw_wall, floor_of, name_cuts, wall_distances, wall_extent
+from routeviz.drawings.wall_outside import draw_wall, floor_of, wall_distances, wall_extent
 from routeviz.drawings.words import figure, length, unit_note
 from routeviz.model.plan import Plan
 from routeviz.model.route import Route

@@ -14,6 +14,7 @@ from routeviz.model.takeoff import Hole
 
 __all__ = ["draw_opening", "name_layers"]
 
+_INSIDE_IN = 0.3  # a leader ends at least so far inside its layer
 _BESIDE_IN = (2.0, 3.5, 1.0, 5.0)  # a leader meets a layer so far beside its hole
 
 
@@ -111,17 +112,23 @@ def _name_block(sketch: Sketch, view: View, route: Route, hole: Hole, beside: Po
     sketch.note(tip, "mounting block", places, ink.LEAST, halo=ink.WHITE)
 
 
-def _tip(solid: Solid, view: View, route: Route, hole: Hole, half: float, at: float) -> Point | None:
-    """Give the page place in the middle of a layer's thickness, beside its hole: above or right of it where there is any."""
-    along = _run(hole, route, view.axis)[0]
+def _tip(solid: Solid, view: View, route: Route, hole: Hole, row: float, at: float) -> Point | None:
+    """Give the page place in the middle of a layer's thickness, beside its hole: above or right of it where there is any.
+
+    It keeps clear of the hole by the `row` that its neighbours keep [in], else as near to the hole as its own size allows.
+    """
+    along, half = _run(hole, route, view.axis)
     centre = flat(hole.centre, view.axis)
-    for more in _BESIDE_IN:
-        for side in (1.0, -1.0):
-            across = centre[1 - along] + side * (half + more)
-            for piece in _pieces(solid, view, at):
+    pieces = _pieces(solid, view, at)
+    for more in (*(row + b for b in _BESIDE_IN), *(half + b for b in _BESIDE_IN)):
+        for across in (centre[1 - along] + more, centre[1 - along] - more):
+            for piece in pieces:
+                ends = [p[1 - along] for p in piece]
                 span = span_at(piece, 1 - along, across)
-                if span is not None and abs(sum(span) / 2 - centre[along]) < 24.0:
-                    middle = sum(span) / 2
+                if span is None or not min(ends) + _INSIDE_IN < across < max(ends) - _INSIDE_IN:
+                    continue
+                middle = sum(span) / 2
+                if abs(middle - centre[along]) < 24.0:
                     return view.at(middle, across) if along == 0 else view.at(across, middle)
     return None
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
-from itertools import pairwise
+from itertools import groupby, pairwise
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.lettering import box
@@ -85,7 +85,11 @@ class Taken:
                 any(crosses(b, lead) for b in self.boxes),
             )
 
-        return self.first_clear(sorted(wanted, key=poor))
+        for _, alike in groupby(sorted(wanted, key=poor), key=poor):  # a good leader before a text off every fine line
+            made = self.first_clear(list(alike))
+            if made is not None:
+                return made
+        return None
 
     def ring_clear(self, text: Text, tip: Point, avoid: Sequence[Rect] = ()) -> Text | None:
         """Put a text with a leader as near to its tip as there is room."""

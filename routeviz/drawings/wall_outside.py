@@ -1,22 +1,19 @@
-"""A wall from outdoors: where it ends and where it goes on, what is cut there, and sizes from what a tape can hook on."""
+"""A wall from outdoors: where it ends and where it goes on, and sizes from what a tape can hook on."""
 
 from __future__ import annotations
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flat import Outline, clipped, cut, ends_of, flat, outlines
+from routeviz.drawings.flat import Outline, clipped, cut, ends_of, outlines
 from routeviz.drawings.house import View
-from routeviz.drawings.lettering import box
-from routeviz.drawings.primitives import Anchor, Point, Text
+from routeviz.drawings.primitives import Anchor, Point
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.words import figure
 from routeviz.model.plan import Plan
-from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import OPENING_KINDS, ExitFace, FaceKind, Frame, Solid, SolidKind, WallEnd
 from routeviz.model.spoken import spoken
-from routeviz.model.takeoff import Hole
 
-__all__ = ["draw_wall", "floor_of", "name_cuts", "openings_on", "wall_distances", "wall_extent"]
+__all__ = ["draw_wall", "floor_of", "openings_on", "wall_distances", "wall_extent"]
 
 _ROOFING = (SolidKind.DECK, SolidKind.COVERING)
 _SKINS = (SolidKind.CLADDING, SolidKind.MASONRY)
@@ -147,12 +144,11 @@ def _course_in(face: ExitFace, frame: Frame) -> float:
 
 def _under_roof(face: ExitFace, floor: float, rings: list[Outline]) -> list[Outline]:
     """Take from the wall's rectangle what lies above the roof's underside."""
-    from shapely import box as rectangle
-    from shapely import unary_union
+    from shapely import box, unary_union
     from shapely.geometry import MultiPoint
 
     (u0, v0), (u1, v1) = wall_extent(face)
-    wall = rectangle(u0, min(v0, floor), u1, v1)
+    wall = box(u0, min(v0, floor), u1, v1)
     above = [MultiPoint([*ring, *((u, v + 400.0) for u, v in ring)]).convex_hull for ring in rings]
     left = wall.difference(unary_union(above)) if above else wall
     pieces = outlines(left)
@@ -287,62 +283,3 @@ def _upright(
 ) -> None:
     a, b = (view.at(0.0, level)[1] for level in levels)
     sketch.dim_up(a, b, x, words, from_x=from_x, right=right, halo=ink.CABINET)
-
-
-# what is cut ----------------------------------------------------------------------------------------------------------
-def name_cuts(sketch: Sketch, view: View, plan: Plan, route: Route, side: float) -> None:
-    """Draw the hole of each outer layer dashed and say its size: what the one who stands here cuts.
-
-    The words stand on the `side` of the cap that is free: -1 towards the low end, 1 towards the high one.
-    """
-    away = side * view.frame.flip
-    holes = next((o.takeoff.holes for o in plan.options if o.route is route), ())
-    outer = [h for h in holes if h.outside and _passes(plan, h, view.axis)]
-    for hole in outer:
-        _outline(sketch, view, hole)
-    for n, hole in enumerate(reversed(outer)):  # the outermost first, so that no leader crosses a text
-        x, y = view.at(*flat(hole.centre, view.axis))
-        rim = max(hole.size_in) / 2 * view.scale
-        down = 0.7 if hole.shape != "rectangular" else 1.0
-        words = f"cut {plan.frame.solid(hole.solid).material or hole.layer}: {_size(hole, plan.scene)}"
-        for way in (away, -away):
-            tip = (x + way * down * rim, y - 0.7 * rim)
-            places = [
-                (tip[0] + way * a, tip[1] - b)
-                for b in (5.0 + 4.5 * n, 10.0 + 4.5 * n, 16.0 + 4.5 * n)
-                for a in (7.0, 14.0)
-            ]
-            if way == away and not any(
-                sketch.taken.is_free(box(Text(p, words, ink.SMALL, anchor=_reads(way)))) for p in places
-            ):
-                continue
-            sketch.note(tip, words, places, ink.SMALL, halo=ink.CABINET)
-            break
-
-
-def _reads(way: float) -> Anchor:
-    return Anchor.LEFT if way > 0 else Anchor.RIGHT
-
-
-def _passes(plan: Plan, hole: Hole, axis: int) -> bool:
-    """Whether a hole lies in the layers that this view shows square on: the last group of the way out."""
-    groups = [h.group for h in plan.best.takeoff.holes] if plan.best is not None else []
-    del axis
-    return not groups or hole.group == max(groups)
-
-
-def _size(hole: Hole, scene: Scene) -> str:
-    first, second = (figure(side, scene) for side in hole.size_in)
-    if hole.shape == "rectangular":
-        lies = f" ({hole.lies})" if hole.lies else ""
-        return f"{first} x {second}{lies}" + (" for the mounting block" if "block" in hole.note else "")
-    return f"{first} {hole.shape}" if first == second else f"{first} x {second} {hole.shape}"
-
-
-def _outline(sketch: Sketch, view: View, hole: Hole) -> None:
-    u, v = flat(hole.centre, view.axis)
-    if hole.shape == "round":
-        sketch.disc(view.at(u, v), hole.size_in[0] / 2 * view.scale, ink.FINE, dash=ink.HIDDEN_DASH, name=hole.solid)
-    elif hole.shape == "rectangular":
-        a, b = (side / 2 for side in hole.size_in)
-        sketch.rect(view.at(u - a, v - b), view.at(u + a, v + b), ink.FINE, dash=ink.HIDDEN_DASH, name=hole.solid)

@@ -82,3 +82,13 @@ def test_the_zone_round_a_window_is_named_and_left_open_where_the_view_ends() ->
     zone = [p for p in page.items if isinstance(p, Path) and p.dash == (1.0, 1.0)]
     assert zone
     assert not any(p.closed for p in zone)
+
+
+def test_a_hole_through_a_slope_is_an_ellipse_that_is_longer_up_the_slope() -> None:
+    """6 1/2 in round for the duct's clearance, 5 in 12: 6 1/2 * 13/12 = 7 1/24 in, printed to the sixteenth: 7 1/16."""
+    page = next(p for p in sheets(plan(load(SCENES / "truss_in_front.toml"))) if p.title == "Roof from above")
+    cuts = [w for w in _words(page) if w.startswith("cut ")]
+    assert cuts == [
+        "cut asphalt shingles: ellipse 7 1/16 up the slope x 6 1/2",
+        "cut plywood deck: ellipse 7 1/16 up the slope x 6 1/2",
+    ]
