@@ -399,12 +399,12 @@ def told(text: str, *, metric: bool = False) -> str:
 
 _COUNTED = ("no elbow", "one elbow", "two elbows", "three elbows", "four elbows", "five elbows", "six elbows")
 _METRIC = {  # factor, unit and decimals; ft, lb exact, water at 4 degC after NIST SP 811 appendix B
-    "ft/min": (0.00508, "m/s", 1), "fpm": (0.00508, "m/s", 1), "in wg": (249.08891, "Pa", 0), "ft": (0.3048, "m", 1),
+    "ft/min": (0.00508, "m/s", 1), "in wg": (249.08891, "Pa", 0), "ft": (0.3048, "m", 1),
     "lb": (0.45359237, "kg", 0), "in3": (0.016387064, "l", 0), "thousandths of an inch": (0.0254, "mm", 2),
     "in per ft": (1000 / 12, "mm per m", 0), "btu/h": (1 / 3412.141633, "kW", 1),
 }  # fmt: skip
 _IMPERIAL = {
-    "ft/min": (1.0, "ft/min", 0), "fpm": (1.0, "ft/min", 0), "in wg": (1.0, "in wg", 2), "ft": (1.0, "ft", 0),
+    "ft/min": (1.0, "ft/min", 0), "in wg": (1.0, "in wg", 2), "ft": (1.0, "ft", 0),
     "lb": (1.0, "lb", 0), "btu/h": (1.0, "Btu/h", 0), "in3": (1 / 1728, "cu ft", 1),
 }  # fmt: skip
 
@@ -416,13 +416,17 @@ def quantity_text(value: float, unit: str, *, metric: bool = False) -> str:
     --------
     >>> quantity_text(16.375, "in"), quantity_text(0.352, "in wg"), quantity_text(1, "elbows")
     ('16 3/8 in', '0.35 in wg', '1 elbow')
-    >>> quantity_text(1000, "fpm", metric=True), quantity_text(0.75, "of the depth"), quantity_text(2.5, "")
+    >>> quantity_text(0.25, "in per ft"), quantity_text(0.25, "in per ft", metric=True)
+    ('1/4 in per ft', '21 mm per m')
+    >>> quantity_text(1000, "ft/min", metric=True), quantity_text(0.75, "of the depth"), quantity_text(2.5, "")
     ('5.1 m/s', '0.75 of the depth', '2.5')
     """
     if unit == "in":
         return length_text(value, metric=metric)
     if unit == "cfm":
         return flow_text(value, metric=metric)
+    if unit == "in per ft" and not metric:
+        return f"{inch_text(value)} per ft"
     table = _METRIC if metric else _IMPERIAL
     if unit in table:
         factor, name, places = table[unit]
@@ -460,7 +464,7 @@ def split_text(whole: float, part: float, unit: str, *, metric: bool = False) ->
     return every, held, rest
 
 
-_PHYSICAL = ("in", "cfm", "fpm", "ft/min", "in wg", "ft", "lb", "V", "Hz", "A")
+_PHYSICAL = ("in", "cfm", "ft/min", "in wg", "ft", "lb", "V", "Hz", "A")
 
 
 def spare_text(value: float, unit: str, *, metric: bool = False) -> str:

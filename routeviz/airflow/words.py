@@ -1,4 +1,4 @@
-"""Numbers of the air in a person's units: cfm, in wg and fpm, or l/s, Pa and m/s for metric homes."""
+"""Numbers of the air in a person's units: cfm, in wg and ft/min, or l/s, Pa and m/s for metric homes."""
 
 from __future__ import annotations
 
@@ -38,9 +38,9 @@ def speed_text(speed_fpm: float, *, metric: bool = False) -> str:
     Examples
     --------
     >>> speed_text(2000), speed_text(2000, metric=True)
-    ('2000 fpm', '10.2 m/s')
+    ('2000 ft/min', '10.2 m/s')
     """
-    return f"{speed_fpm * _M_S_PER_FPM:.1f} m/s" if metric else f"{speed_fpm:.0f} fpm"
+    return f"{speed_fpm * _M_S_PER_FPM:.1f} m/s" if metric else f"{speed_fpm:.0f} ft/min"
 
 
 def area_text(area_in2: float, *, metric: bool = False) -> str:

@@ -33,6 +33,18 @@ _COMMANDS = {
     "explain": "Say what a rule checks, why, and where it comes from.",
     "schema": "Print the JSON schema of a scene file or of a plan.",
 }
+_MORE = {  # below the line that the list of commands has
+    "check": (
+        "A route that exists or is proposed is given in the scene file, fitting by fitting from the hood to the end: "
+        "[as_built], and under it one [[as_built.fittings]] for each, with its part (straight, elbow, offset, reducer, "
+        "flex, cap or open end), and its length, its angle or the way it turns (up, down, left, right, back, front). "
+        "All fields: routeviz schema"
+    ),
+}
 _ELSEWHERE = {"app": "live"}  # this module has the name that the command would have
 for _name, _help in _COMMANDS.items():
-    app.command(f"routeviz.cli.{_ELSEWHERE.get(_name, _name)}:{_name}", name=_name, help=_help)
+    app.command(
+        f"routeviz.cli.{_ELSEWHERE.get(_name, _name)}:{_name}",
+        name=_name,
+        help="\n\n".join(filter(None, (_help, _MORE.get(_name)))),
+    )

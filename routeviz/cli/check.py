@@ -29,6 +29,7 @@ def check(scene: Path, /, *, as_json: AsJson = None) -> int:
         write_json(as_json, json.dumps(reports.plain(plan.all_findings), indent=1, ensure_ascii=False))
     else:
         print(reports.wrap(f"{plan.verdict}. {plan.answer}"))  # noqa: T201
-        print(reports.findings_text(plan.all_findings, metric=plan.scene.metric))  # noqa: T201
+        routed, metric = bool(plan.options), plan.scene.metric
+        print(reports.findings_text(plan.all_findings, metric=metric, routed=routed))  # noqa: T201
         print(reports.wrap(reports.CAUTION))  # noqa: T201
     return 0

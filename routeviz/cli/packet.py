@@ -21,7 +21,7 @@ __all__ = ["packet"]
 
 _ROOM = ("room", "The kitchen")
 _CEILING, _ALONG = ("ceiling", "Up into the ceiling"), ("along", "Along the duct")
-_PICTURE_PX = (1640, 1000)
+_PICTURE_PX = 1640  # wide; as high as the paper leaves room for, and its least lettering is 7 pt there
 
 
 def packet(
@@ -60,7 +60,7 @@ def packet(
         found = pipeline.plan(loaded)
         bar.say("looking for fixes")
         fixes = studies.fixes(found)
-        shown = _pictures(found, stopping.scratch(), bar) if pictures else ()
+        shown = _pictures(found, size, stopping.scratch(), bar) if pictures else ()
         folder = folder_for(scene, out)
         try:
             begun = stopping.scratch(folder)
@@ -90,24 +90,27 @@ def packet(
     return 0
 
 
-def _pictures(found: Plan, scratch: Path, bar: _Bar) -> tuple[tuple[str, Path], ...]:
+def _pictures(found: Plan, paper: str, scratch: Path, bar: _Bar) -> tuple[tuple[str, Path], ...]:
     """Render the pictures into a folder that goes away; without OpenGL there are none, and one line says so.
 
     They are drawn without soft shade, which differs from run to run: the packet keeps the same bytes.
     """
+    from routeviz.drawings import paper_named, picture_room
     from routeviz.errors import MissingPartError
     from routeviz.views import gl, still
     from routeviz.views import stage as stages
 
     try:
         stage = stages.build(found)
+        wide, high = picture_room(paper_named(paper))
+        size = (_PICTURE_PX, round(_PICTURE_PX * high / wide))
         gl.require()
         with stopping.held():  # its compiled parts break when they are interrupted as they load
             importlib.import_module("routeviz.views.rendering")
         made = []
         for viewpoint, title in (_ROOM, _second_view(found)):
             bar.say(f"picture: {title.lower()}")
-            file = still.render(stage, scratch / f"{viewpoint}.png", viewpoint, size=_PICTURE_PX, occlusion=False)
+            file = still.render(stage, scratch / f"{viewpoint}.png", viewpoint, size=size, occlusion=False)
             made.append((title, file))
     except MissingPartError as fault:
         print(f"No pictures in the packet: {fault}", file=sys.stderr)  # noqa: T201
@@ -117,6 +120,8 @@ def _pictures(found: Plan, scratch: Path, bar: _Bar) -> tuple[tuple[str, Path], 
 
 def _second_view(found: Plan) -> tuple[str, str]:
     """Choose what shows most of the route besides the room: the ceiling, the duct's turns, or the cap outside."""
+    if found.best is None and found.scene.hood.outlet.place == "rear":
+        return _ALONG
     if found.best is None or found.best.route.termination.direction[2] > 0.5:
         return _CEILING
     route = found.best.route

@@ -51,8 +51,7 @@ def plan(
     wall
         Carry the whole wall in the page: the hood can be moved along the tape.
     wall_step
-        Inches from place to place on that tape, and a third of those from height to height; 1 takes four times as
-        long as 2.
+        Inches from place to place on that tape, thrice that in height; 1 takes four times as long as 2.
     ways
         Most ways out to work through.
     apply

@@ -17,7 +17,7 @@ from routeviz.model.airflow import AirResult
 from routeviz.model.plan import Option
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Sheet as Name
-from routeviz.units import flow_text, gain_text
+from routeviz.units import flow_text
 
 __all__ = ["air_sheets"]
 
@@ -54,7 +54,7 @@ def _air(flow: Flow, air: AirResult, scene: Scene) -> None:
         columns = (Column("duct", 0.4), Column(f"flow, {_flow_unit(scene)}", 0.15, Face.NARROW_BOLD, right=True),
                    Column("gain", 0.15, Face.NARROW, right=True), Column("air speed", 0.2, Face.NARROW, right=True))  # fmt: skip
         rows: list[list[str | Cell]] = [
-            [a.label, _flow(a.flow_cfm, scene), gain_text(a.gain_cfm, "cfm", metric=scene.metric).split(" ")[0], speed(a.velocity_fpm, scene)] for a in air.advice
+            [a.label, _flow(a.flow_cfm, scene), _gain(a.flow_cfm, a.flow_cfm - a.gain_cfm, scene), speed(a.velocity_fpm, scene)] for a in air.advice
         ]  # fmt: skip
         flow.table(columns, rows, ink.SMALL)
 
@@ -65,6 +65,12 @@ def _flow_unit(scene: Scene) -> str:
 
 def _flow(flow_cfm: float, scene: Scene) -> str:
     return flow_text(flow_cfm, metric=scene.metric).split(" ")[0]
+
+
+def _gain(flow_cfm: float, now_cfm: float, scene: Scene) -> str:
+    """Write what a change gives: the difference of the flows as they are printed, so that the sheet adds up."""
+    change = int(_flow(flow_cfm, scene)) - int(_flow(now_cfm, scene))
+    return f"{'+' if change >= 0 else '–'}{abs(change)}"
 
 
 def _loss_table(flow: Flow, air: AirResult, scene: Scene) -> None:
@@ -132,19 +138,20 @@ def _chart(flow: Flow, air: AirResult, scene: Scene) -> None:
         words = (
             f"{flow_text(air.points[0].flow_cfm, metric=scene.metric)} at {pressure(air.points[0].static_inwg, scene)}"
         )
-        near = (
-            (-8.0, 6.0),
-            (-8.0, -6.0),
-            (6.0, 6.0),
-            (6.0, 12.0),
-            (-6.0, 10.0),
-            (6.0, -6.0),
-            (-6.0, -8.0),
-            (12.0, 18.0),
-        )
-        right = x - x0 < 0.5 * wide
-        sketch.note((x, y), words, [(x + a, y + b) for a, b in near if a > 0 or not right], ink.SMALL, halo=ink.WHITE)
+        spots = _inside((x, y), width(plain(words), ink.SMALL), (x0, y0, x0 + wide, y0 + high))
+        sketch.note((x, y), words, spots, ink.SMALL, halo=ink.WHITE)
     flow.y = y0 - 12.0
+
+
+def _inside(tip: Point, long: float, chart: tuple[float, float, float, float]) -> list[Point]:
+    """Give places round the meeting point from which a text of such a length [mm] stays within the chart."""
+    left, low, right, high = chart
+    steps = [(a, b) for b in (6.0, -6.0, 10.0, -10.0, 14.0, 18.0, -14.0, 24.0) for a in (-8.0, 6.0, -14.0, 12.0, -20.0)]
+    places = [(tip[0] + a, tip[1] + b) for a, b in steps]
+    return [
+        p for p in places
+        if low + 1.0 < p[1] < high - 3.0 and (p[0] + long < right - 1.0 if p[0] >= tip[0] else p[0] - long > left + 1.0)
+    ]  # fmt: skip
 
 
 def _key(sketch: Sketch, x: float, y: float, *, band: bool) -> None:
@@ -233,7 +240,7 @@ def _grid(
 
 
 def _step(most: float) -> float:
-    """Give a round step that divides a range into 4 to 8."""
+    """Give a round step, 1, 2 or 5 and its tens, that divides a range into about 5."""
     raw = most / 5
     power: float = 10.0 ** math.floor(math.log10(raw)) if raw > 0 else 1.0
-    return min((k * power for k in (1.0, 2.0, 2.5, 5.0, 10.0)), key=lambda s: abs(s - raw))
+    return min((k * power for k in (1.0, 2.0, 5.0, 10.0)), key=lambda s: abs(s - raw))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flat import flat
 from routeviz.drawings.house import View
@@ -46,7 +48,7 @@ def draw_cap(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Fram
     if axis == view.axis:
         _front(sketch, view, u, v, route, scene)
     elif axis == 2:
-        _roof_side(sketch, view, u, cap_foot_in(route, frame), route, scene)
+        _roof_side(sketch, view, (u, cap_foot_in(route, frame)), _slope(route, frame, view.axis), route, scene)
     else:
         _wall_side(sketch, view, (u, v), flat(way, view.axis), route, scene)
 
@@ -70,15 +72,27 @@ def _front(sketch: Sketch, view: View, u: float, v: float, route: Route, scene: 
     sketch.line(view.at(u, v - half - 1.5), view.at(u, v + half + 1.5), ink.HAIR, colour=ink.UP)
 
 
-def _roof_side(sketch: Sketch, view: View, u: float, v: float, route: Route, scene: Scene) -> None:
+def _slope(route: Route, frame: Frame, axis: int) -> float:
+    """Give how much the roof under the cap rises for each inch to the right in a view along an axis."""
+    face = next((f for f in frame.faces if f.id == route.termination.face), None)
+    return face.plane[2 if axis == 0 else 1] if face is not None and face.kind is FaceKind.ROOF else 0.0
+
+
+def _roof_side(sketch: Sketch, view: View, at: tuple[float, float], slope: float, route: Route, scene: Scene) -> None:
+    """Draw a roof's cap from the side: the flashing lies on the roof, the stub stands plumb."""
+    u, v = at
     r = max(route.parts[-1].section.width_in, route.parts[-1].section.height_in) / 2
     stub = scene.cap.roof_stub_in
+    flat_in = 1.0 / math.hypot(1.0, slope)  # of an inch along the roof
 
     def shape(points: tuple[tuple[float, float], ...]) -> None:
         sketch.path([view.at(u + a, v + b) for a, b in points], ink.MEDIUM, fill=ink.STEEL, closed=True, name="cap")
 
-    shape(((-r - 5, 0), (r + 5, 0), (r + 1.6, 1.2), (-r - 1.6, 1.2)))
-    shape(((-r - 0.5, 1.2), (r + 0.5, 1.2), (r + 0.5, stub), (-r - 0.5, stub)))
+    foot, neck = (r + 5.0) * flat_in, r + 1.6
+    foot = max(foot, neck + 0.5)
+    shape(((-foot, -slope * foot), (foot, slope * foot), (neck, slope * neck + 1.2), (-neck, -slope * neck + 1.2)))
+    low = slope * (r + 0.5)
+    shape(((-r - 0.5, 1.2 - low), (r + 0.5, 1.2 + low), (r + 0.5, stub), (-r - 0.5, stub)))
     top = stub + 0.4
     shape(((-r - 3.4, top), (r + 3.4, top), (r + 3.4, top + 1), (1, top + 3.8), (-1, top + 3.8), (-r - 3.4, top + 1)))
 

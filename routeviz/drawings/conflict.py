@@ -58,13 +58,16 @@ def _outside(plan: Plan, wish: Wish, paper: Paper, number: str) -> Sheet:
     view = draw_outside(sheet, plan, wish.route, face, number, column=COLUMN + 4.0)
     u, v = flat(wish.route.termination.point, face.axis)
     half = wish.route.section.width_in / 2
-    for shift, _ in shifts(wish, plan.scene):
+    moved = sorted(shifts(wish, plan.scene), key=lambda s: view.at(u + s[0], v)[0])
+    for n, (shift, _) in enumerate(moved):
         if view.region[0] <= u + shift <= view.region[2]:
             centre = view.at(u + shift, v)
             sheet.sketch.disc(centre, half * view.scale, ink.FINE, colour=ink.UP, dash=ink.DUCT_DASH)
-            places = [((centre[0], centre[1] + k), Anchor.MIDDLE) for k in (6.0, -8.0, 10.0, -12.0, 14.0)]
+            way = -1.0 if 2 * n < len(moved) else 1.0  # to the outer side, so that no leader crosses a text
+            tip = (centre[0] + 0.7 * way * half * view.scale, centre[1] - 0.7 * half * view.scale)
+            places = [(tip[0] + way * a, tip[1] - k) for k in (6.0, 10.0, 15.0) for a in (3.0, 8.0)]
             words = f"free at {figure(plan.scene.hood.centre_in + shift, plan.scene)}"
-            sheet.sketch.label(places, words, ink.LEAST, colour=ink.UP, halo=ink.CABINET)
+            sheet.sketch.note(tip, words, places, ink.LEAST, colour=ink.UP, halo=ink.CABINET)
     return sheet
 
 
@@ -148,12 +151,14 @@ def _draw(sketch: Sketch, view: View, plan: Plan, wish: Wish, at: float) -> None
     draw_duct(sketch, view, wish.route, hidden=True)
     _clearance(sketch, view, wish, scene)
     draw_cap(sketch, view, wish.route, scene, frame)
-    for kind in (SolidKind.STUD,) if view.axis == 2 else (SolidKind.JOIST, SolidKind.RAFTER):
-        number_members(sketch, view, frame, kind, at, view.axis)
     _overlaps(sketch, view, plan, wish)
     if view.axis != 0:
         _shift_rows(sketch, view, wish, scene)
     _lot_line_sizes(sketch, view, wish, scene)
+    for kind in (SolidKind.STUD,) if view.axis == 2 else (SolidKind.JOIST, SolidKind.RAFTER):
+        number_members(sketch, view, frame, kind, at, view.axis)  # after the centre line, so that it strikes none
+    for shift, _ in shifts(wish, scene) if view.axis != 0 else ():
+        _name_ghost(sketch, view, wish, shift, scene)
     _names(sketch, view, plan, wish, at)
 
 
@@ -165,8 +170,13 @@ def _closed(sketch: Sketch, view: View, plan: Plan, ids: set[str]) -> None:
         (u0, u1), (v0, v1) = (ends_of(zone.shape, k) for k in range(3) if k != view.axis)
         for piece in clipped(((u0, v0), (u1, v0), (u1, v1), (u0, v1)), view.region):
             sketch.hatch([view.at(*p) for p in piece], 2.4, colour=ink.BAR)
-            x, y = view.at(min(p[0] for p in piece) + 2.0, max(p[1] for p in piece) - 3.5)
-            sketch.label([((x, y), Anchor.LEFT)], f"{zone.label}: closed", ink.SMALL, halo=ink.WHITE)
+            (x0, y0), (x1, y1) = (view.at(pick(p[0] for p in piece), pick(p[1] for p in piece)) for pick in (min, max))
+            places = [
+                ((x0, y1 + 1.5), Anchor.LEFT),
+                ((x1, y1 + 1.5), Anchor.RIGHT),
+                (((x0 + x1) / 2, (y0 + y1) / 2), Anchor.MIDDLE),
+            ]
+            sketch.label(places, f"{zone.label}: closed", ink.SMALL, halo=ink.WHITE)
 
 
 def _ghost(sketch: Sketch, view: View, wish: Wish, shift: float) -> None:
@@ -177,6 +187,20 @@ def _ghost(sketch: Sketch, view: View, wish: Wish, shift: float) -> None:
         for outline in duct_outlines(part, view.axis):
             for piece in clipped(tuple((u + shift, v) for u, v in outline), view.region):
                 sketch.path([view.at(*p) for p in piece], ink.HAIR, colour=ink.UP, closed=True, dash=(0.8, 0.8))
+
+
+def _name_ghost(sketch: Sketch, view: View, wish: Wish, shift: float, scene: Scene) -> None:
+    """Say which shift a hair-thin duct stands for, at its outer edge."""
+    part = [p for p in wish.route.parts if p.length_in > 0][-1]
+    (u0, v0), (u1, v1) = flat(part.start, view.axis), flat(part.end, view.axis)
+    side = 1.0 if shift > 0 else -1.0
+    edge, level = u1 + shift + side * wish.route.section.width_in / 2, v0 + 0.25 * (v1 - v0)
+    if not view.region[0] <= edge <= view.region[2] or abs(u1 - u0) > 1.0:
+        return
+    tip = view.at(edge, level)
+    places = [(tip[0] + side * a, tip[1] + b) for b in (-3.0, -8.0, 4.0, 9.0, -13.0) for a in (6.0, 11.0, 18.0)]
+    words = f"free when {figure(abs(shift), scene)} {'right' if shift > 0 else 'left'}"
+    sketch.note(tip, words, places, ink.LEAST, colour=ink.UP, halo=ink.WHITE)
 
 
 def _clearance(sketch: Sketch, view: View, wish: Wish, scene: Scene) -> None:
@@ -208,7 +232,7 @@ def _overlaps(sketch: Sketch, view: View, plan: Plan, wish: Wish) -> None:
     top = view.at(0.0, view.region[3])[1]
     x0, x1 = view.at(centre - half, 0.0)[0], view.at(centre + half, 0.0)[0]
     words = f"{figure(2 * half, scene)} duct and clearance"
-    sketch.dim_across(x0, x1, top + 9.5, words, from_y=top)
+    sketch.dim_across(x0, x1, top + 3.5, words, from_y=top)
     drawn: list[tuple[float, float]] = []
     for bar in wish.bars:
         if bar.kind != "solid":
@@ -221,8 +245,8 @@ def _overlaps(sketch: Sketch, view: View, plan: Plan, wish: Wish) -> None:
             continue
         drawn.append((a, b))
         tip = view.at(0.0, min(ends_of(plan.frame.solid(bar.id).shape, 2 if view.axis != 2 else 1)[1], view.region[3]))
-        sketch.dim_across(view.at(a, 0.0)[0], view.at(b, 0.0)[0], top + 3.5, f"{figure(b - a, scene)} in the way",
-                          from_y=(tip[1], top + 3.5), halo=ink.WHITE)  # fmt: skip
+        sketch.dim_across(view.at(a, 0.0)[0], view.at(b, 0.0)[0], top + 9.5, f"{figure(b - a, scene)} in the way",
+                          from_y=(tip[1], top + 9.5), halo=ink.WHITE)  # fmt: skip
 
 
 def _shift_rows(sketch: Sketch, view: View, wish: Wish, scene: Scene) -> None:

@@ -6,7 +6,7 @@ from routeviz.drawings import palette as ink
 from routeviz.drawings.caps import cap_foot_in, draw_cap
 from routeviz.drawings.flags import barred, draw_flags, in_the_way
 from routeviz.drawings.flat import clipped, cut, ends_of, flat
-from routeviz.drawings.hood import draw_hood_front, draw_marks
+from routeviz.drawings.hood import draw_collar, draw_hood_front, draw_marks
 from routeviz.drawings.house import OWN, View, behind_board, ceiling_line, draw_cut, draw_duct, draw_seen
 from routeviz.drawings.oldholes import draw_old_holes
 from routeviz.drawings.primitives import Anchor, Face
@@ -71,7 +71,7 @@ def draw_elevation(sketch: Sketch, view: View, plan: Plan, option: Option | None
     draw_things(sketch, view, scene, frame)
     draw_hood_front(sketch, view, scene)
     if option is not None:
-        _duct(sketch, view, option.route, scene, frame)
+        _duct(sketch, view, option.route, scene, frame, plane)
     break_line(sketch, view, low)
     for x in (a, b):
         sketch.line(view.at(x, low), view.at(x, min(ceiling_at_in(scene, x), high)), ink.HEAVY)
@@ -96,13 +96,16 @@ def _cut_house(sketch: Sketch, view: View, frame: Frame, plane: float, blocked: 
                     barred(sketch, [view.at(*p) for p in piece])
 
 
-def _duct(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame) -> None:
+def _duct(sketch: Sketch, view: View, route: Route, scene: Scene, frame: Frame, plane: float) -> None:
     left, low, right, high = view.region
     ceiling = ceiling_over_hood_in(scene)
     below = View(view.axis, view.frame, (left, low, right, min(high, ceiling)))
+    draw_collar(sketch, view, scene, route, hidden=True)
     draw_duct(sketch, below, route, hidden=True)
     if high > ceiling:
-        draw_duct(sketch, View(view.axis, view.frame, (left, ceiling, right, high)), route)
+        draw_duct(
+            sketch, View(view.axis, view.frame, (left, ceiling, right, high)), route, before=frame.solids, at=plane
+        )
     if abs(route.termination.direction[view.axis]) < 0.5:  # a cap on the hood wall lies behind it
         draw_cap(sketch, view, route, scene, frame)
     else:
@@ -147,7 +150,7 @@ def number_members(sketch: Sketch, view: View, frame: Frame, kind: SolidKind, pl
         aside = [((x + side * (half + 0.9), y - down), anchor) for down in (2.0, 5.0)
                  for side, anchor in ((1, Anchor.LEFT), (-1, Anchor.RIGHT))]  # fmt: skip
         places = [((x, y + 0.9), Anchor.MIDDLE), *aside, ((x, foot - 2.6), Anchor.MIDDLE)]
-        sketch.label(places, str(solid.member.number), ink.SMALL, Face.NARROW_BOLD)
+        sketch.label(places, str(solid.member.number), ink.SMALL, Face.NARROW_BOLD, halo=ink.WHITE)
 
 
 def _dimensions(sketch: Sketch, view: View, plan: Plan, option: Option | None) -> None:

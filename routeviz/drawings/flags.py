@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flat import flat
+from routeviz.drawings.flat import ends_of, flat
 from routeviz.drawings.house import View, duct_boxes
 from routeviz.drawings.primitives import Anchor, Face, Point
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.taken import Rect, overlaps
-from routeviz.model.finding import Finding, State
+from routeviz.model.finding import Finding, State, Verdict
 from routeviz.model.plan import Plan
+from routeviz.model.solids import Vec3
 
-__all__ = ["barred", "draw_flags", "flag", "in_the_way", "numbered"]
+__all__ = ["barred", "draw_flags", "flag", "flag_key", "in_the_way", "numbered", "place_of", "verdict_mark"]
 
 _MOST_AT_ONE_PLACE = 3
 
@@ -20,6 +21,44 @@ def numbered(plan: Plan) -> list[tuple[int, Finding]]:
     """Give all findings with their numbers: broken, close, fine, not checked; the same numbers on every sheet."""
     shown = [f for f in plan.all_findings if f.state is not State.DOES_NOT_APPLY]
     return list(enumerate(shown, start=1))
+
+
+def place_of(plan: Plan, finding: Finding) -> Vec3 | None:
+    """Give where a finding's flag stands: its own place, or the middle of the first thing framed that it names."""
+    if finding.place is not None:
+        return finding.place
+    ids = {s.id: s for s in plan.frame.solids}
+    named = next((ids[i] for i in finding.where if i in ids), None)
+    if named is None:
+        return None
+    x, y, z = (sum(ends_of(named.shape, k)) / 2 for k in range(3))
+    return x, y, z
+
+
+def flag_key(plan: Plan) -> str:
+    """Say what the flags of a drawing are and where their numbers are told; "" where there is none."""
+    flown = [(n, f) for n, f in numbered(plan) if f.state in (State.BROKEN, State.CLOSE)]
+    if not flown:
+        return ""
+    kinds = {State.BROKEN: "barred flag: broken", State.CLOSE: "dashed flag: close"}
+    told = ", ".join(words for state, words in kinds.items() if any(f.state is state for _, f in flown))
+    loose = [str(n) for n, f in flown if place_of(plan, f) is None]
+    without = f"; {' and '.join(loose)} without a place" if loose else ""
+    return f"{told[:1].upper()}{told[1:]}, numbers as under Findings and sources{without}"
+
+
+def verdict_mark(sketch: Sketch, x: float, y: float, verdict: Verdict) -> float:
+    """Draw a verdict's sign with its lower left at (x, y), told by shape before colour; give how wide it is [mm].
+
+    As in the pictures: a tick in a disc where the plan works, a barred pennant where it does not.
+    """
+    if verdict in (Verdict.WORKS, Verdict.TIGHT):
+        sketch.disc((x + 2.2, y + 1.1), 2.2, 0.0, fill=ink.UP)
+        sketch.path(((x + 1.1, y + 1.1), (x + 1.9, y + 0.3), (x + 3.4, y + 2.1)), ink.HEAVY, colour=ink.WHITE)
+        return 5.8
+    sketch.line((x + 0.3, y - 1.4), (x + 0.3, y + 3.4), ink.MEDIUM)
+    barred(sketch, [(x + 0.3, y), (x + 6.6, y), (x + 5.4, y + 1.6), (x + 6.6, y + 3.2), (x + 0.3, y + 3.2)])
+    return 8.4
 
 
 def barred(sketch: Sketch, outline: list[Point]) -> None:
@@ -65,11 +104,12 @@ def draw_flags(sketch: Sketch, view: View, plan: Plan, plane: float | None = Non
     planted: dict[tuple[float, float], int] = {}
     taken = duct_boxes(view, plan.best.route) if plan.best is not None else []
     for number, finding in numbered(plan):
-        if finding.place is None or finding.state not in (State.BROKEN, State.CLOSE):
+        place = place_of(plan, finding)
+        if place is None or finding.state not in (State.BROKEN, State.CLOSE):
             continue
-        if plane is not None and abs(finding.place[view.axis] - plane) > 12.0:
+        if plane is not None and abs(place[view.axis] - plane) > 12.0:
             continue
-        u, v = flat(finding.place, view.axis)
+        u, v = flat(place, view.axis)
         if not (view.region[0] <= u <= view.region[2] and view.region[1] <= v <= view.region[3]):
             continue
         tip = view.at(u, v)

@@ -8,13 +8,25 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from functools import cache
+from itertools import pairwise
 from typing import Any
 
 from routeviz.model.route import Part, PartKind
 from routeviz.model.scene import SectionSize
 from routeviz.model.solids import Box, Cylinder, Prism, Shape, Vec3
 
-__all__ = ["Outline", "arc_points", "clipped", "clipped_line", "cut", "duct_outlines", "ends_of", "flat", "outlines"]
+__all__ = [
+    "Outline",
+    "arc_points",
+    "clipped",
+    "clipped_line",
+    "cut",
+    "duct_outlines",
+    "ends_of",
+    "flat",
+    "outlines",
+    "polylines",
+]
 
 Outline = tuple[tuple[float, float], ...]
 _STEPS = 12  # pieces of an elbow's arc, and of a quarter of a circle
@@ -128,6 +140,18 @@ def outlines(shape: Any) -> list[Outline]:
     return []
 
 
+def polylines(shape: Any) -> list[Outline]:
+    """Give the open lines of whatever shapely made, pieces that touch joined."""
+    from shapely import line_merge
+
+    if shape.is_empty:
+        return []
+    merged = line_merge(shape) if shape.geom_type == "MultiLineString" else shape
+    parts = merged.geoms if hasattr(merged, "geoms") else [merged]
+    lines = (p for p in parts if p.geom_type in ("LineString", "LinearRing") and p.length > 1e-6)
+    return [tuple((float(u), float(v)) for u, v in line.coords) for line in lines]
+
+
 def arc_points(part: Part, steps: int = _STEPS) -> list[Vec3]:
     """Give points along a part's centre line: both ends of a straight, a fine polyline of an elbow."""
     if part.kind is not PartKind.ELBOW or part.radius_in <= 0 or part.angle_deg <= 0:
@@ -163,6 +187,9 @@ def duct_outlines(part: Part, axis: int) -> list[Outline]:
             part.end, part.turn_to, part.section_out, part.wide, axis
         )
         return outlines(_hull(ends))
+    if part.kind is PartKind.ELBOW and len(points) > 2:
+        rims = _rims(part, points, axis)
+        return outlines(unary_union([_hull([*a, *b]) for a, b in pairwise(rims)]))
     if math.dist(seen[0], seen[-1]) > 1e-6:
         half = _half_side(part, axis)
         pieces.append(LineString(seen).buffer(half, cap_style="flat", join_style="round", quad_segs=_STEPS))
@@ -173,6 +200,31 @@ def duct_outlines(part: Part, axis: int) -> list[Outline]:
             pieces.append(disc)
     valid = [p for p in pieces if isinstance(p, Polygon) or p.geom_type.endswith("Polygon")]
     return outlines(unary_union(valid)) if valid else []
+
+
+def _rims(part: Part, points: Sequence[Vec3], axis: int) -> list[list[tuple[float, float]]]:
+    """Give an elbow's flattened sections along its arc, each square to the duct there: its ends lie as they are cut."""
+    turn = math.radians(part.angle_deg)
+    inward = [(b - a * math.cos(turn)) / math.sin(turn) for a, b in zip(part.direction, part.turn_to, strict=True)]
+    found = []
+    for k, at in enumerate(points):
+        t = turn * k / (len(points) - 1)
+        way = [math.cos(t) * a + math.sin(t) * n for a, n in zip(part.direction, inward, strict=True)]
+        level = [math.cos(t) * n - math.sin(t) * a for a, n in zip(part.direction, inward, strict=True)]
+        wide = part.wide
+        if wide is not None and abs(sum(a * b for a, b in zip(wide, inward, strict=True))) > 0.5:
+            wide = (level[0], level[1], level[2])  # the wide side turns with the elbow unless it is its axis
+        found.append(_section(at, (way[0], way[1], way[2]), part.section, wide, axis))
+    return found
+
+
+def span_at(outline: Outline, k: int, at: float) -> tuple[float, float] | None:
+    """Give where the line ``coordinate[k] = at`` lies inside an outline, along the other axis [in]; None when it misses."""
+    hits = []
+    for p, q in zip(outline, (*outline[1:], outline[0]), strict=True):
+        if (p[k] <= at) != (q[k] <= at):
+            hits.append(p[1 - k] + (at - p[k]) / (q[k] - p[k]) * (q[1 - k] - p[1 - k]))
+    return (min(hits), max(hits)) if len(hits) > 1 else None
 
 
 def _hull(points: Sequence[tuple[float, float]]) -> Any:

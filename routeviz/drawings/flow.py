@@ -13,10 +13,10 @@ from routeviz.drawings.sketch import Sketch
 
 __all__ = ["Cell", "Column", "Flow", "settled"]
 
-_LEAD = 3.7
+_LEAD, _TIGHT_LEAD = 3.7, 3.3
 _AIR = 1.9
-_TIGHT_AIR = 1.1  # when that keeps a table on its sheet
-_LONELY = 34.0  # a last sheet with less on it is not worth a sheet [mm]
+_TIGHT_AIR = 0.9  # when that keeps a table on its sheet
+_LONELY = 60.0  # a last sheet with less on it is not worth a sheet [mm]
 _SHORTER = (25.0, 45.0, 65.0)
 _KEEP = 17.0  # a table's titles and its first row
 
@@ -48,9 +48,9 @@ class Flow:
     paper: Paper
     name: str
     title: str
-    number: str = ""
+    number: str = ""  # of its first sheet; the ones after count on
     under: str = ""
-    tight: bool = False  # rows with less air
+    tight: bool = False  # lines and rows closer together
     short: float = 0.0  # left free at the foot of each sheet [mm]
     sheets: list[Sheet] = field(default_factory=list)
     y: float = 0.0
@@ -70,7 +70,8 @@ class Flow:
     def _begin(self) -> None:
         goes_on = " (goes on)" if self.sheets else ""
         made = new_sheet(self.paper, self.name, f"{self.title}{goes_on}")
-        heading(made, self.number, f"{self.title}{goes_on}", self.under)
+        number = str(int(self.number) + len(self.sheets)) if self.number else ""
+        heading(made, number, f"{self.title}{goes_on}", self.under)
         self.sheets.append(made)
         self.y = made.room[3] - 14.0
 
@@ -90,13 +91,17 @@ class Flow:
             self._begin()
 
     @property
+    def _lead(self) -> float:
+        return _TIGHT_LEAD if self.tight else _LEAD
+
+    @property
     def _low(self) -> float:
         return self.sheet.room[1] + 2.0 + self.short
 
     def head(self, title: str, keep: float = _KEEP) -> None:
         """Write a list's title with its line; `keep` is the room wanted below it on the same sheet [mm]."""
         self.need(keep + 9.4)
-        self.y -= 3.2
+        self.y -= 1.6 if self.tight else 3.2
         self.sheet.sketch.text((self.left, self.y), title, ink.HEADING, Face.SERIF)
         self.y -= 2.0
         self.sheet.sketch.line((self.left, self.y), (self.right, self.y), ink.MEDIUM)
@@ -105,7 +110,7 @@ class Flow:
     def paragraph(self, words: str, size: float = ink.BODY, *, colour: str = ink.INK, face: Face = Face.SANS) -> None:
         """Write a paragraph over the whole width."""
         for line in wrapped(words, size, face, self.right - self.left):
-            self.need(_LEAD)
+            self.need(self._lead)
             self.sheet.sketch.text((self.left, self.y), line, size, face, colour=colour)
             self.y -= size * 1.32
         self.y -= 1.4
@@ -129,7 +134,7 @@ class Flow:
         self._titles(columns, edges)
         air = self._air([max(len(x) for x in lines) for lines in wrapped_rows])
         for cells, lines in zip(made, wrapped_rows, strict=True):
-            height = max(len(x) for x in lines) * _LEAD + air
+            height = max(len(x) for x in lines) * self._lead + air
             before = len(self.sheets)
             self.need(height)
             if len(self.sheets) != before:
@@ -137,7 +142,10 @@ class Flow:
             self._row(columns, cells, lines, edges, size)
             self.y -= height
             self.sheet.sketch.line(
-                (self.left, self.y + _LEAD - 0.75), (self.right, self.y + _LEAD - 0.75), ink.HAIR, colour="#b9ad99"
+                (self.left, self.y + self._lead - 0.75),
+                (self.right, self.y + self._lead - 0.75),
+                ink.HAIR,
+                colour="#b9ad99",
             )
         self.y -= 1.0
 
@@ -146,7 +154,7 @@ class Flow:
         if self.tight:
             return _TIGHT_AIR
         room = self.y - self._low
-        high = sum(counts) * _LEAD
+        high = sum(counts) * self._lead
         if high + len(counts) * _AIR > room >= high + len(counts) * _TIGHT_AIR:
             return (room - high) / len(counts)
         return _AIR
@@ -190,7 +198,7 @@ class Flow:
             for n, line in enumerate(lines[k]):
                 if not line:
                     continue
-                at_y = self.y - n * _LEAD
+                at_y = self.y - n * self._lead
                 if column.right:
                     sketch.text((edges[k + 1] - 2.5, at_y), line, size, face, Anchor.RIGHT)
                 else:

@@ -5,14 +5,16 @@ from __future__ import annotations
 from routeviz.drawings import palette as ink
 from routeviz.drawings.ceiling_plan import draw_joist_plan
 from routeviz.drawings.elevation import draw_elevation, highest_in, least_high_in
+from routeviz.drawings.flags import flag_key, verdict_mark
 from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.isometric import draw_isometric
-from routeviz.drawings.lettering import wrapped
+from routeviz.drawings.lettering import width, wrapped
 from routeviz.drawings.primitives import Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, right_text, scale_name, section_title
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.tape import TAPE_FOOT, TAPE_HEIGHT, draw_tape
 from routeviz.drawings.words import figure, hole_size, length, unit_note
+from routeviz.model.finding import Verdict
 from routeviz.model.path import Blocker
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene, WallSide
@@ -34,7 +36,11 @@ def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
     column = right - _RIGHT_COLUMN
     scale, mm = front_view_scale(plan, option, paper)
     sheet.scale = scale_name(scale)
-    heading(sheet, "1", "Hood wall", f"looking at it from the room, {sheet.scale}")
+    under = f"looking at it from the room, {sheet.scale}"
+    heading(sheet, "1", "Hood wall", under)
+    if key := flag_key(plan):
+        at = (left + 9.0 + width(under, ink.SMALL) + 5.0, top - 7.0)
+        sheet.sketch.text(at, key, ink.SMALL, colour=ink.INK2)
     u0, u1 = _across(plan, option, (column - 10.0 - left) / mm)
     spare = column - 10.0 - left - (u1 - u0) * mm
     x_origin = left + 6.0 - u0 * mm + max(0.0, spare / 2 - 8.0)
@@ -96,7 +102,6 @@ def _plan_name(plan: Plan) -> str:
 def _plan_title(sheet: Sheet, plan: Plan, left: float, y_origin: float) -> None:
     sketch, words = sheet.sketch, _plan_name(plan).split()
     base = max(y_origin - 14.0, sheet.room[1] + 0.5 + 4.0 * len(words))
-    sketch.text((left - 4.0, base), "2", ink.NUMBER, Face.SERIF, colour=ink.UP)
     for n, word in enumerate(words):
         sketch.text((left - 4.0, base - 4.5 - 4.0 * n), word, ink.HEADING, Face.SERIF)
 
@@ -105,7 +110,11 @@ def _right_side(sheet: Sheet, plan: Plan, option: Option | None, column: float, 
     sketch = sheet.sketch
     y = sheet.room[3] - 3.0
     room = right - column
-    sketch.text((column, y), plan.verdict.value, ink.HEADING, Face.BOLD, colour=ink.UP)
+    works = plan.verdict in (Verdict.WORKS, Verdict.TIGHT)
+    indent = verdict_mark(sketch, column, y - 0.2, plan.verdict)
+    sketch.text(
+        (column + indent, y), plan.verdict.value, ink.HEADING, Face.BOLD, colour=ink.UP if works else ink.BAR_INK
+    )
     y -= 5.6
     way, _, rest = plan.answer.rpartition(": ")
     if not way or "elbow" not in rest:
@@ -122,8 +131,7 @@ def _right_side(sheet: Sheet, plan: Plan, option: Option | None, column: float, 
         y -= 3.6
     bottom = _lists(sheet, plan, option, column, right) if option is not None else _why(sheet, plan, column, right)
     y -= 2.0
-    sketch.text((column, y - 5.5), "3", ink.NUMBER, Face.SERIF, colour=ink.UP)
-    sketch.text((column + 8.0, y - 4.4), "Where it runs" if option else "The place", ink.HEADING, Face.SERIF)
+    sketch.text((column, y - 4.4), "Where it runs" if option else "The place", ink.HEADING, Face.SERIF)
     draw_isometric(sketch, plan, option, (column + 1.0, bottom + 2.0, right - 1.0, y - 8.0))
 
 

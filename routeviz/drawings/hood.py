@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flat import clipped
+from routeviz.drawings.flat import clipped, flat
 from routeviz.drawings.house import View
-from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.taken import Rect
 from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
+from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Mark
 
-__all__ = ["draw_hood_front", "draw_hood_side", "draw_hood_top", "draw_marks", "hood_front_boxes"]
+__all__ = ["draw_collar", "draw_hood_front", "draw_hood_side", "draw_hood_top", "draw_marks", "hood_front_boxes"]
 
 
 def draw_hood_front(sketch: Sketch, view: View, scene: Scene) -> None:
@@ -30,6 +30,29 @@ def draw_hood_front(sketch: Sketch, view: View, scene: Scene) -> None:
     sketch.line(view.at(x - half, rim), view.at(x + half, rim), ink.FINE)
     if hood.cover is not None:
         _cover(sketch, view, scene, neck, top)
+
+
+def draw_collar(sketch: Sketch, view: View, scene: Scene, route: Route, *, hidden: bool = False) -> None:
+    """Draw the hood's collar, over which the duct slips, between a top outlet and where the duct begins."""
+    bottom = scene.hood_bottom_in
+    if bottom is None or scene.hood.outlet.place != "top":
+        return
+    first, top = route.parts[0], bottom + scene.hood.body_in
+    u, v = flat(first.start, view.axis)
+    if v - top < 1 / 16:
+        return
+    wide = (
+        first.section.width_in
+        if first.wide is None or abs(first.wide[1 - view.axis]) > 0.5
+        else first.section.height_in
+    )
+    half = wide / 2
+    for piece in clipped(((u - half, top), (u + half, top), (u + half, v), (u - half, v)), view.region):
+        points = [view.at(*p) for p in piece]
+        if hidden:
+            sketch.path(points, ink.FINE, closed=True, dash=ink.DUCT_DASH, name="collar")
+        else:
+            sketch.path(points, ink.MEDIUM, fill=ink.STEEL_DARK, closed=True, name="collar")
 
 
 def _neck_in(scene: Scene) -> float:
@@ -85,7 +108,7 @@ def draw_hood_top(sketch: Sketch, view: View, scene: Scene) -> None:
     sketch.rect(a, b, ink.HAIR, colour=ink.INK2, dash=(1.4, 0.8))
 
 
-def draw_marks(sketch: Sketch, view: View, marks: Iterable[Mark], *, names: bool = False) -> None:
+def draw_marks(sketch: Sketch, view: View, marks: Iterable[Mark]) -> None:
     """Draw screw marks: a filled disc holds in wood, an open square is an anchor."""
     for mark in marks:
         x, y = view.at(mark.left_in, mark.height_in)
@@ -96,7 +119,3 @@ def draw_marks(sketch: Sketch, view: View, marks: Iterable[Mark], *, names: bool
             sketch.disc((x, y), 1.05, ink.FINE, fill=ink.INK)
         else:
             sketch.rect((x - 1.0, y - 1.0), (x + 1.0, y + 1.0), ink.MEDIUM, fill=ink.WHITE)
-        if names:
-            places = [((x + 1.5, y + 1.5), Anchor.LEFT), ((x - 1.5, y + 1.5), Anchor.RIGHT), ((x + 1.5, y - 3.2), Anchor.LEFT),
-                      ((x - 1.5, y - 3.2), Anchor.RIGHT)]  # fmt: skip
-            sketch.label(places, mark.label, ink.SMALL, Face.NARROW_BOLD, halo=ink.WALL)

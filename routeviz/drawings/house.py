@@ -6,17 +6,17 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from routeviz.drawings import palette as ink
-from routeviz.drawings.flat import Outline, clipped, cut, duct_outlines, ends_of
+from routeviz.drawings.flat import Outline, clipped, cut, duct_outlines, ends_of, outlines, polylines
 from routeviz.drawings.primitives import Point
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.taken import Rect
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.roofline import follows_rafters
-from routeviz.model.route import PartKind, Route
+from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import JOIST_KINDS, RAFTER_KINDS, STUD_KINDS, Box, Prism, Solid, SolidKind
 
-__all__ = ["View", "behind_board", "ceiling_line", "draw_cut", "draw_duct", "duct_boxes", "fits_scale"]
+__all__ = ["View", "behind_board", "ceiling_line", "covers", "draw_cut", "draw_duct", "duct_boxes", "fits_scale"]
 
 _TIMBER = (*STUD_KINDS, *JOIST_KINDS, *RAFTER_KINDS, SolidKind.FURRING)
 _SHEET_FILL = {
@@ -131,21 +131,63 @@ def _end_on(solid: Solid, axis: int) -> bool:
 
 def _framers_x(sketch: Sketch, points: list[Point]) -> None:
     for a, b in ((points[0], points[2]), (points[1], points[3])):
-        sketch.line(a, b, ink.HAIR, colour=ink.TIMBER_EDGE)
+        sketch.ground_line(a, b, colour=ink.TIMBER_EDGE)
 
 
-def draw_duct(sketch: Sketch, view: View, route: Route, *, hidden: bool = False) -> None:
-    """Draw the duct's parts: steel with a teal edge, or dashed where something hides it."""
+def draw_duct(
+    sketch: Sketch, view: View, route: Route, *, hidden: bool = False, before: Iterable[Solid] = (), at: float = 0.0,
+    within: View | None = None,
+) -> None:  # fmt: skip
+    """Draw the duct's parts: steel with a teal edge, or dashed where something hides it.
+
+    Of the solids `before` it, those that the view's plane `at` cuts and that stand nearer to the viewer hide it as well,
+    as far as they are drawn `within` a part of the view.
+    """
+    standing = tuple(before)
     for part in route.parts:
         if part.length_in <= 0:
             continue
+        cover = covers(part, within or view, standing, at)
         for outline in duct_outlines(part, view.axis):
             for piece in clipped(outline, view.region):
                 points = [view.at(*p) for p in piece]
                 if hidden:
                     sketch.path(points, ink.FINE, colour=ink.UP, closed=True, dash=ink.DUCT_DASH, name=part.id)
+                elif cover:
+                    _partly_hidden(sketch, view, piece, cover, part.id)
                 else:
                     sketch.path(points, ink.HEAVY, colour=ink.UP, fill=ink.STEEL, closed=True, name=part.id)
+
+
+def covers(part: Part, view: View, before: Iterable[Solid], at: float) -> list[Outline]:
+    """Give what the plane cuts of members that stand between the viewer and a part [in].
+
+    One looks from the room at the hood wall, from the right along it, and down from above.
+    """
+    k = view.axis
+    towards = -1.0 if k == 1 else 1.0  # where along the axis the viewer is
+    middle = towards * (part.start[k] + part.end[k]) / 2
+    found: list[Outline] = []
+    for solid in before:
+        if solid.member is not None and min(towards * e for e in ends_of(solid.shape, k)) >= middle:
+            found += [piece for ring in cut(solid.shape, k, at) for piece in clipped(ring, view.region)]
+    return found
+
+
+def _partly_hidden(sketch: Sketch, view: View, outline: Outline, cover: list[Outline], name: str) -> None:
+    """Draw what is seen of a part filled, and its edges dashed behind what covers it."""
+    from shapely import unary_union
+    from shapely.geometry import LinearRing, Polygon
+
+    shade = unary_union([Polygon(ring) for ring in cover])
+    for ring in outlines(Polygon(outline).difference(shade)):
+        sketch.path([view.at(*p) for p in ring], 0.0, fill=ink.STEEL, closed=True, name=name)
+    edge = LinearRing(outline)
+    seen, behind = edge.difference(shade), edge.intersection(shade)
+    for line in polylines(seen):
+        sketch.path([view.at(*p) for p in line], ink.HEAVY, colour=ink.UP, name=name)
+    for line in polylines(behind):
+        sketch.path([view.at(*p) for p in line], ink.MEDIUM, colour=ink.UP, dash=ink.DUCT_DASH, name=name)
 
 
 def duct_boxes(view: View, route: Route) -> list[Rect]:

@@ -19,6 +19,8 @@ __all__ = ["behind_wall", "duct"]
 
 _LIMB = math.sqrt(1.5)  # a ball of radius r shows as a circle of radius r times this
 _CHUNK_IN = 5.0
+_ARC = 9  # pieces of an elbow
+_EDGE_MM = 0.2  # half a line's width and a little [mm]
 
 
 def duct(picture: Picture, route: Route, plan: Plan) -> list[Piece]:
@@ -28,17 +30,27 @@ def duct(picture: Picture, route: Route, plan: Plan) -> list[Piece]:
     for at, part in enumerate(visible):
         points = _fine(part)
         for n, (a, b) in enumerate(pairwise(points)):
-            if max(a[1], b[1]) > 0.5:
+            if min(a[1], b[1]) > -1e-6 and max(a[1], b[1]) > 0.5:
                 continue
-            last = at == len(visible) - 1 and n == len(points) - 2
+            enters = max(a[1], b[1]) > 0.5
+            if enters:
+                a, b = _before_wall(a, b)
+            last = enters or (at == len(visible) - 1 and n == len(points) - 2)
             found.append(_tube(picture, part, a, b, last))
     if route.termination.direction[2] > 0.5 and route.capped:
         found += _roof_cap(picture, route, plan)
     return found
 
 
+def _before_wall(a: Vec3, b: Vec3) -> tuple[Vec3, Vec3]:
+    """Cut a stretch off where it goes into the hood wall."""
+    share = a[1] / (a[1] - b[1])
+    face: Vec3 = (a[0] + share * (b[0] - a[0]), 0.0, a[2] + share * (b[2] - a[2]))
+    return (a, face) if a[1] < b[1] else (face, b)
+
+
 def _fine(part: Part) -> list[Vec3]:
-    points = arc_points(part, 9)
+    points = arc_points(part, _ARC)
     if len(points) > 2:
         return points
     count = max(1, math.ceil(part.length_in / _CHUNK_IN))
@@ -62,17 +74,24 @@ def _tube(picture: Picture, part: Part, a: Vec3, b: Vec3, last: bool) -> Piece:
         limb = (thin if not part.section.is_round else r) * _LIMB * picture.scale
         step = math.hypot(u1 - u0, v1 - v0)
         rims = [_rim(picture, p, way, r, part) for p in (a, b)]
+        inner = [
+            _rim(picture, p, way, r - _EDGE_MM / picture.scale, part) for p in (a, b)
+        ]  # not over a neighbour's edges
         if step > 1e-6:
             nx, ny = -(v1 - v0) / step * limb, (u1 - u0) / step * limb
             if not part.section.is_round:
                 spread = max(abs((p[0] - u0) * nx + (p[1] - v0) * ny) / limb for p in rims[0])
                 nx, ny = nx / limb * spread, ny / limb * spread
             quad = ((u0 + nx, v0 + ny), (u1 + nx, v1 + ny), (u1 - nx, v1 - ny), (u0 - nx, v0 - ny))
-            for rim in rims:
+            for rim in inner:
                 picture.sketch.path(rim, 0.0, fill=ink.STEEL, closed=True)
             picture.sketch.path(quad, 0.0, fill=ink.STEEL, closed=True, name=part.id)
+            more = (
+                limb * math.tan(math.radians(part.angle_deg) / (2 * _ARC)) / step
+            )  # so that an elbow's outer edges meet
             for p, q in ((quad[0], quad[1]), (quad[3], quad[2])):
-                picture.sketch.line(p, q, ink.FINE, colour=ink.UP)
+                dx, dy = more * (q[0] - p[0]), more * (q[1] - p[1])
+                picture.sketch.line((p[0] - dx, p[1] - dy), (q[0] + dx, q[1] + dy), ink.FINE, colour=ink.UP)
         if last:
             picture.sketch.path(rims[1], ink.FINE, colour=ink.UP, fill=ink.STEEL_LIGHT, closed=True)
 
@@ -133,16 +152,33 @@ def _arc(a: int, b: int, ring: Sequence[Point]) -> list[int]:
     return min((one, other), key=lambda way: sum(ring[k][1] for k in way) / len(way))
 
 
+def _limbs(picture: Picture, part: Part, a: Vec3, b: Vec3, way: Sequence[float], r: float) -> list[tuple[Point, Point]]:
+    """Give the two outer edges of a run as they show; none where one looks along it."""
+    (u0, v0), (u1, v1) = picture.at(a), picture.at(b)
+    step = math.hypot(u1 - u0, v1 - v0)
+    if step < 1e-6:
+        return []
+    nx, ny = -(v1 - v0) / step, (u1 - u0) / step
+    spread = max(abs((p[0] - u0) * nx + (p[1] - v0) * ny) for p in _rim(picture, a, way, r, part))
+    return [
+        ((u0 + s * nx * spread, v0 + s * ny * spread), (u1 + s * nx * spread, v1 + s * ny * spread)) for s in (1, -1)
+    ]
+
+
 def behind_wall(picture: Picture, route: Route, deepest: float) -> None:
     """Show dashed what runs inside or behind the hood wall."""
     for part in route.parts:
-        points = [p for p in _fine(part) if -1.0 < p[1] <= deepest + _CHUNK_IN] if part.length_in > 0 else []
+        points = [p for p in _fine(part) if 0.0 <= p[1] <= deepest + _CHUNK_IN] if part.length_in > 0 else []
+        if part.length_in > 0 and part.start[1] < 0.0 < part.end[1]:
+            points.insert(0, _before_wall(part.start, part.end)[1])
         if len(points) < 2:
             continue
         r = max(part.section.width_in, part.section.height_in) / 2
         way = [b - a for a, b in zip(points[0], points[-1], strict=True)]
         if math.hypot(*way) < 1e-6:
             continue
+        for a, b in _limbs(picture, part, points[0], points[-1], way, r):
+            picture.sketch.line(a, b, ink.HAIR, colour=ink.UP, dash=ink.HIDDEN_DASH)
         for end in (points[0], points[-1]):
             picture.sketch.path(
                 _rim(picture, end, way, r, part), ink.HAIR, colour=ink.UP, closed=True, dash=ink.HIDDEN_DASH

@@ -12,16 +12,18 @@ from routeviz.drawings import pdf
 from routeviz.drawings.flow import Flow, tick_box
 from routeviz.drawings.lettering import wrapped
 from routeviz.drawings.primitives import Face, Image, Page
-from routeviz.drawings.sheet import Paper, Sheet, finish, heading, new_sheet, paper_named
+from routeviz.drawings.sheet import UNMEASURED, Paper, Sheet, finish, heading, new_sheet, paper_named
 from routeviz.model.lesson import Told, ToldStep
 from routeviz.model.plan import Plan
 
 __all__ = ["lesson_pdf", "lesson_sheets"]
 
-_WORDS = 92.0  # the column beside the picture [mm]
 _GAP = 6.0
 _LINE = 1.42
-_SHAPE = 1.5  # width over height of a picture
+_SHAPE = 2.1  # width over height of a picture
+_SAY, _ASK, _ANSWER = 4.9, 4.4, 4.2  # heights of the lettering [mm]: 14, 12 1/2 and 12 points
+_BOX = 5.5  # from a tick box to its answer [mm]
+_SAID = 0.36  # of the width is the text's, where a question stands beside it
 
 
 def lesson_sheets(told: Told, plan: Plan, pictures: Sequence[Path], *, paper: str = "") -> tuple[Page, ...]:
@@ -44,29 +46,45 @@ def lesson_sheets(told: Told, plan: Plan, pictures: Sequence[Path], *, paper: st
         for n, step in enumerate(told.steps, 1)
     ]
     made += _answers(told, size)
-    return tuple(finish(sheet, plan, n, len(made), "") for n, sheet in enumerate(made, 1))
+    return tuple(finish(s, plan, n, len(made), "", caution=UNMEASURED) for n, s in enumerate(made, 1))
 
 
 def _step(step: ToldStep, n: int, count: int, lesson: str, paper: Paper, picture: Path | None) -> Sheet:
+    """Draw a step: its picture as large as the words below it leave room for."""
     sheet = new_sheet(paper, "lesson", lesson)
     heading(sheet, str(n), step.title, f"{lesson}, step {n} of {count}")
     left, bottom, right, top = sheet.room
-    column = right - _WORDS
-    if picture is None:
-        column = left
-    else:
-        wide = column - _GAP - left
-        tall = min(wide / _SHAPE, top - 16.0 - bottom)
-        sheet.sketch.items.append(Image(str(picture), (left, top - 14.0 - tall), wide, tall))
-    y = _paragraph(sheet, step.say, column, right, top - 16.0, 3.7)
-    if not step.asks:
-        return sheet
-    y = _paragraph(sheet, step.ask, column, right, y - 3.0, 3.7, Face.BOLD)
-    rows = [f"{c.letter}  {c.title}{f', {c.measured}' if c.measured else ''}" for c in step.candidates]
-    for row in rows or [c.say for c in step.choices]:
-        tick_box(sheet.sketch, column, y - 2.2)
-        y = _paragraph(sheet, row, column + 5.0, right, y, 3.3) - 1.6
+    top -= 13.0
+    if picture is not None:
+        high = _words(new_sheet(paper, "", ""), step, top)  # laid out once to see how high it is
+        tall = min((right - left) / _SHAPE, top - bottom - high - _GAP)
+        wide = tall * _SHAPE
+        middle = (left + right) / 2
+        sheet.sketch.items.append(Image(str(picture), (middle - wide / 2, top - tall), wide, tall))
+        top -= tall + _GAP
+    _words(sheet, step, top)
     return sheet
+
+
+def _words(sheet: Sheet, step: ToldStep, top: float) -> float:
+    """Write a step's words from `top` down, its question beside them; give how high they are [mm]."""
+    left, _, right, _ = sheet.room
+    if not step.asks:
+        return top - _paragraph(sheet, step.say, left, right, top, _SAY)
+    column = left + _SAID * (right - left)
+    said = _paragraph(sheet, step.say, left, column - _GAP, top, _ASK)
+    y = _paragraph(sheet, step.ask, column, right, top, _ASK, Face.BOLD) - 1.0
+    rows = [f"{c.letter}  {c.title}{f', {c.measured}' if c.measured else ''}" for c in step.candidates]
+    columns = [rows[: (len(rows) + 1) // 2], rows[(len(rows) + 1) // 2 :]] if rows else [[c.say for c in step.choices]]
+    wide = (right - column) / len(columns)
+    low = said
+    for k, each in enumerate(columns):
+        at, x = y, column + k * wide
+        for row in each:
+            tick_box(sheet.sketch, x, at - _ANSWER * 0.7)
+            at = _paragraph(sheet, row, x + _BOX, x + wide - 2.0, at, _ANSWER) - 1.6
+        low = min(low, at)
+    return top - low
 
 
 def _paragraph(
@@ -86,15 +104,16 @@ def _answers(told: Told, paper: Paper) -> list[Sheet]:
         if not step.asks:
             continue
         flow.head(f"{n}  {step.title}")
-        flow.paragraph(step.ask, ink.SMALL, colour=ink.INK2)
+        flow.gap(1.6)
+        flow.paragraph(step.ask, _ANSWER, colour=ink.INK2)
         for candidate in step.candidates:
             if candidate.broken:
-                flow.paragraph(f"{candidate.letter}  {candidate.title}: {candidate.needs} {candidate.source}")
+                flow.paragraph(f"{candidate.letter}  {candidate.title}. {candidate.needs} {candidate.source}", _ANSWER)
         for choice in step.choices:
             if choice.right:
-                flow.paragraph(f"{choice.say}. {choice.because}".replace("?.", "?"))
+                flow.paragraph(f"{choice.say}. {choice.because}".replace("?.", "?"), _ANSWER)
         if step.reveal:
-            flow.paragraph(step.reveal)
+            flow.paragraph(step.reveal, _ANSWER)
     return flow.sheets
 
 

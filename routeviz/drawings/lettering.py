@@ -7,10 +7,10 @@ Their metrics come with reportlab, so a text is as wide here as on paper.
 from __future__ import annotations
 
 import functools
-import re
 import unicodedata
 
 from routeviz.drawings.primitives import Anchor, Face, Point, Text
+from routeviz.folding import pieces, unbound
 
 __all__ = ["FONT", "NARROWING", "box", "fitted", "plain", "width", "wrapped"]
 
@@ -34,7 +34,6 @@ _PLAIN = {
     "\u2009": " ",
     "\u00a0": " ",
 }
-_KEEP = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|ft|mm|m|cfm)\b)")  # a figure is never parted from its fraction or unit
 _UP, _DOWN = 0.74, 0.22  # of the size, above and below the base line
 
 
@@ -76,7 +75,7 @@ def wrapped(text: str, size: float, face: Face, room: float) -> list[str]:
     """Break a text into lines no wider than `room` [mm]; a word that is too long alone is broken inside."""
     lines: list[str] = []
     line = ""
-    for word in _KEEP.sub("\u00a0", plain(text)).split(" "):
+    for word in pieces(plain(text), lambda one: width(one, size, face) <= room):
         trial = f"{line} {word}" if line else word
         if width(trial, size, face) <= room:
             line = trial
@@ -89,7 +88,7 @@ def wrapped(text: str, size: float, face: Face, room: float) -> list[str]:
             word = word[n:]
         line = word
     kept = [*lines, line] if line or not lines else lines
-    return [k.replace("\u00a0", " ") for k in kept]
+    return [unbound(k) for k in kept]
 
 
 def fitted(text: str, size: float, face: Face, room: float, least: float) -> tuple[str, float]:

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import math
 import re
+from collections.abc import Callable
+from itertools import pairwise
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flow import Cell, Column, Flow, settled, tick_box
 from routeviz.drawings.hole_sketches import SKETCH, draw_hole_sketch
 from routeviz.drawings.lettering import fitted, width
-from routeviz.drawings.primitives import Anchor, Face
+from routeviz.drawings.primitives import Anchor, Face, Text
 from routeviz.drawings.sheet import Paper, Sheet
 from routeviz.drawings.words import figure, hole_size, length, unit_note
 from routeviz.model.overhead import ceiling_at_in
@@ -19,13 +21,19 @@ from routeviz.model.takeoff import Cut, Hole
 from routeviz.model.takeoff import Sheet as Name
 from routeviz.units import length_text
 
-__all__ = ["holes_sheets", "measure_sheets", "order_sheets", "parts_sheets"]
+__all__ = ["TEMPLATE", "has_cut_list", "holes_sheets", "is_mended", "measure_sheets", "order_sheets", "parts_sheets"]
 
 _CUTS_TOGETHER = 110.0  # so long a cut list stays on one sheet with its bars [mm]
+TEMPLATE = "template"  # the full-size pages, among the sheets that steps name
+_TO_CUT = "To cut"
+_BY_TEMPLATE = ("marks", "screws")  # steps that it helps
+_CEILING_DEEP_IN = 1.5  # a hole so near the ceiling's face is in its board
+_PIECES = 64  # of a line along a ceiling
+_SLOPES_IN = 1 / 16  # less than this a tape along the ceiling does not tell from a level one
 _CHOICES = ("duct", "cap", "tolerances", "rules")
 CAUTION = (
     "Plan only: the local code, the makers' instructions and licensed trades decide. Power off and gas closed before "
-    "anything is cut; wires, pipes and gas may run where the scene shows nothing. Ladders tied, two people for the hood. "
+    "anything is cut; wires, pipes and gas may run where the scene shows nothing. Ladders tied; as many hands for the hood as its step says. "
     "Houses from before 1980 may hold asbestos and lead paint. Open-flue appliances and a strong hood together can draw "
     "carbon monoxide into the house: test before use."
 )
@@ -47,15 +55,25 @@ def _parts(flow: Flow, scene: Scene, option: Option) -> None:
         for b in taken.buy
     ]
     flow.table(columns, rows)
-    if taken.cuts and not any(s.id == "compare" for s in taken.steps):  # nothing is cut for a run to be mended
+    if taken.cuts and not is_mended(option):  # nothing is cut for a run to be mended
         bars = sum(math.ceil(p.count / 2) for p in taken.stock)
-        flow.head("To cut", keep=min(_CUTS_TOGETHER, 16.0 + 5.6 * len(taken.cuts) + 6.0 * bars))
+        flow.head(_TO_CUT, keep=min(_CUTS_TOGETHER, 16.0 + 5.6 * len(taken.cuts) + 6.0 * bars))
         flow.paragraph(_cut_words(option, scene), ink.SMALL, colour=ink.INK2)
         cutting = (Column("", 0.03), Column("piece", 0.07, Face.BOLD), Column("duct", 0.14), Column("shows", 0.11, Face.NARROW, right=True),
                    Column("cut to", 0.11, Face.NARROW_BOLD, right=True), Column("from section", 0.12, Face.NARROW, right=True),
                    Column("how", 0.42))  # fmt: skip
         flow.table(cutting, [_cut_row(c, scene) for c in taken.cuts])
         _stock_bars(flow, option, scene)
+
+
+def is_mended(option: Option) -> bool:
+    """Whether the run stands and is mended, so that its list tells what is there."""
+    return any(s.id == "compare" for s in option.takeoff.steps)
+
+
+def has_cut_list(sheet: Sheet) -> bool:
+    """Whether the list of cuts begins on a sheet of parts and cuts."""
+    return sheet.name == Name.PARTS and any(isinstance(i, Text) and i.text == _TO_CUT for i in sheet.sketch.items)
 
 
 def _cut_words(option: Option, scene: Scene) -> str:
@@ -130,7 +148,10 @@ def _holes(flow: Flow, scene: Scene, option: Option) -> None:
         ),
         "",
     )
-    flow.paragraph(f"Rows with the same letter are drilled from one centre.{first}", ink.SMALL, colour=ink.INK2)
+    begun = "Rows with the same letter are drilled from one centre."
+    if is_mended(option):
+        begun = "The run stands: these are its holes, to be compared. Cut none before what is broken is settled."
+    flow.paragraph(f"{begun}{first}", ink.SMALL, colour=ink.INK2)
     columns = (Column("", 0.03), Column("", 0.03, Face.BOLD), Column("layer", 0.16), Column("hole", 0.15, Face.NARROW_BOLD),
                Column("duct there", 0.11), Column("centre", 0.19), Column("and", 0.19), Column("notes", 0.30))  # fmt: skip
     rows = []
@@ -172,11 +193,33 @@ def _hole_row(hole: Hole, scene: Scene, side_words: str = "") -> list[str | Cell
     over = hole.centre[2] - ceiling_at_in(scene, hole.centre[0])
     if hole.from_other_name == "above the floor" and over > 0:
         notes.insert(0, f"{length(over, scene)} above the ceiling's face")
+    from_left, from_other = _in_slope(hole, scene)
     return [
         Cell("", tick_box), _letter(hole.group), f"{hole.layer}{side_words}", hole_size(hole, scene),
-        _size("", hole.duct_in, scene), f"{length(hole.from_left_in, scene)} {hole.from_left_name}",
-        f"{length(hole.from_other_in, scene)} {hole.from_other_name}", ". ".join(f"{n[:1].upper()}{n[1:]}" for n in notes),
+        _size("", hole.duct_in, scene), from_left, from_other, ". ".join(f"{n[:1].upper()}{n[1:]}" for n in notes),
     ]  # fmt: skip
+
+
+def _in_slope(hole: Hole, scene: Scene) -> tuple[str, str]:
+    """Give a hole's places from its two edges; in a sloped ceiling also as a tape reads that lies along the ceiling."""
+    x, y, z = hole.centre
+    named = (hole.from_left_name, hole.from_other_name) == ("from the left wall", "out from the hood wall")
+    in_ceiling = named and abs(z - ceiling_at_in(scene, x, -y)) < _CEILING_DEEP_IN
+    across = _along(lambda u: ceiling_at_in(scene, u, -y), x) if in_ceiling else 0.0
+    out = _along(lambda u: ceiling_at_in(scene, x, u), -y) if in_ceiling else 0.0
+
+    def told(level: float, along: float, name: str) -> str:
+        if along - level < _SLOPES_IN:
+            return f"{length(level, scene)} {name}"
+        return f"{length(level, scene)} level ({figure(along, scene)} along the slope) {name}"
+
+    return told(hole.from_left_in, across, hole.from_left_name), told(hole.from_other_in, out, hole.from_other_name)
+
+
+def _along(height: Callable[[float], float], end: float) -> float:
+    """Give the length of a line that follows a height from 0 to `end` [in]; exact where its pieces are straight."""
+    at = [end * k / _PIECES for k in range(_PIECES + 1)]
+    return math.fsum(math.dist((a, height(a)), (b, height(b))) for a, b in pairwise(at))
 
 
 def _size(shape: str, size: tuple[float, float], scene: Scene) -> str:
@@ -199,8 +242,11 @@ def _order(flow: Flow, option: Option, where: dict[str, str]) -> None:
     rows: list[list[str | Cell]] = []
     for step in option.takeoff.steps:
         after = ", ".join(str(n) for n in sorted(place[a] for a in step.after))
+        sheet = where.get(step.drawing, "")
+        if step.id in _BY_TEMPLATE and TEMPLATE in where:
+            sheet += f"; template {where[TEMPLATE]}"
         rows.append([Cell("", tick_box), str(place[step.id]), step.text, Cell(step.hold, bold=False), step.caution, after,
-                     where.get(step.drawing, "")])  # fmt: skip
+                     sheet])  # fmt: skip
     flow.table(columns, rows, ink.SMALL + 0.1)
     flow.gap()
     flow.paragraph(CAUTION, ink.SMALL, colour=ink.INK2)
@@ -208,13 +254,13 @@ def _order(flow: Flow, option: Option, where: dict[str, str]) -> None:
 
 def measure_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[Sheet]:
     """What to measure first, and everything that was assumed."""
-    under = "the numbers with the least room come first"
+    under = "what nobody measured comes first, then what has the least room"
     return settled(lambda flow: _measure(flow, plan, option), paper, Name.MEASURE, "Measure first", number, under)
 
 
 def _measure(flow: Flow, plan: Plan, option: Option) -> None:
     scene = plan.scene
-    flow.paragraph("Write what you find beside each number. If one is past the limit in the fourth column, stop and plan again.",
+    flow.paragraph("Write what you find beside each number. If one is past the number under “the plan changes at”, stop and plan again.",
                    ink.SMALL, colour=ink.INK2)  # fmt: skip
     columns = (Column("", 0.03), Column("what", 0.27), Column("the plan takes", 0.22), Column("the plan changes at", 0.18),
                Column("spare", 0.09, Face.NARROW_BOLD, right=True), Column("may be off by", 0.10, Face.NARROW, right=True),

@@ -1,4 +1,4 @@
-"""The marking sheet: centre line, mounting line, every screw with what it meets."""
+"""The marking sheet: centre line, mounting line, every screw with what it meets, the supply, the duct's hole."""
 
 from __future__ import annotations
 
@@ -7,15 +7,20 @@ from itertools import pairwise
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.elevation import break_line
-from routeviz.drawings.flat import clipped, clipped_line, ends_of, flat
+from routeviz.drawings.flat import clipped, clipped_line, ends_of
 from routeviz.drawings.hood import draw_marks
 from routeviz.drawings.house import View, behind_board, ceiling_line, draw_seen, fits_scale
+from routeviz.drawings.marking_sizes import draw_backing, draw_sizes, name_backing, name_marks
 from routeviz.drawings.marking_table import draw_table
+from routeviz.drawings.oldholes import draw_old_holes
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
+from routeviz.drawings.supply import draw_supply, name_supply, supply_at
+from routeviz.drawings.taken import Rect
+from routeviz.drawings.wall_holes import draw_wall_hole, name_wall_hole, wall_hole
 from routeviz.drawings.words import figure, length, unit_note
-from routeviz.model.overhead import ceiling_at_in, ceiling_over_hood_in
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import STUD_KINDS, Frame, SolidKind
@@ -24,9 +29,11 @@ from routeviz.model.takeoff import Sheet as Name
 
 __all__ = ["marking_sheet"]
 
-_FRAMING = (*STUD_KINDS, SolidKind.BLOCKING)
+_FRAMING = (*STUD_KINDS, SolidKind.BLOCKING, SolidKind.FURRING)
 _COLUMN = 104.0
 _STUD = "#f1e2c4"
+_TALLEST_IN = 72.0  # a wall that shows more is broken between hood and ceiling
+_GAP = 9.0  # between the two pieces of a broken wall [mm]
 
 
 def marking_sheet(
@@ -41,46 +48,91 @@ def marking_sheet(
     marks, holes = (plan.marks, ()) if option is None else (option.takeoff.marks, option.takeoff.holes)
     sheet = new_sheet(paper, Name.MARKING, "Marking the wall")
     left, bottom, right, top = sheet.room
-    u0, v0, u1, v1 = _region(scene, marks, free)
-    room = (right - left - _COLUMN - 22.0, top - 9.5 - bottom - 10.0)
-    scale = fits_scale(u1 - u0, v1 - v0, room, (*paper.large, *paper.scales))
+    hole = wall_hole(holes)
+    regions = _regions(scene, marks, free, hole)
+    u0, u1 = min(r[0] for r in regions), max(r[2] for r in regions)
+    tall = sum(r[3] - r[1] for r in regions)
+    room = (right - left - _COLUMN - 22.0, top - 13.5 - bottom - 10.0 - _GAP * (len(regions) - 1))
+    scale = fits_scale(u1 - u0, tall, room, (*paper.large, *paper.scales))
     mm = 25.4 / scale
     sheet.scale = scale_name(scale)
     heading(sheet, number, "Marking the wall", f"from the room, {sheet.scale}. {unit_note(scene)}")
     x0 = left + 15.0
-    y0 = bottom + 5.0 + max(0.0, (room[1] - (v1 - v0) * mm) / 2)
-    view = View(1, Frame2((x0 - u0 * mm, y0 - v0 * mm), mm), (u0, v0, u1, v1))
+    low = bottom + 7.0 + max(0.0, (room[1] - tall * mm) / 2)
+    views: list[View] = []
+    for region in regions:
+        views.append(View(1, Frame2((x0 - u0 * mm, low - region[1] * mm), mm), region))
+        low += (region[3] - region[1]) * mm + _GAP
     sketch = sheet.sketch.left_of(right - _COLUMN - 2.0)
-    _wall(sketch, view, plan)
-    _lines(sketch, view, plan)
-    _stud_numbers(sketch, view, plan.frame)
-    _holes(sketch, view, holes)
-    draw_marks(sketch, view, marks, names=True)
-    _dimensions(sketch, view, scene, marks)
-    _electrical(sketch, view, scene)
-    _free_lines(sketch, view, scene, free)
+    wall = scene.wall(WallSide.HOOD).thickness_in
+    at, lowest = supply_at(scene), views[0]
+    for view in views:
+        _wall(sketch, view, plan, cut_above=view is not views[-1])
+        draw_backing(sketch, view, scene, marks)
+        _lines(sketch, view, plan)
+        _free_lines(sketch, view, scene, free)
+        draw_marks(sketch, view, _within(view, marks))
+    if hole is not None:
+        draw_wall_hole(sketch, lowest, hole)
+    if at is not None:
+        draw_supply(sketch, lowest, plan)
+    _stud_numbers(sketch, lowest, plan.frame)
+    for view in views:
+        name_marks(sketch, view, scene, _within(view, marks))
+    draw_sizes(sketch, views, plan, marks)
+    for view in views:
+        _name_lines(sketch, view, scene)
+        _name_free(sketch, view, scene, free)
+    name_backing(sketch, views, scene, marks)
+    if hole is not None:
+        name_wall_hole(sketch, lowest, hole, scene)
+    draw_old_holes(sketch, lowest, scene, option.route if option else None, (0.0, wall))
+    if at is not None:
+        name_supply(sketch, lowest, plan, "supply")
     draw_table(sheet, plan, marks, free, (right - _COLUMN, right), stop=option is None)
     return sheet
 
 
-def _region(
-    scene: Scene, marks: Sequence[Mark], free: Sequence[tuple[float, str]]
-) -> tuple[float, float, float, float]:
+def _within(view: View, marks: Sequence[Mark]) -> list[Mark]:
+    return [m for m in marks if view.region[1] <= m.height_in <= view.region[3]]
+
+
+def _regions(scene: Scene, marks: Sequence[Mark], free: Sequence[tuple[float, str]], hole: Hole | None) -> list[Rect]:
+    """Give the pieces of the wall that are shown [in], from below: one, or two where the ceiling is high.
+
+    All marks and the duct's hole lie in them, and the ceiling over all that is shown, whether level or sloped.
+    """
     bottom = scene.hood_bottom_in or scene.cooktop.height_in + 30.0
     x, half = scene.hood.centre_in, scene.hood.width_in / 2
     xs = [x - half - 6.0, x + half + 6.0, *(m.left_in + s for m in marks for s in (-6.0, 6.0))]
     xs += [at + s for at, _ in free for s in (-3.0, 3.0)]
-    left, right = max(min(xs), -1.0), min(max(xs), scene.kitchen.width_in + 1.0)
-    return left, bottom - 5.0, right, ceiling_over_hood_in(scene) + 1.5
+    wide = scene.kitchen.width_in
+    left, right = max(min(xs), -1.0), min(max(xs), wide + 1.0)
+    high = _ceiling_in(scene, left, right)
+    if high - bottom + 5.0 <= _TALLEST_IN:
+        return [(left, bottom - 5.0, right, high + 1.5)]
+    tops = [bottom + scene.hood.body_in, *(m.height_in for m in marks if m.row != "bracket")]
+    hood_top = max([*tops, *([hole.centre[2] + hole.size_in[1] / 2] if hole is not None else [])]) + 7.0
+    brackets = [m for m in marks if m.row == "bracket"]
+    reach = (
+        max([scene.hood.cover.width_in / 2 if scene.hood.cover else 6.0, *(abs(m.left_in - x) for m in brackets)]) + 8.0
+    )
+    a, b = max(x - reach, 0.0, left), min(x + reach, wide, right)
+    foot = min([ceiling_at_in(scene, a), ceiling_at_in(scene, b), *(m.height_in for m in brackets)]) - 7.0
+    return [(left, bottom - 5.0, right, hood_top), (a, max(foot, hood_top), b, _ceiling_in(scene, a, b) + 1.5)]
 
 
-def _wall(sketch: Sketch, view: View, plan: Plan) -> None:
-    left, low, right, _ = view.region
+def _ceiling_in(scene: Scene, left: float, right: float) -> float:
+    return max(v for _, v in ceiling_line(scene, max(left, 0.0), min(right, scene.kitchen.width_in)))
+
+
+def _wall(sketch: Sketch, view: View, plan: Plan, *, cut_above: bool) -> None:
+    left, low, right, high = view.region
     a, b = max(left, 0.0), min(right, plan.scene.kitchen.width_in)
     line = ceiling_line(plan.scene, a, b)
     for piece in clipped(((a, low), (b, low), *reversed(line)), view.region):
         sketch.path([view.at(*p) for p in piece], 0.0, fill=ink.WALL, closed=True)
-    clip = View(view.axis, view.frame, (left, low, right, min(view.region[3], max(v for _, v in line))))
+    clip = View(view.axis, view.frame, (left, low, right, min(high, max(v for _, v in line))))
     for solid in plan.frame.solids:
         if not behind_board(solid, plan.scene) or solid.kind not in _FRAMING:
             continue
@@ -89,48 +141,70 @@ def _wall(sketch: Sketch, view: View, plan: Plan) -> None:
         if clip_line := clipped_line((u0, v0), (u1, v1), view.region):
             sketch.line(view.at(*clip_line[0]), view.at(*clip_line[1]), ink.HEAVY)
     break_line(sketch, view, low)
+    if cut_above:
+        break_line(sketch, view, high)
 
 
 def _stud_numbers(sketch: Sketch, view: View, frame: Frame) -> None:
-    """Number the studs at their feet, clear of the mounting line."""
+    """Number the studs and strips in one row under their feet."""
     left, low, right, _ = view.region
     for solid in frame.solids:
-        if solid.side is not WallSide.HOOD or solid.space != "kitchen" or solid.kind is not SolidKind.STUD:
+        if (
+            solid.side is not WallSide.HOOD
+            or solid.space != "kitchen"
+            or solid.kind not in (SolidKind.STUD, SolidKind.FURRING)
+        ):
             continue
         middle = sum(ends_of(solid.shape, 0)) / 2
         if solid.member is None or not solid.member.number or ends_of(solid.shape, 2)[0] > low + 6.0:
             continue
         if left <= middle <= right:
             x, y = view.at(middle, low)
-            places = [((x, y + up), Anchor.MIDDLE) for up in (2.0, 0.6, -2.9, 3.6, 5.2, 6.8)]
+            places = [((x, y - 3.9), Anchor.MIDDLE), ((x, y - 6.4), Anchor.MIDDLE)]
             sketch.label(places, str(solid.member.number), ink.SMALL, Face.NARROW_BOLD, halo=_STUD)
 
 
+def _neck_in(scene: Scene) -> float:
+    """Give half the hood's width at its top [in]."""
+    neck = scene.hood.cover.width_in / 2 if scene.hood.cover else scene.hood.outlet.section.width_in / 2 + 2.0
+    return min(scene.hood.width_in / 2, neck)
+
+
 def _lines(sketch: Sketch, view: View, plan: Plan) -> None:
-    """Draw the hood's centre line, the mounting line and the hood's outline."""
+    """Draw the hood's centre line, the mounting line and the outline of hood and cover."""
     scene = plan.scene
     x, half = scene.hood.centre_in, scene.hood.width_in / 2
     left, low, right, high = view.region
-    sketch.line(view.at(x, low), view.at(x, high - 1.0), ink.FINE, colour=ink.UP, dash=ink.CENTRE_DASH)
+    _upright(sketch, view, x, low, ceiling_at_in(scene, x), ink.UP, ink.CENTRE_DASH)
     bottom = scene.hood_bottom_in
     if bottom is None:
         return
-    sketch.line(view.at(left, bottom), view.at(right, bottom), ink.MEDIUM, colour=ink.UP, dash=ink.CENTRE_DASH)
-    top = bottom + scene.hood.body_in
-    outline = [(x - half, bottom), (x + half, bottom), (x + half, bottom + scene.hood.canopy_in)]
-    neck = scene.hood.cover.width_in / 2 if scene.hood.cover else scene.hood.outlet.section.width_in / 2 + 2.0
-    neck = min(half, neck)
-    outline += [(x + neck, top), (x - neck, top), (x - half, bottom + scene.hood.canopy_in)]
-    sketch.path([view.at(*p) for p in outline], ink.FINE, colour=ink.INK2, closed=True, dash=(1.6, 0.8))
+    top, neck = bottom + scene.hood.body_in, _neck_in(scene)
     if scene.hood.cover is not None:
         for side in (-neck, neck):
-            sketch.line(
-                view.at(x + side, top),
-                view.at(x + side, min(high, ceiling_at_in(scene, x + side))),
-                ink.FINE,
-                colour=ink.INK2,
-                dash=(1.6, 0.8),
-            )
+            _upright(sketch, view, x + side, max(low, top), ceiling_at_in(scene, x + side), ink.INK2, (1.6, 0.8))
+    if not low <= bottom <= high:
+        return
+    sketch.line(view.at(left, bottom), view.at(right, bottom), ink.MEDIUM, colour=ink.UP, dash=ink.CENTRE_DASH)
+    outline = [(x - half, bottom), (x + half, bottom), (x + half, bottom + scene.hood.canopy_in)]
+    outline += [(x + neck, top), (x - neck, top), (x - half, bottom + scene.hood.canopy_in)]
+    sketch.path([view.at(*p) for p in outline], ink.FINE, colour=ink.INK2, closed=True, dash=(1.6, 0.8))
+
+
+def _upright(
+    sketch: Sketch, view: View, u: float, low: float, high: float, colour: str, dash: tuple[float, ...]
+) -> None:
+    """Draw what of an upright line lies in the view."""
+    a, b = max(low, view.region[1]), min(high, view.region[3])
+    if a < b and view.region[0] <= u <= view.region[2]:
+        sketch.line(view.at(u, a), view.at(u, b), ink.FINE, colour=colour, dash=dash)
+
+
+def _name_lines(sketch: Sketch, view: View, scene: Scene) -> None:
+    """Write on the mounting line and at the foot of the centre line what they are."""
+    bottom, (left, low, right, high) = scene.hood_bottom_in, view.region
+    if bottom is None or not low <= bottom <= high:
+        return
     px, py = view.at(left, bottom)
     far = view.at(right, bottom)[0] - 1.0
     places = [
@@ -138,76 +212,29 @@ def _lines(sketch: Sketch, view: View, plan: Plan) -> None:
     ]
     sketch.label(places, f"mounting line, {length(bottom, scene)} above the floor", ink.SMALL,
                  colour=ink.UP, halo=ink.WALL)  # fmt: skip
-    cx, cy = view.at(x, low)
-    sketch.label([((cx + a, cy + b), Anchor.LEFT if a > 0 else Anchor.RIGHT) for b in (2.0, 5.6, -4.2, 9.0) for a in (1.2, -1.2)],
-                 f"centre, {length(x, scene)} from the left wall", ink.SMALL, colour=ink.UP, halo=ink.WALL)  # fmt: skip
-
-
-def _holes(sketch: Sketch, view: View, holes: Sequence[Hole]) -> None:
-    """Draw holes in the wall's board full, so that marks and holes can be seen together."""
-    for hole in holes:
-        u, v = flat(hole.centre, 1)
-        if abs(hole.centre[1]) > 0.05 or not (
-            view.region[0] <= u <= view.region[2] and view.region[1] <= v <= view.region[3]
-        ):
-            continue
-        if hole.shape == "round":
-            sketch.disc(view.at(u, v), hole.size_in[0] / 2 * view.scale, ink.MEDIUM, colour=ink.UP)
-        else:
-            w, h = hole.size_in[0] / 2, hole.size_in[1] / 2
-            sketch.rect(view.at(u - w, v - h), view.at(u + w, v + h), ink.MEDIUM, colour=ink.UP)
-        x, y = view.at(u, v)
-        sketch.line((x - 3, y), (x + 3, y), ink.HAIR, colour=ink.UP)
-        sketch.line((x, y - 3), (x, y + 3), ink.HAIR, colour=ink.UP)
-        return
-
-
-def _dimensions(sketch: Sketch, view: View, scene: Scene, marks: Sequence[Mark]) -> None:
-    """Dimension each screw from the centre line, each row from the mounting line."""
-    bottom = scene.hood_bottom_in
-    if bottom is None or not marks:
-        return
-    x = scene.hood.centre_in
-    rows = sorted({m.height_in for m in marks})
-    edge = view.at(view.region[0], 0.0)[0]
-    for n, height in enumerate(h for h in rows if any(m.row != "bracket" for m in marks if m.height_in == h)):
-        at = edge - 3.0 - 5.5 * n
-        first = min((m.left_in for m in marks if m.height_in == height), default=x)
-        sketch.dim_up(
-            view.at(0, bottom)[1],
-            view.at(0, height)[1],
-            at,
-            figure(height - bottom, scene),
-            from_x=(edge, view.at(first, 0)[0]),
-        )
-    for height in rows:
-        row = sorted((m for m in marks if m.height_in == height), key=lambda m: abs(m.left_in - x))
-        base = view.at(0.0, height)[1]
-        for n, mark in enumerate(row):
-            if abs(mark.left_in - x) < 1 / 64:
-                continue
-            level = base + (4.8 + 4.6 * (n // 2)) * (1 if mark.row != "bracket" else -1)
-            sketch.dim_across(view.at(x, 0)[0], view.at(mark.left_in, 0)[0], level, figure(abs(mark.left_in - x), scene),
-                              from_y=(level, base), halo=ink.WALL)  # fmt: skip
-
-
-def _electrical(sketch: Sketch, view: View, scene: Scene) -> None:
-    supply, bottom = scene.hood.electrical, scene.hood_bottom_in
-    if supply is None or bottom is None:
-        return
-    x, y = view.at(scene.hood.centre_in + supply.across_in, bottom + supply.up_in)
-    sketch.rect((x - 1.2, y - 1.2), (x + 1.2, y + 1.2), ink.FINE, fill=ink.WHITE)
-    sketch.line((x - 1.2, y - 1.2), (x + 1.2, y + 1.2), ink.FINE)
-    sketch.line((x - 1.2, y + 1.2), (x + 1.2, y - 1.2), ink.FINE)
-    places = [(x + a, y + b) for b in (-4.5, -8.0, 4.5, -12.0) for a in (-5.0, 5.0, -9.0, 9.0)]
-    sketch.note((x, y), "supply", places, ink.LEAST, halo=ink.WALL)
+    cx, cy = view.at(scene.hood.centre_in, low)
+    sketch.label([((cx + a, cy + b), Anchor.LEFT if a > 0 else Anchor.RIGHT) for b in (2.0, 5.6, 9.0) for a in (1.2, -1.2)],
+                 f"centre, {length(scene.hood.centre_in, scene)} from the left wall", ink.SMALL, colour=ink.UP, halo=ink.WALL)  # fmt: skip
 
 
 def _free_lines(sketch: Sketch, view: View, scene: Scene, free: Sequence[tuple[float, str]]) -> None:
-    """Draw, from the mounting line up, where the hood's centre line would stand if it is moved to a free place."""
-    low, high = scene.hood_bottom_in or view.region[1], view.region[3]
+    """Draw, across the mounting line and under the ceiling, where the centre line would stand if the hood is moved.
+
+    Only there: drawn from floor to ceiling they would run through the marks.
+    """
+    bottom = scene.hood_bottom_in
     for at, _ in free:
-        sketch.line(view.at(at, low), view.at(at, high - 1.0), ink.FINE, colour=ink.INK2, dash=ink.CENTRE_DASH)
-        x, y = view.at(at, high)
-        places = [((x + a, y + b), Anchor.MIDDLE) for b in (1.0, 4.0) for a in (0.0, 4.0, -4.0)]
+        top = ceiling_at_in(scene, at)
+        _upright(sketch, view, at, top - 2.5, top, ink.INK2, ())
+        if bottom is not None:
+            _upright(sketch, view, at, bottom - 1.0, bottom + 2.0, ink.INK2, ())
+
+
+def _name_free(sketch: Sketch, view: View, scene: Scene, free: Sequence[tuple[float, str]]) -> None:
+    for at, _ in free:
+        top = ceiling_at_in(scene, at)
+        if not view.region[1] <= top <= view.region[3]:
+            continue
+        x, y = view.at(at, top)
+        places = [((x + a, y + b), Anchor.MIDDLE) for b in (1.6, 4.6, 7.6) for a in (0.0, 4.0, -4.0)]
         sketch.label(places, f"or {figure(at, scene)}", ink.LEAST, Face.NARROW_BOLD, colour=ink.INK2, halo=ink.WHITE)

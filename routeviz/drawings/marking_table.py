@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from routeviz.catalog import table
 from routeviz.drawings import palette as ink
 from routeviz.drawings.conflict_words import STOP, banner
 from routeviz.drawings.lettering import wrapped
+from routeviz.drawings.marking_sizes import backing_pieces
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Sheet, section_title
 from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.supply import supply_at, supply_meets
 from routeviz.drawings.words import figure, length
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene, WallFrame, WallSide
@@ -18,6 +21,9 @@ from routeviz.units import drill_text
 
 __all__ = ["draw_table"]
 
+_MANY = 8  # more marks than these stand closer together
+_AIR, _TIGHT_AIR = 1.0, 0.6  # of the full space round a row
+_NEAR_EDGE_IN = 3 / 8  # a screw nearer to the edge of its wood is told so; our own warning, no limit
 _SOLID_WALLS = ("masonry wall", "concrete wall")
 
 
@@ -36,12 +42,16 @@ def draw_table(
     for dx, words, anchor in heads:
         sketch.text((left + dx, y), words, ink.LEAST, anchor=anchor, colour=ink.INK2)
     y -= 4.6
+    air = _AIR if len(marks) <= _MANY else _TIGHT_AIR
     for mark in marks:
-        if y < sheet.room[1] + 30.0:
-            break
-        y = _mark_row(sketch, mark, scene, left, right, y)
-    y -= 2.0
-    for words in [*_free_words(free, scene), *_notes(plan, marks)]:
+        y = _mark_row(sketch, mark, scene, (left, right), y, air)
+    y = _supply_row(sketch, plan, left, right, y) - 2.0
+    for words in [
+        *_free_words(free, scene),
+        *_backing_words(scene, marks),
+        *_notes(plan, marks),
+        *_edge_words(scene, marks),
+    ]:
         for line in _wrapped(words, right - left):
             if y < sheet.room[1] + 1.0:
                 return
@@ -54,7 +64,8 @@ def _wrapped(words: str, room: float) -> list[str]:
     return wrapped(words, ink.SMALL, Face.SANS, room)
 
 
-def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, left: float, right: float, y: float) -> float:
+def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, ends: tuple[float, float], y: float, air: float) -> float:
+    left, right = ends
     if mark.wood:
         sketch.disc((left + 1.4, y + 0.9), 1.05, ink.FINE, fill=ink.INK)
     else:
@@ -69,9 +80,53 @@ def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, left: float, right: floa
     sketch.text((left + 88.0, y), length(mark.stand_off_in, scene) if mark.stand_off_in else "tight", ink.SMALL)
     low = y - 3.5 * len(holds)
     sketch.text((left + 40.0, low), mark.fastener, ink.LEAST, colour=ink.INK2)
-    low -= 1.5
+    low -= 1.5 * air
+    sketch.line((left, low), (right, low), ink.HAIR, colour="#b9ad99")
+    return low - 1.2 - 2.8 * air
+
+
+def _supply_row(sketch: Sketch, plan: Plan, left: float, right: float, y: float) -> float:
+    """Write where the supply comes out of the wall, and what it meets there."""
+    at = supply_at(plan.scene)
+    if at is None:
+        return y
+    sketch.rect((left + 0.4, y - 0.1), (left + 2.4, y + 1.9), ink.FINE, fill=ink.WHITE)
+    sketch.line((left + 0.4, y - 0.1), (left + 2.4, y + 1.9), ink.FINE)
+    sketch.line((left + 0.4, y + 1.9), (left + 2.4, y - 0.1), ink.FINE)
+    sketch.text((left + 4.0, y), "supply", ink.SMALL, Face.BOLD)
+    for end, value in zip((22.0, 37.0), at, strict=True):
+        sketch.text((left + end, y), figure(value, plan.scene), ink.BODY, Face.NARROW_BOLD, Anchor.RIGHT)
+    lines = _wrapped(supply_meets(plan), right - left - 40.0)
+    for n, line in enumerate(lines):
+        sketch.text((left + 40.0, y - 3.5 * n), line, ink.SMALL)
+    low = y - 3.5 * (len(lines) - 1) - 1.5
     sketch.line((left, low), (right, low), ink.HAIR, colour="#b9ad99")
     return low - 4.0
+
+
+def _backing_words(scene: Scene, marks: Sequence[Mark]) -> list[str]:
+    """Say where the board is opened for backing and how long each piece is, one sentence for each height."""
+    size = str(table("stock")["backing"]["size_metric" if scene.metric else "size"])
+    level: dict[tuple[float, float], list[str]] = {}
+    for piece in backing_pieces(scene, marks):
+        level.setdefault((piece.low, piece.high), []).append(
+            f"{' and '.join(piece.marks)} {figure(piece.left, scene)} to {length(piece.right, scene)} from the left wall "
+            f"({figure(piece.right - piece.left, scene)} long)"
+        )
+    return [
+        f"Backing, {size}: {'; '.join(places)}. Open the board there from {figure(low, scene)} to {length(high, scene)} above the floor."
+        for (low, high), places in level.items()
+    ]
+
+
+def _edge_words(scene: Scene, marks: Sequence[Mark]) -> list[str]:
+    """Say which screws stand so near to the edge of their wood that a drill must not wander."""
+    near = [m for m in marks if m.wood and not m.backed and m.edge_in is not None and m.edge_in <= _NEAR_EDGE_IN]
+    if not near:
+        return []
+    least = min(m.edge_in for m in near if m.edge_in is not None)
+    names = " and ".join([", ".join(m.label for m in near[:-1]), near[-1].label] if len(near) > 1 else [near[0].label])
+    return [f"{names}: {length(least, scene)} from the edge of the wood, so drill true."]
 
 
 def _free_words(free: Sequence[tuple[float, str]], scene: Scene) -> list[str]:
@@ -93,7 +148,7 @@ def _notes(plan: Plan, marks: Sequence[Mark]) -> list[str]:
     ]
     if plan.scene.wall(WallSide.HOOD).frame in (WallFrame.WOOD, WallFrame.STEEL):
         notes.append("Find every stud again with a magnet or a fine nail before drilling; then mark from both lines.")
-    if hood and all(m.holds in _SOLID_WALLS for m in marks):
+    if hood and all(m.holds.startswith(_SOLID_WALLS) for m in marks):
         notes.insert(
             0,
             f"The whole {plan.scene.wall(WallSide.HOOD).frame.value} wall holds: drill for the anchors, never into a joint.",

@@ -6,7 +6,7 @@ import math
 
 from routeviz.drawings import palette as ink
 from routeviz.drawings.caps import cap_size_in, draw_cap
-from routeviz.drawings.flat import Outline, clipped, cut, ends_of, flat, outlines
+from routeviz.drawings.flat import Outline, flat, polylines
 from routeviz.drawings.house import View, fits_scale
 from routeviz.drawings.lettering import width
 from routeviz.drawings.oldholes import draw_old_holes
@@ -14,19 +14,17 @@ from routeviz.drawings.primitives import Anchor, Point
 from routeviz.drawings.roof import draw_roof, name_roof, roof_distances, roof_extent
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
-from routeviz.drawings.words import figure, unit_note
+from routeviz.drawings.wall_outside import draw_wall, floor_of, name_cuts, wall_distances, wall_extent
+from routeviz.drawings.words import figure, length, unit_note
 from routeviz.model.plan import Plan
 from routeviz.model.route import Route
 from routeviz.model.scene import OutdoorKind, Scene
-from routeviz.model.solids import ExitFace, FaceKind, Frame, KeepOut, SolidKind, Vec3
+from routeviz.model.solids import ExitFace, FaceKind, KeepOut, Vec3
 from routeviz.model.takeoff import Sheet as Name
 
 __all__ = ["draw_outside", "outside_face", "outside_sheet"]
 
 _EDGES = ("edge", "eave")
-_ROOFING = (SolidKind.DECK, SolidKind.COVERING)
-_SKINS = (SolidKind.CLADDING, SolidKind.MASONRY)
-_BRICK_IN = 8.0 / 3.0  # three courses in 8 in, joints included; common practice
 _OVER_IN = 48.0  # of the wall above the cap is shown
 _SKIN_IN = 2.0  # an old hole that comes so near to the face is one in it
 _ROAM = 12.0  # a name may stand so far from its thing [mm]
@@ -60,6 +58,8 @@ def draw_outside(
     mm = 25.4 / scale
     sheet.scale = scale_name(scale)
     how = "hood wall at the top; sizes across a slope are level" if roof else "seen from outdoors"
+    if not roof and plan.best is not None:
+        how += "; the centre is drilled through from inside, these sizes check it"
     heading(sheet, number, title, f"{how}, {sheet.scale}. {unit_note(plan.scene)}")
     flip = 1 if roof else _flip(face)
     wide, high = (u1 - u0) * mm, (v1 - v0) * mm
@@ -71,18 +71,18 @@ def draw_outside(
     if roof:
         draw_roof(sketch, view, face, plan.scene, flat(route.termination.point, face.axis))
     else:
-        _wall(sketch, view, face, plan.frame)
+        draw_wall(sketch, view, face, plan)
     shown = [(t, seen) for t in _things(face, route.termination.point) if (seen := _seen(view, t))]
     for thing, seen in shown:
-        _draw_thing(sketch, view, thing, seen)
+        _draw_thing(sketch, view, face, thing, seen)
     draw_cap(sketch, view, route, plan.scene, plan.frame)
     for thing, seen in shown:
         _name_thing(sketch, thing, seen)
-    if roof:
-        name_roof(sketch, view, face)
     middle = face.at_in if not roof else route.termination.point[2]
     draw_old_holes(sketch, view, plan.scene, route, (middle - _SKIN_IN, middle + _SKIN_IN))
-    _distances(sketch, view, face, route, plan.scene)
+    _distances(sketch, view, face, route, plan)
+    if roof:
+        name_roof(sketch, view, face)  # after the dimensions, so that none strikes a name
     return view
 
 
@@ -93,11 +93,9 @@ def _flip(face: ExitFace) -> int:
 
 def _region(face: ExitFace, route: Route, scene: Scene) -> tuple[float, float, float, float]:
     u, v = flat(route.termination.point, face.axis)
-    u0, v0, u1, v1 = face.lo[0], face.lo[1], face.hi[0], face.hi[1]
-    if face.kind is FaceKind.ROOF:
-        (u0, v0), (u1, v1) = roof_extent(face)
+    (u0, v0), (u1, v1) = roof_extent(face) if face.kind is FaceKind.ROOF else wall_extent(face)
     if face.kind is not FaceKind.ROOF:
-        v0, v1 = min(v0, 0.0), min(v1, v + _OVER_IN)
+        v0, v1 = min(v0, floor_of(face, scene)[0]), min(v1, v + _OVER_IN)
         u0, u1 = max(u0, u - _FAR_IN), min(u1, u + _FAR_IN)
         too_near = [t for t in _things(face, route.termination.point) if _gap(u, v, route, t) < t.distance_in]
         v1 = max([v1, *(t.lo[1] + 2.0 for t in too_near)])
@@ -106,68 +104,6 @@ def _region(face: ExitFace, route: Route, scene: Scene) -> tuple[float, float, f
                 u0, u1 = min(u0, max(thing.lo[0], u0 - 60.0)), max(u1, min(thing.hi[0], u1 + 60.0))
     half = cap_size_in(route, scene)
     return min(u0, u - half) - 2.0, min(v0, v - half) - 1.0, max(u1, u + half) + 2.0, max(v1, v + half) + 2.0
-
-
-def _wall(sketch: Sketch, view: View, face: ExitFace, frame: Frame) -> None:
-    """Draw the wall's face under the roof's own line, with level courses, and the ground."""
-    rings = [
-        ring
-        for s in frame.solids
-        if s.kind in _ROOFING
-        for ring in cut(s.shape, face.axis, face.at_in - 0.3 * face.sign)
-    ]
-    wall = [part for whole in _under_roof(face, rings) for part in clipped(whole, view.region)]
-    for piece in wall:
-        sketch.path([view.at(*p) for p in piece], ink.MEDIUM, fill=ink.CABINET, closed=True)
-        low, high = min(p[1] for p in piece), max(p[1] for p in piece)
-        step = _course_in(face, frame)
-        for n in range(1, int(high / step) + 1 if step else 0):
-            if low < n * step < high:
-                _course(sketch, view, piece, n * step)
-    for ring in rings:
-        for part in clipped(ring, view.region):
-            sketch.path([view.at(*p) for p in part], ink.HAIR, fill=ink.ROOF, closed=True)
-    a, b = view.at(view.region[0], 0.0), view.at(view.region[2], 0.0)
-    sketch.line(a, b, ink.HEAVY)
-    left, right = sorted((a[0], b[0]))
-    sketch.hatch(((left, a[1]), (right, a[1]), (right, a[1] - 1.6), (left, a[1] - 1.6)), 1.6)
-    place = ((left + 1.0, a[1] - 5.0), Anchor.LEFT)
-    sketch.label([place], "level of the kitchen floor; the ground lies lower", ink.LEAST, colour=ink.INK2)
-
-
-def _course_in(face: ExitFace, frame: Frame) -> float:
-    """Give the height of one course of what covers the wall [in]: boards, bricks, or 0 for a smooth skin."""
-    skin = ""
-    for solid in frame.solids:
-        low, high = ends_of(solid.shape, face.axis)
-        if solid.kind in _SKINS and abs((high if face.sign > 0 else low) - face.at_in) < 0.02:
-            skin = solid.label
-            break
-    if "siding" in skin or "log" in skin:
-        return 8.0
-    return _BRICK_IN if "brick" in skin or "masonry" in skin else 0.0
-
-
-def _under_roof(face: ExitFace, rings: list[Outline]) -> list[Outline]:
-    """Take from the wall's rectangle what lies above the roof's underside."""
-    from shapely import box, unary_union
-    from shapely.geometry import MultiPoint
-
-    wall = box(face.lo[0], min(face.lo[1], 0.0), face.hi[0], face.hi[1])
-    above = [MultiPoint([*ring, *((u, v + 400.0) for u, v in ring)]).convex_hull for ring in rings]
-    left = wall.difference(unary_union(above)) if above else wall
-    pieces = outlines(left)
-    return [p for p in pieces if min(v for _, v in p) < 1.0] or pieces
-
-
-def _course(sketch: Sketch, view: View, outline: Outline, level: float) -> None:
-    hits = []
-    for (u0, v0), (u1, v1) in zip(outline, (*outline[1:], outline[0]), strict=True):
-        if (v0 <= level) != (v1 <= level):
-            hits.append(u0 + (level - v0) / (v1 - v0) * (u1 - u0))
-    hits.sort()
-    for a, b in zip(hits[::2], hits[1::2], strict=False):
-        sketch.line(view.at(a, level), view.at(b, level), ink.HAIR, colour="#d8d2c6")
 
 
 def _seen(view: View, thing: KeepOut) -> tuple[Point, Point] | None:
@@ -180,10 +116,10 @@ def _seen(view: View, thing: KeepOut) -> tuple[Point, Point] | None:
     return view.at(*a), view.at(*b)
 
 
-def _draw_thing(sketch: Sketch, view: View, thing: KeepOut, seen: tuple[Point, Point]) -> None:
+def _draw_thing(sketch: Sketch, view: View, face: ExitFace, thing: KeepOut, seen: tuple[Point, Point]) -> None:
     """Draw a thing with the wanted distance dashed round it."""
     if thing.distance_in > 0:
-        _kept_clear(sketch, view, thing)
+        _kept_clear(sketch, view, face, thing)
     (x0, y0), (x1, y1) = seen
     if min(abs(x1 - x0), abs(y1 - y0)) > 0.2 * view.scale:
         sketch.rect(*seen, ink.MEDIUM, fill=ink.GLASS, name=thing.id)
@@ -201,20 +137,40 @@ def _name_thing(sketch: Sketch, thing: KeepOut, seen: tuple[Point, Point]) -> No
     sketch.label(places, thing.label, ink.SMALL, roam=_ROAM)
 
 
-def _kept_clear(sketch: Sketch, view: View, thing: KeepOut) -> None:
+def _name_zone(sketch: Sketch, view: View, face: ExitFace, thing: KeepOut, scene: Scene) -> None:
+    """Say what the dashed line round a thing means, at the line's end that is highest on the sheet."""
+    lines = _zone(view, face, thing)
+    if not lines:
+        return
+    x, y = max((view.at(*p) for p in max(lines, key=len)), key=lambda p: (p[1], p[0]))
+    words = f"dashed: no cap within {length(thing.distance_in, scene)} of the {thing.label}"
+    places = [(x + s * a, y + b) for b in (5.0, 9.0, -6.0, -11.0, 13.0) for a in (5.0, 12.0, 20.0) for s in (-1, 1)]
+    sketch.note((x, y), words, places, ink.LEAST, colour=ink.INK2, halo=ink.CABINET)
+
+
+def _kept_clear(sketch: Sketch, view: View, face: ExitFace, thing: KeepOut) -> None:
+    for line in _zone(view, face, thing):
+        sketch.path([view.at(*p) for p in line], ink.FINE, colour=ink.INK2, dash=(1.0, 1.0))
+
+
+def _zone(view: View, face: ExitFace, thing: KeepOut) -> list[Outline]:
+    """Give the line round a thing within which no cap may sit, as far as the view shows it; open where it goes on."""
     from shapely import box
     from shapely.geometry import LineString
 
     reach = math.sqrt(max(0.0, thing.distance_in**2 - thing.away_in**2))
     if reach <= 0:
-        return
+        return []
     if thing.hi[0] > thing.lo[0] and thing.hi[1] > thing.lo[1]:
         shape = box(*thing.lo, *thing.hi).buffer(reach, quad_segs=12)
     else:
         shape = LineString((thing.lo, thing.hi)).buffer(reach, quad_segs=12)
-    inside = shape.intersection(box(*view.region))
-    for ring in outlines(inside):
-        sketch.path([view.at(*p) for p in ring], ink.FINE, colour=ink.INK2, closed=True, dash=(1.0, 1.0))
+    left, low, right, high = view.region
+    if face.kind is not FaceKind.ROOF:  # no cap sits past the wall
+        (u0, _), (u1, v1) = wall_extent(face)
+        left, right, high = max(left, u0), min(right, u1), min(high, v1)
+    room = box(left, low, right, high)
+    return polylines(shape.exterior.intersection(room))
 
 
 def _gap(u: float, v: float, route: Route, thing: KeepOut) -> float:
@@ -228,59 +184,64 @@ def _things(face: ExitFace, at: Vec3) -> list[KeepOut]:
     return [t for t in face.seen_from(at) if t.kind not in _EDGES and t.kind != OutdoorKind.LOT_LINE.value]
 
 
-def _distances(sketch: Sketch, view: View, face: ExitFace, route: Route, scene: Scene) -> None:
+def _distances(sketch: Sketch, view: View, face: ExitFace, route: Route, plan: Plan) -> None:
+    """Draw every dimension's line before the words of any, so that no word is struck through."""
     u, v = flat(route.termination.point, face.axis)
     section = route.parts[-1].section_out
-    for thing in sorted(_things(face, route.termination.point), key=lambda t: (_gap(u, v, route, t), t.id))[:6]:
-        if _gap(u, v, route, thing) <= _FAR_IN:
-            _to_thing(
-                sketch, view, (u, v), max(section.width_in, section.height_in) / 2, section.is_round, thing, scene
-            )
+    half = max(section.width_in, section.height_in) / 2
+    near = sorted(_things(face, route.termination.point), key=lambda t: (_gap(u, v, route, t), t.id))[:6]
+    shown = [t for t in near if _gap(u, v, route, t) <= _FAR_IN]
+    lines = [(t, made) for t in shown if (made := _line_to(sketch, view, (u, v), half, t)) is not None]
     if face.kind is FaceKind.ROOF:
-        roof_distances(sketch, view, face, (u, v), scene)
+        roof_distances(sketch, view, face, (u, v), plan.scene)
+        side = 1.0
     else:
-        _wall_edges(sketch, view, face, (u, v), scene)
+        side = wall_distances(sketch, view, face, (u, v), plan, cap_size_in(route, plan.scene) / 2)
+    for thing in shown:
+        _name_zone(sketch, view, face, thing, plan.scene)
+    for thing, (a, b, gap) in lines:
+        _say_distance(sketch, a, b, _distance_words(thing, gap, plan.scene))
+    name_cuts(sketch, view, plan, route, side)
 
 
-def _to_thing(sketch: Sketch, view: View, centre: tuple[float, float], half: float, is_round: bool, thing: KeepOut,
-              scene: Scene) -> None:  # fmt: skip
-    """Dimension from the edge of the opening to the nearest edge of a thing that is shown."""
-    del is_round
+def _line_to(
+    sketch: Sketch, view: View, centre: tuple[float, float], half: float, thing: KeepOut
+) -> tuple[Point, Point, float] | None:
+    """Draw the line from the edge of the opening to the nearest edge of a thing that is shown; give its ends and the gap."""
     near = (min(max(centre[0], thing.lo[0]), thing.hi[0]), min(max(centre[1], thing.lo[1]), thing.hi[1]))
     apart = math.dist(centre, near)
     left, low, right, high = view.region
     if apart <= half or not (left <= near[0] <= right and low <= near[1] <= high):
-        return
+        return None
     rim = tuple(c + (n - c) * half / apart for c, n in zip(centre, near, strict=True))
     a, b = view.at(rim[0], rim[1]), view.at(*near)
     sketch.line(a, b, ink.FINE)
     sketch.tick(a)
     sketch.tick(b)
-    gap = math.hypot(apart - half, thing.away_in)
+    return a, b, math.hypot(apart - half, thing.away_in)
+
+
+def _distance_words(thing: KeepOut, gap: float, scene: Scene) -> str:
     words = figure(gap, scene)
-    if thing.distance_in > 0:
-        short = gap < thing.distance_in - 1e-9
-        words += (
-            f", broken: at least {figure(thing.distance_in, scene)}"
-            if short
-            else f" (at least {figure(thing.distance_in, scene)})"
-        )
+    if thing.distance_in <= 0:
+        return f"{words} to the {thing.label}: no least distance is set"
+    least = figure(thing.distance_in, scene)
+    words += f", broken: at least {least}" if gap < thing.distance_in - 1e-9 else f" (at least {least})"
+    return f"{words}, through the air" if thing.away_in > _SKIN_IN else words
+
+
+def _say_distance(sketch: Sketch, a: Point, b: Point, words: str) -> None:
+    """Write a distance on its line where that is long enough, else beside it with a leader."""
     middle = ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)
-    places = [((middle[0] + dx, middle[1] + dy), anchor) for dy in (1.2, -3.2, 4.5, -6.5, 8.0)
-              for dx, anchor in ((0.0, Anchor.MIDDLE), (1.5, Anchor.LEFT), (-1.5, Anchor.RIGHT))]  # fmt: skip
-    sketch.label(places, words, ink.SMALL, halo=ink.WHITE, tip=middle)
-
-
-def _wall_edges(sketch: Sketch, view: View, face: ExitFace, centre: tuple[float, float], scene: Scene) -> None:
-    """Dimension the cap's centre from the nearer corner of the wall and from the floor's level."""
-    u, v = centre
-    corner = face.lo[0] if u - face.lo[0] <= face.hi[0] - u else face.hi[0]
-    y = view.at(0.0, 0.0)[1] + 3.0
-    inwards = view.at(corner, 0)[0] > view.at(u, 0)[0]  # a short one's text stands on the wall, not over the other line
-    sketch.dim_across(view.at(u, 0)[0], view.at(corner, 0)[0], y, f"{figure(abs(u - corner), scene)} to the corner",
-                      from_y=(view.at(0, v - 8.0)[1], y), left=inwards, halo=ink.CABINET)  # fmt: skip
-    far = view.region[0] if corner == face.lo[0] else view.region[2]
-    x = view.at(far, 0.0)[0]
-    x += -3.0 if x < view.at(u, 0.0)[0] else 3.0
-    sketch.dim_up(view.at(0, 0)[1], view.at(0, v)[1], x, f"{figure(v, scene)} above the kitchen floor", from_x=view.at(u, 0)[0],
-                  right=x > view.at(u, 0)[0])  # fmt: skip
+    if width(words, ink.SMALL) < abs(a[0] - b[0]) - 1.0 or abs(a[1] - b[1]) > 12.0:
+        places = [((middle[0] + dx, middle[1] + dy), anchor) for dy in (1.2, -3.2, 4.5, -6.5, 8.0)
+                  for dx, anchor in ((0.0, Anchor.MIDDLE), (1.5, Anchor.LEFT), (-1.5, Anchor.RIGHT))]  # fmt: skip
+        sketch.label(places, words, ink.SMALL, halo=ink.WHITE, tip=middle)
+        return
+    spots = [
+        (middle[0] + s * dx, middle[1] + dy)
+        for dy in (-9.0, 9.0, -14.0, 14.0, -20.0, 20.0)
+        for dx in (4.0, 12.0)
+        for s in (1, -1)
+    ]
+    sketch.note(middle, words, spots, ink.SMALL, halo=ink.WHITE)

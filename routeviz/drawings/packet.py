@@ -13,14 +13,22 @@ from routeviz.drawings.conflict import conflict_sheets
 from routeviz.drawings.conflict_words import free_places
 from routeviz.drawings.findings_sheet import findings_sheets
 from routeviz.drawings.front_sheet import front_sheet
-from routeviz.drawings.lists import holes_sheets, measure_sheets, order_sheets, parts_sheets
+from routeviz.drawings.lists import (
+    TEMPLATE,
+    has_cut_list,
+    holes_sheets,
+    is_mended,
+    measure_sheets,
+    order_sheets,
+    parts_sheets,
+)
 from routeviz.drawings.marking import marking_sheet
 from routeviz.drawings.outside import outside_face, outside_sheet
 from routeviz.drawings.plan_sheet import plan_sheet, wants_plan_sheet
 from routeviz.drawings.primitives import Image, Page
 from routeviz.drawings.section import section_planes, section_sheet
-from routeviz.drawings.sheet import Paper, Sheet, finish, heading, new_sheet, paper_named
-from routeviz.drawings.template import template_pages
+from routeviz.drawings.sheet import Paper, Sheet, finish, heading, new_sheet, paper_named, picture_room
+from routeviz.drawings.template import template_sheets
 from routeviz.model.plan import Option, Plan
 from routeviz.model.study import Fix
 from routeviz.model.takeoff import Sheet as Name
@@ -57,63 +65,79 @@ def sheets(
     """
     size = paper_named(paper or ("A4" if plan.scene.metric else "letter"))
     made = _drawings(plan, plan.best, size, fixes)
-    shown = [_picture(title, file, size) for title, file in pictures]
-    made += [*shown, *_lists(plan, plan.best, size, [*made, *shown], fixes)]
-    extra = template_pages(plan, plan.best, size) if template and plan.best is not None else []
-    count = len(made) + len(extra)
-    pages = [finish(s, plan, n, count, drawn) for n, s in enumerate(made, start=1)]
-    return (*pages, *extra)
+    made += [_picture(title, file, size, str(n)) for n, (title, file) in enumerate(pictures, start=len(made) + 1)]
+    extra = len(template_sheets(plan, plan.best, size, 1)) if template and plan.best is not None else 0
+    made += _lists(plan, plan.best, size, made, fixes, extra)
+    if extra and plan.best is not None:
+        made += template_sheets(plan, plan.best, size, len(made) + 1)
+    return tuple(finish(s, plan, n, len(made), drawn) for n, s in enumerate(made, start=1))
 
 
 def _drawings(plan: Plan, option: Option | None, paper: Paper, fixes: Sequence[Fix]) -> list[Sheet]:
+    """Draw the drawings; the figure at each one's head is its sheet's number, the only count there is."""
     made = [front_sheet(plan, option, paper)]
-    number = 4  # the first sheet carries 1 to 3
+
+    def number() -> str:
+        return str(len(made) + 1)
+
     if option is None:
-        made += conflict_sheets(plan, fixes, paper, number)
+        made += conflict_sheets(plan, fixes, paper, len(made) + 1)
         if plan.scene.hood_bottom_in is not None:
-            made.append(marking_sheet(plan, None, paper, str(3 + len(made)), free_places(plan)))
+            made.append(marking_sheet(plan, None, paper, number(), free_places(plan)))
         return made
     if wants_plan_sheet(plan, option):
-        made.append(plan_sheet(plan, option, paper, str(number)))
-        number += 1
+        made.append(plan_sheet(plan, option, paper, number()))
     for plane in section_planes(option.route):
-        made.append(section_sheet(plan, option, plane, paper, str(number)))
-        number += 1
+        made.append(section_sheet(plan, option, plane, paper, number()))
     face = outside_face(plan, option.route)
     if face is not None:
-        made.append(outside_sheet(plan, option.route, face, paper, str(number)))
-        number += 1
-    made.append(marking_sheet(plan, option, paper, str(number)))
+        made.append(outside_sheet(plan, option.route, face, paper, number()))
+    if option.takeoff.marks or not is_mended(option):  # else the hood hangs, and nothing of it is marked
+        made.append(marking_sheet(plan, option, paper, number()))
     return made
 
 
 def _lists(
-    plan: Plan, option: Option | None, paper: Paper, drawings: Sequence[Sheet], fixes: Sequence[Fix]
+    plan: Plan, option: Option | None, paper: Paper, drawings: Sequence[Sheet], fixes: Sequence[Fix], templates: int
 ) -> list[Sheet]:
     """Make the lists; the order of work refers to sheets by number, so the others are counted first."""
     if option is None:
-        return findings_sheets(plan, paper, "", fixes)
-    before = [*parts_sheets(plan, option, paper, ""), *holes_sheets(plan, option, paper, "")]
-    after = [
-        *measure_sheets(plan, option, paper, ""),
-        *findings_sheets(plan, paper, "", fixes),
-        *air_sheets(option, plan.scene, paper, ""),
-    ]
-    work = order_sheets(plan, option, paper, "", {})
-    every = [*drawings, *before, *work, *after]
+        return findings_sheets(plan, paper, str(len(drawings) + 1), fixes)
+
+    def made(where: dict[str, str]) -> list[Sheet]:
+        found: list[Sheet] = []
+        kinds: tuple[Callable[[str], list[Sheet]], ...] = (
+            lambda n: parts_sheets(plan, option, paper, n),
+            lambda n: holes_sheets(plan, option, paper, n),
+            lambda n: order_sheets(plan, option, paper, n, where),
+            lambda n: measure_sheets(plan, option, paper, n),
+            lambda n: findings_sheets(plan, paper, n, fixes),
+            lambda n: air_sheets(option, plan.scene, paper, n),
+        )
+        for sheets_of in kinds:
+            found += sheets_of(str(len(drawings) + len(found) + 1))
+        return found
+
     where: dict[str, str] = {}
+    every = [*drawings, *made({})]
     for n, sheet in enumerate(every, start=1):
         where.setdefault(str(sheet.name), str(n))
+        if has_cut_list(sheet):
+            where.setdefault(str(Name.CUTS), str(n))
+    where.setdefault(str(Name.CUTS), where.get(str(Name.PARTS), ""))
+    if templates:  # they follow the last sheet
+        first = len(every) + 1
+        where[TEMPLATE] = str(first) if templates == 1 else f"{first} to {len(every) + templates}"
     for inside in (Name.JOIST_PLAN, Name.PICTURE):
         where.setdefault(str(inside), "1")
-    return [*before, *order_sheets(plan, option, paper, "", where), *after]
+    return made(where)
 
 
-def _picture(title: str, file: Path, paper: Paper) -> Sheet:
+def _picture(title: str, file: Path, paper: Paper, number: str) -> Sheet:
     sheet = new_sheet(paper, "picture", title)
-    heading(sheet, "", title, "the 3D view of the same plan; not to scale")
-    left, bottom, right, top = sheet.room
-    sheet.sketch.items.append(Image(str(file), (left, bottom + 2.0), right - left, top - 10.0 - bottom - 2.0))
+    heading(sheet, number, title, "the 3D view of the same plan; not to scale")
+    wide, high = picture_room(paper)
+    sheet.sketch.items.append(Image(str(file), (sheet.room[0], sheet.room[1] + 2.0), wide, high))
     return sheet
 
 

@@ -25,6 +25,7 @@ BLADE: Final = "#f7ecc6"
 BLADE_EDGE: Final = "#a98f45"
 HOOK: Final = "#8d9297"
 BAR: Final = "#b52d15"
+BAR_INK: Final = "#8e1f0c"  # words of what is broken
 WAY_WALL: Final = "#4d7ea6"  # one elbow
 WAY_OFF: Final = "#d9a441"  # two elbows, always outlined
 WAY_OFF_EDGE: Final = "#6b4700"

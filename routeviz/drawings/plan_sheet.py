@@ -2,18 +2,27 @@
 
 from __future__ import annotations
 
+import math
+
+from routeviz.drawings import palette as ink
 from routeviz.drawings.caps import draw_cap
-from routeviz.drawings.ceiling_plan import draw_joist_plan
+from routeviz.drawings.ceiling_plan import ceiling_hole, draw_joist_plan
+from routeviz.drawings.flat import ends_of
 from routeviz.drawings.front_sheet import PLAN_DEPTH_IN
-from routeviz.drawings.house import View, duct_reach, fits_scale
+from routeviz.drawings.house import View, duct_boxes, duct_reach, fits_scale
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
-from routeviz.drawings.sketch import Frame2
-from routeviz.drawings.words import unit_note
+from routeviz.drawings.sketch import Frame2, Sketch
+from routeviz.drawings.words import figure, hole_size, unit_note
 from routeviz.model.plan import Option, Plan
-from routeviz.model.scene import WallSide
+from routeviz.model.route import Part
+from routeviz.model.scene import Scene, WallSide
+from routeviz.model.solids import Frame, SolidKind
 from routeviz.model.takeoff import Sheet as Name
 
 __all__ = ["plan_sheet", "wants_plan_sheet"]
+
+
+_WALL_SHOWN_IN = 110.0  # a hood nearer to the left wall is shown with it, so that a tape from there is drawn whole
 
 
 def wants_plan_sheet(plan: Plan, option: Option) -> bool:
@@ -32,16 +41,94 @@ def plan_sheet(plan: Plan, option: Option, paper: Paper, number: str) -> Sheet:
     x0, x1 = duct_reach(option.route, 0)
     y0, y1 = duct_reach(option.route, 1)
     wall = scene.wall(WallSide.HOOD).thickness_in
-    u0, u1 = min(x0 - 12.0, scene.hood.centre_in - 40.0), max(x1 + 12.0, scene.hood.centre_in + 40.0)
+    u0, u1 = (
+        min(x0 - 12.0, scene.hood.centre_in - 40.0, -4.0 if scene.hood.centre_in < _WALL_SHOWN_IN else x0),
+        max(x1 + 12.0, scene.hood.centre_in + 40.0),
+    )
     v0, v1 = min(y0 - 12.0, -scene.hood.depth_in - 8.0), max(y1 + 8.0, wall + 2.0)
-    room = (right - left - 24.0, top - 11.0 - bottom - 4.0)
+    room = (right - left - 24.0, top - 11.0 - bottom - 12.0)  # a dimension stands below
     scale = fits_scale(u1 - u0, v1 - v0, room, (*paper.large[1:], *paper.scales))
     mm = 25.4 / scale
     sheet.scale = scale_name(scale)
     heading(sheet, number, "Joist plan", f"from above, the hood wall at the top, {sheet.scale}. {unit_note(scene)}")
     ox = left + 12.0 + max(0.0, (room[0] - (u1 - u0) * mm) / 2) - u0 * mm
-    oy = bottom + 2.0 + max(0.0, (room[1] - (v1 - v0) * mm) / 2) - v0 * mm
+    oy = bottom + 10.0 + max(0.0, (room[1] - (v1 - v0) * mm) / 2) - v0 * mm
     view = View(2, Frame2((ox, oy), mm), (u0, v0, u1, v1))
     draw_joist_plan(sheet.sketch, view, plan, option, whole=True)
     draw_cap(sheet.sketch, view, option.route, scene, plan.frame)
+    _from_left_wall(sheet.sketch, view, option, scene)
+    _ceiling_hole(sheet.sketch, view, option, scene)
+    _strips(sheet.sketch, view, plan, option)
     return sheet
+
+
+def _from_left_wall(sketch: Sketch, view: View, option: Option, scene: Scene) -> None:
+    """Dimension the collar from the left wall; where the wall lies outside the view, from the view's edge with a word."""
+    x = option.route.parts[0].start[0]
+    left, low, _, _ = view.region
+    shown = left <= 0.0
+    y = view.at(0.0, low)[1] - 4.0
+    words = f"{figure(x, scene)} from the left wall{'' if shown else ', which lies further left'}"
+    starts = (view.at(0.0, 0.0)[1] if shown else y, view.at(0.0, option.route.parts[0].start[1])[1])
+    sketch.dim_across(view.at(max(left, 0.0), 0.0)[0], view.at(x, 0.0)[0], y, words, from_y=starts, below=True)
+
+
+def _ceiling_hole(sketch: Sketch, view: View, option: Option, scene: Scene) -> None:
+    """Draw the hole in the ceiling dashed and say its size."""
+    at = ceiling_hole(option.route, scene)
+    if at is None:
+        return
+    hole = min(
+        option.takeoff.holes, key=lambda h: math.dist(h.centre[:2], at) + abs(h.centre[2] - scene.kitchen.ceiling_in)
+    )
+    x, y = view.at(*at)
+    w, h = (side / 2 * view.scale for side in hole.size_in)
+    if hole.shape == "round":
+        sketch.disc((x, y), w, ink.FINE, dash=ink.HIDDEN_DASH, name="ceiling-hole")
+    else:
+        sketch.rect((x - w, y - h), (x + w, y + h), ink.FINE, dash=ink.HIDDEN_DASH, name="ceiling-hole")
+    tip = (x - 0.7 * w, y - 0.7 * h)
+    places = [(tip[0] - a, tip[1] - b) for b in (9.0, 13.0, 18.0) for a in (6.0, 12.0, 20.0)]
+    sketch.note(
+        tip,
+        f"ceiling hole {hole_size(hole, scene)}",
+        places,
+        ink.LEAST,
+        halo=ink.WHITE,
+        avoid=duct_boxes(view, option.route),
+    )
+
+
+def _strips(sketch: Sketch, view: View, plan: Plan, option: Option) -> None:
+    """Draw where the ceiling is opened to lay the duct in: along the run, from member to member."""
+    opened = {
+        p for line in option.takeoff.buy if line.unit == "strip" and line.note.startswith("ceiling") for p in line.parts
+    }
+    for part in (p for p in option.route.parts if p.id in opened):
+        run = 0 if abs(part.direction[0]) > 0.5 else 1
+        a, b = sorted((part.start[run], part.end[run]))
+        inside = plan.scene.kitchen.width_in if run == 0 else 0.0
+        b = min(b, inside)
+        faces = _faces_beside(plan.frame, part, run)
+        if faces is None or b - a < 1.0:
+            continue
+        c, d = faces
+        corners = ((a, c), (b, c), (b, d), (a, d)) if run == 0 else ((c, a), (d, a), (d, b), (c, b))
+        sketch.path([view.at(*p) for p in corners], ink.FINE, closed=True, dash=(2.4, 1.0), name="strip")
+        x, y = view.at((a + 2 * b) / 3, c) if run == 0 else view.at(c, (a + 2 * b) / 3)
+        words = f"open the ceiling from below: {figure(b - a, plan.scene)} x {figure(d - c, plan.scene)}, from member to member"
+        places = [(x + s * k, y - down) for down in (9.0, 13.0, 18.0) for k in (4.0, 10.0) for s in (-1, 1)]
+        sketch.note((x, y), words, places, ink.LEAST, halo=ink.WHITE, avoid=duct_boxes(view, option.route))
+
+
+def _faces_beside(frame: Frame, part: Part, run: int) -> tuple[float, float] | None:
+    """Give the near faces of the ceiling's members on both sides of a run, across it [in]; None where one is missing."""
+    at, reach = part.start[1 - run], (part.start[run] + part.end[run]) / 2
+    beside = [
+        ends_of(s.shape, 1 - run)
+        for s in frame.solids
+        if s.kind is SolidKind.JOIST and s.member is not None and s.member.axis == run
+        and ends_of(s.shape, run)[0] < reach < ends_of(s.shape, run)[1]
+    ]  # fmt: skip
+    low, high = [b for _, b in beside if b <= at], [a for a, _ in beside if a >= at]
+    return (max(low), min(high)) if low and high else None

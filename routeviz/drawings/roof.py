@@ -61,7 +61,7 @@ def _courses(sketch: Sketch, view: View, axis: int, low: Point, high: Point) -> 
     while at < high[axis]:
         a, b = list(low), list(high)
         a[axis] = b[axis] = at
-        sketch.line(view.at(a[0], a[1]), view.at(b[0], b[1]), ink.HAIR, colour=_COURSE)
+        sketch.ground_line(view.at(a[0], a[1]), view.at(b[0], b[1]), colour=_COURSE)
         at += _COURSE_IN
 
 

@@ -10,8 +10,9 @@ from routeviz.drawings.caps import cap_foot_in, cap_size_in, draw_cap
 from routeviz.drawings.elevation import break_line, number_members
 from routeviz.drawings.flags import draw_flags
 from routeviz.drawings.flat import clipped, ends_of, flat
-from routeviz.drawings.hood import draw_hood_front, draw_hood_side
+from routeviz.drawings.hood import draw_collar, draw_hood_front, draw_hood_side
 from routeviz.drawings.house import OWN, View, draw_cut, draw_duct, duct_boxes, fits_scale
+from routeviz.drawings.passed import draw_opening, name_layers
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
@@ -20,7 +21,8 @@ from routeviz.model.overhead import ceiling_over_hood_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import Scene
-from routeviz.model.solids import Crossing, SolidKind
+from routeviz.model.solids import SolidKind
+from routeviz.model.spoken import spoken
 from routeviz.model.takeoff import Sheet as Name
 
 __all__ = ["Cut", "section_planes", "section_sheet"]
@@ -109,6 +111,10 @@ def _draw(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) ->
     inside = view.region[1] < (scene.hood_bottom_in or -1.0)
     if inside:
         (draw_hood_side if plane.axis == 0 else draw_hood_front)(sketch, view, scene)
+    for hole in option.takeoff.holes:
+        draw_opening(sketch, view, plan, option, hole, plane.at)
+    if inside:
+        draw_collar(sketch, view, scene, route)
     draw_duct(sketch, view, route)
     draw_cap(sketch, view, route, scene, frame)
     break_line(sketch, view, view.region[1])
@@ -118,7 +124,7 @@ def _draw(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) ->
     _upright_dimensions(sketch, view, plan, option)
     _level_dimensions(sketch, view, plan, option, plane)
     _part_labels(sketch, view, option, scene, plane)
-    _names(sketch, view, plan, plane)
+    _names(sketch, view, plan, option, plane)
     draw_flags(sketch, view, plan, plane.at)
 
 
@@ -235,40 +241,11 @@ def _near_plane(part: Part, plane: Cut) -> bool:
     return part.corner is not None and abs(part.corner[plane.axis] - plane.at) < 1.0
 
 
-def _names(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
-    """Name the layers the duct passes, once each, on the right."""
-    option = plan.best
-    if option is None:
-        return
-    right = view.at(view.region[2], 0.0)[0]
-    seen: set[str] = set()
-    duct = duct_boxes(view, option.route)
-    level = any(abs(_way(h.centre, option.route)[2]) < 0.5 for h in option.takeoff.holes)
-    rightmost = sorted(option.takeoff.holes, key=lambda h: -view.at(*flat(h.centre, plane.axis))[0] if level else 0.0)
-    for hole in rightmost:  # so that leaders that fan to the right do not cross
-        solid = plan.frame.solid(hole.solid)
-        if hole.layer in seen or (solid.member is not None and solid.crossing is Crossing.NEVER):
-            continue
-        low, high = ends_of(solid.shape, plane.axis)
-        if not low < plane.at < high:
-            continue
-        seen.add(hole.layer)
-        u, v = flat(hole.centre, plane.axis)
-        tip = view.at(u, v)
-        reach = max(hole.size_in) / 2 * view.scale + 0.8
-        tip = (tip[0] + reach, tip[1]) if abs(_way(hole.centre, option.route)[2]) > 0.5 else (tip[0], tip[1] + reach)
-        base = right + 3.0 if right - tip[0] < 45.0 else tip[0] + 6.0  # far from the margin: beside the hole
-        places = [(base + a, tip[1] + b) for b in _lifts(base > right, level) for a in (0.0, -8.0)]
-        sketch.note(tip, hole.layer, places, ink.LEAST, halo=ink.WHITE, avoid=duct)
+def _names(sketch: Sketch, view: View, plan: Plan, option: Option, plane: Cut) -> None:
+    """Name the layers the duct passes, what else stands in the cut, the room and the spaces beyond it."""
+    name_layers(sketch, view, plan, option, plane.at)
     _things(sketch, view, plan, plane)
     label_wall(sketch, view, plan, plane)
-
-
-def _lifts(in_margin: bool, level: bool) -> tuple[float, ...]:
-    """Give how far above a leader's tip a layer's name may stand [mm], best first."""
-    if not in_margin:
-        return (7.0, 10.6, 14.2, 17.8, -16.0, -19.6)
-    return (0.0, 3.6, 7.2, 10.8, 14.4) if level else (0.0, 3.6, -3.6, 7.2, -7.2, 10.8, -10.8, 14.4)
 
 
 def _things(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
@@ -281,7 +258,10 @@ def _things(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
         ):
             continue
         (u0, u1), (v0, v1) = (ends_of(solid.shape, k) for k in range(3) if k != plane.axis)
-        u, v = (max(u0, left) + min(u1, right)) / 2, (max(v0, low) + min(v1, high)) / 2
+        u, v = (
+            0.85 * max(u0, left) + 0.15 * min(u1, right),
+            (max(v0, low) + min(v1, high)) / 2,
+        )  # a flag points at the middle
         if not (left < u < right and low < v < high):
             continue
         x, y = view.at(u, v)
@@ -289,14 +269,31 @@ def _things(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
         sketch.note((x, y), solid.label.removeprefix("other "), places, ink.LEAST, halo=ink.WHITE)
 
 
-def _way(at: tuple[float, float, float], route: Route) -> tuple[float, float, float]:
-    """Direction of the penetration at a place."""
-    near = min(route.penetrations, key=lambda p: sum((a - b) ** 2 for a, b in zip(p.centre, at, strict=True)))
-    return near.direction
+def _spaces(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
+    """Draw floor and ceiling of each space beyond the kitchen that the cut meets, and name it."""
+    names = {s.id: spoken(s.id) for s in plan.scene.spaces}
+    for zone in plan.frame.zones:
+        if zone.id not in names:
+            continue
+        low, high = ends_of(zone.shape, plane.axis)
+        (u0, u1), (v0, v1) = (ends_of(zone.shape, k) for k in range(3) if k != plane.axis)
+        u0, u1 = max(u0, view.region[0]), min(u1, view.region[2])
+        if not low < plane.at < high or u1 - u0 < 1.0:
+            continue
+        for level, words in ((v0, "floor"), (v1, "ceiling")):
+            if view.region[1] <= level <= view.region[3]:
+                sketch.line(view.at(u0, level), view.at(u1, level), ink.MEDIUM)
+                x, y = view.at(u1, level)
+                sketch.label(
+                    [((x - 3.0, y + 1.4), Anchor.RIGHT)], f"{names[zone.id]} {words}", ink.LEAST, colour=ink.INK2
+                )
+        x, y = view.at((u0 + u1) / 2, max(v0, view.region[1]) + 10.0)
+        sketch.label([((x, y), Anchor.MIDDLE)], names[zone.id], ink.SMALL, colour=ink.INK2)
 
 
 def label_wall(sketch: Sketch, view: View, plan: Plan, plane: Cut) -> None:
-    """Say where the room and the outdoors are."""
+    """Say where the room is, and draw and name what lies beyond its walls."""
+    _spaces(sketch, view, plan, plane)
     level = plan.scene.cooktop.height_in + 4.0
     if plane.axis == 0:
         u, v = view.at(view.region[0] + 2.0, level)

@@ -10,12 +10,13 @@ from routeviz.drawings.primitives import Anchor, Face, Page
 from routeviz.drawings.sketch import Sketch
 from routeviz.model.plan import Plan
 
-__all__ = ["PAPERS", "Paper", "Sheet", "paper_named"]
+__all__ = ["PAPERS", "Paper", "Sheet", "paper_named", "picture_room"]
 
 _EDGE = 12.0
 _STRIP = (9.0, 22.0)
 _CAUTION = 5.5  # height of the line of caution over the strip [mm]
 CAUTION = "Before cutting: lay a tape on the ticks below; they are true {unit}. Power off; expect wires, pipes and gas."
+UNMEASURED = "Nothing on this sheet is to scale."  # a lesson is looked at, and nothing is cut by it
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,9 +79,15 @@ class Sheet:
         return _EDGE, _STRIP[1] + 8.0, self.paper.width - _EDGE, self.paper.height - 10.0
 
 
+def picture_room(paper: Paper) -> tuple[float, float]:
+    """Give the width and height that a picture has to itself on a sheet of this paper [mm]."""
+    left, bottom, right, top = new_sheet(paper, "", "").room
+    return right - left, top - 10.0 - bottom - 2.0
+
+
 def new_sheet(paper: Paper, name: str, title: str) -> Sheet:
     """Begin a sheet."""
-    bounds = (3.0, _STRIP[1] + _CAUTION, paper.width - 3.0, paper.height - 3.0)
+    bounds = (_EDGE - 6.0, _STRIP[1] + _CAUTION, paper.width - _EDGE, paper.height - 3.0)
     return Sheet(paper, name, title, Sketch(bounds))
 
 
@@ -97,20 +104,20 @@ def heading(sheet: Sheet, number: str, title: str, under: str = "", at: tuple[fl
         sketch.text((x + indent, top - 7.0), under, ink.SMALL, colour=ink.INK2)
 
 
-def finish(sheet: Sheet, plan: Plan, number: int, count: int, drawn: str) -> Page:
-    """Add the title strip and close the sheet."""
+def finish(sheet: Sheet, plan: Plan, number: int, count: int, drawn: str, *, caution: str = CAUTION) -> Page:
+    """Add the title strip, with a line of caution over it, and close the sheet."""
     strip = Sketch(sheet.sketch.bounds)
-    _strip(strip, sheet, plan, f"{number} of {count}", drawn)
+    _strip(strip, sheet, plan, f"{number} of {count}", drawn, caution)
     items = (*sheet.sketch.items, *strip.items)
     return Page(sheet.name, sheet.title, sheet.paper.width, sheet.paper.height, items)
 
 
-def _strip(sketch: Sketch, sheet: Sheet, plan: Plan, number: str, drawn: str) -> None:
+def _strip(sketch: Sketch, sheet: Sheet, plan: Plan, number: str, drawn: str, caution: str) -> None:
     left, right = _EDGE, sheet.paper.width - _EDGE
     low, high = _STRIP
     metric = sheet.paper.metric
     sketch.text(
-        (left, high + 3.2), CAUTION.format(unit="centimetres" if metric else "inches"), ink.LEAST, colour=ink.INK2
+        (left, high + 3.2), caution.format(unit="centimetres" if metric else "inches"), ink.LEAST, colour=ink.INK2
     )
     sketch.rect((left, low), (right, high), ink.MEDIUM, fill=ink.BLADE, colour=ink.BLADE_EDGE)
     hook = ((left, high + 1.2), (left - 1.8, high + 1.2), (left - 1.8, low - 3.4), (left, low - 3.4), (left, low))

@@ -44,7 +44,7 @@ class Sketch:
         """Give the part of the same drawing whose labels keep left of `x`, beside a column of text."""
         left, low, right, high = self.bounds
         part = Sketch((left, low, min(right, x), high), self.items)
-        part.taken = Taken(part.bounds, self.taken.boxes, self.taken.lines)
+        part.taken = Taken(part.bounds, self.taken.boxes, self.taken.lines, self.taken.thin)
         return part
 
     # shapes -------------------------------------------------------------------------------------------------------
@@ -90,7 +90,11 @@ class Sketch:
     ) -> None:
         """Fill a polygon with parallel hair lines `step` mm apart."""
         for a, b in hatch_lines(outline, step, angle):
-            self.line(a, b, ink.HAIR, colour=colour)
+            self.ground_line(a, b, colour=colour)
+
+    def ground_line(self, a: Point, b: Point, *, colour: str) -> None:
+        """Draw a hair line of a ground, such as a hatch or a course of siding, over which texts may stand."""
+        self.items.append(Path((a, b), ink.HAIR, colour))
 
     # texts --------------------------------------------------------------------------------------------------------
     def text(
@@ -103,15 +107,16 @@ class Sketch:
     def label(
         self, places: Iterable[tuple[Point, Anchor]], words: str, size: float = ink.SMALL, face: Face = Face.SANS, *,
         colour: str = ink.INK, turn: int = 0, halo: str | None = None, roam: float = 0.0, tip: Point | None = None,
+        over: bool = False,
     ) -> Text | None:  # fmt: skip
         """Write a text at the first of the places where it meets neither a text, a bold line nor the sheet's edge.
 
         Where all are taken it looks on round the first, up to `roam` mm away, then with a leader to `tip`; None where it
-        finds no room.
+        finds no room. A name that stands on its thing goes `over` fine lines.
         """
         words = plain(words)
         wanted = [Text(at, words, size, face, anchor, colour, turn, halo) for at, anchor in places]
-        made = self.taken.first_clear(wanted) or self.taken.nearest_clear(wanted[0], roam)
+        made = self.taken.first_clear(wanted, over=over) or self.taken.nearest_clear(wanted[0], roam)
         if made is None and tip is not None:
             return self.note(tip, words, (), size, face=face, colour=colour, halo=halo)
         return self._write(made) if made is not None else None
@@ -197,7 +202,7 @@ class Sketch:
         size = ink.LEAST
         left_at, right_at = x - 0.9, x + 0.85 * size + 0.2
         first, second = (right_at, left_at) if right else (left_at, right_at)
-        fits = width(plain(words), size, Face.NARROW_BOLD) <= b - a + 0.5
+        fits = width(plain(words), size, Face.NARROW_BOLD) <= b - a - 0.8  # clear of what the ends stand on
         if not (fits and self._turned(a, b, (first, second), words, size, halo)):
             self._beside_line(x, a, b, words, size, right, halo)
         self.reserve((x - 0.02, a, x + 0.02, b))

@@ -30,11 +30,14 @@ class Taken:
     bounds: Rect
     boxes: list[Rect] = field(default_factory=list)
     lines: list[Rect] = field(default_factory=list)
+    thin: list[Rect] = field(default_factory=list)  # finer lines: texts rather keep off them too
 
     def add(self, item: Path | Disc) -> None:
-        """Take note of an outline; only bold ones keep texts away."""
+        """Take note of an outline: bold ones keep texts away, fine ones where there is another place."""
         if item.weight >= ink.MEDIUM:
             self.lines += strokes(item)
+        elif item.weight > 0:
+            self.thin += strokes(item)
 
     def is_free(self, wanted: Rect) -> bool:
         """Whether a box overlaps no text yet and lies inside the sheet."""
@@ -47,9 +50,20 @@ class Taken:
         """Whether a bold line or mark drawn so far runs through a box."""
         return any(crosses(wanted, line) for line in self.lines)
 
-    def first_clear(self, wanted: Sequence[Text]) -> Text | None:
-        """Give the first text that nothing meets: rather none in its box, else at least none in its letters."""
+    def is_lined(self, wanted: Rect) -> bool:
+        """Whether a fine line runs through a box."""
+        return any(crosses(wanted, line) for line in self.thin)
+
+    def first_clear(self, wanted: Sequence[Text], *, over: bool = False) -> Text | None:
+        """Give the first text that nothing meets: rather no line at all, else no bold one in its box or its letters.
+
+        Where it may stand `over` fine lines, these do not count.
+        """
         free = [t for t in wanted if self.is_free(box(t))]
+        clear = (t for t in free if not over and not self.is_struck(box(t)) and not self.is_lined(letters(t)))
+        made = next(clear, None)
+        if made is not None:
+            return made
         made = next((t for t in free if not self.is_struck(box(t))), None)
         return made or next((t for t in free if not any(crosses(letters(t), s) for s in self.lines if _long(s))), None)
 

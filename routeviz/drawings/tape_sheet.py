@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass
 from itertools import groupby, pairwise
@@ -36,7 +37,9 @@ class Kind:
 
 
 _UP = (((0, -5), (0, 5)), ((-3, 2), (0, 5.4), (3, 2)))
-_BACK = (((-5, 0), (5, 0)), ((2, 3), (5.4, 0), (2, -3)))
+# straight back is the tail of an arrow that goes into the wall
+_RING = tuple((4.6 * math.sin(math.pi * k / 8), 4.6 * math.cos(math.pi * k / 8)) for k in range(17))
+_BACK = (_RING, ((-3, -3), (3, 3)), ((-3, 3), (3, -3)))
 _ONE = (((-3, -5), (-3, 0), (-2.5, 1.6), (-0.5, 2.5), (4, 2.5)), ((1.4, 5), (4.4, 2.5), (1.4, 0)))
 _TWO = (((-3, -5.4), (-3, -2), (3, 1), (3, 5)), ((0.4, 2.6), (3, 5.6), (5.6, 2.6)))
 KINDS = {

@@ -30,6 +30,8 @@ def hole_size(hole: Hole, scene: Scene) -> str:
     first, second = hole.size_in
     if abs(first - second) < 1 / 64 and hole.shape != "rectangular":
         return f"{length(first, scene)} {hole.shape}"
+    if abs(first - second) < 1 / 64:
+        return f"{figure(first, scene)} x {length(second, scene)} square"
     lies = f" ({hole.lies})" if hole.lies else ""
     return f"{figure(first, scene)} x {length(second, scene)} {hole.shape}{lies}"
 
@@ -47,7 +49,7 @@ def to_ceiling(scene: Scene) -> str:
 
 def speed(fpm: float, scene: Scene) -> str:
     """Write an air speed."""
-    return f"{fpm * _MPS_PER_FPM:.1f} m/s" if scene.metric else f"{fpm:.0f} ft a minute"
+    return f"{fpm * _MPS_PER_FPM:.1f} m/s" if scene.metric else f"{fpm:.0f} ft/min"
 
 
 def pressure(inwg: float, scene: Scene) -> str:

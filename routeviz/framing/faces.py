@@ -9,11 +9,11 @@ from routeviz.framing.outdoors import Outdoors, behind, outdoors, seen, seen_fro
 from routeviz.framing.place import House, Place, sides_of
 from routeviz.framing.roofshape import RoofShape, Slope
 from routeviz.framing.sheets import Rect, pieces
-from routeviz.framing.spaces import Beyond
+from routeviz.framing.spaces import Beyond, space_name
 from routeviz.framing.upper import infill_places
 from routeviz.framing.walls import Heights
 from routeviz.model.scene import RoofForm, WallSide
-from routeviz.model.solids import ExitFace, FaceKind, KeepOut, RoofEdge
+from routeviz.model.solids import ExitFace, FaceKind, KeepOut, RoofEdge, WallEnd
 
 __all__ = ["exit_faces"]
 
@@ -36,6 +36,20 @@ def _edges(house: House, place: Place, lo: tuple[float, float], hi: tuple[float,
     if not gable:
         found.append(_top_edge(place, lo, hi, keep_away))
     return found
+
+
+def _ends(house: House, place: Place) -> tuple[WallEnd, ...]:
+    """Give both upright ends of a kitchen wall: the corner's finished outer face, else the inner face indoors."""
+    walls = [house.place(side) for side in sides_of(place.run_axis)]
+    return tuple(_corner(w) if w.wall.beyond == "outdoors" else _inner(w) for w in walls)
+
+
+def _corner(met: Place) -> WallEnd:
+    return WallEnd(f"corner with {met.words}", met.outer, hooks=True)
+
+
+def _inner(met: Place) -> WallEnd:
+    return WallEnd(f"inner face of {met.words}", met.normal_origin, hooks=False)
 
 
 def _top_edge(
@@ -64,10 +78,21 @@ def _wall_faces(house: House, shape: RoofShape | None, place: Place, heights: He
     return [
         ExitFace(f"face-{side}" if i == 1 else f"face-{side}-{i}", place.words, FaceKind.WALL, place.normal_axis,
                  place.normal_sign, place.outer, (place.outer, 0.0, 0.0), (r.s0, r.z0), (r.s1, r.z1), tuple(keep),
-                 "outdoors", side)
+                 "outdoors", side, ends=_ends_of_piece(_ends(house, place), (lo_s, hi_s), r, hidden))
         for i, r in enumerate(open_air, 1)
         if r.s1 - r.s0 >= 1.0 and r.z1 - r.z0 >= 1.0
     ]  # fmt: skip
+
+
+def _ends_of_piece(
+    ends: tuple[WallEnd, ...], cover: tuple[float, float], piece: Rect, hidden: list[tuple[str, Rect]]
+) -> tuple[WallEnd, ...]:
+    """Give the ends of what a space leaves of a wall: its own, or the wall of the space that stands against it."""
+    found = []
+    for whole, end, at in zip(ends, cover, (piece.s0, piece.s1), strict=True):
+        met = next((name for name, r in hidden if abs(at - end) > 1e-6 and at in (r.s0, r.s1)), None)
+        found.append(WallEnd(f"corner with the {met}", at, hooks=True) if met else whole)
+    return tuple(found)
 
 
 _GABLE_WORDS = {
@@ -86,7 +111,12 @@ def _gable_top(shape: RoofShape | None, place: Place) -> float | None:
 
 
 def _gable_face(
-    shape: RoofShape, place: Place, base: float, things: Sequence[Outdoors], keep_away: Mapping[str, float]
+    house: House,
+    shape: RoofShape,
+    place: Place,
+    base: float,
+    things: Sequence[Outdoors],
+    keep_away: Mapping[str, float],
 ) -> ExitFace | None:
     lo_s, hi_s = place.span(place.cover)
     end, top = place.normal_axis == shape.axis, _gable_top(shape, place)
@@ -99,7 +129,7 @@ def _gable_face(
         keep += _rake_steps(shape, lo, hi, _distance(keep_away, "eave"))
     label = _GABLE_WORDS[side] if end else f"the top of {place.words}"
     return ExitFace(f"gable-{side}", label, FaceKind.GABLE, place.normal_axis, place.normal_sign, place.outer,
-                    (place.outer, 0.0, 0.0), lo, hi, tuple(keep), "outdoors", side, "attic")  # fmt: skip
+                    (place.outer, 0.0, 0.0), lo, hi, tuple(keep), "outdoors", side, "attic", ends=_ends(house, place))  # fmt: skip
 
 
 def _rake_steps(shape: RoofShape, lo: tuple[float, float], hi: tuple[float, float], wanted: float) -> list[KeepOut]:
@@ -194,8 +224,20 @@ def _space_faces(
         keep += [*_space_corners(house, other, place, lo, hi, keep_away), _top_edge(place, lo, hi, keep_away)]
         found.append(ExitFace(f"face-{place.prefix}", place.words, FaceKind.WALL, place.normal_axis, place.normal_sign,
                               place.outer, (place.outer, 0.0, 0.0), lo, hi, tuple(keep), "outdoors", None,
-                              other.space.id))  # fmt: skip
+                              other.space.id, ends=_space_ends(other, place)))  # fmt: skip
     return found
+
+
+def _space_ends(other: Beyond, place: Place) -> tuple[WallEnd, ...]:
+    """Give both upright ends of a space's wall; where its next wall is not known, the inside of the space."""
+    axis, found = place.run_axis, []
+    for at in (other.inside.lo[axis], other.inside.hi[axis]):
+        met = next((p for p in other.places if p.normal_axis == axis and abs(p.normal_origin - at) < 1e-6), None)
+        known = met is not None and met.wall.beyond == "outdoors"
+        found.append(
+            _corner(met) if met and known else WallEnd(f"inner side of the {space_name(other.space)}", at, hooks=False)
+        )
+    return tuple(found)
 
 
 def _space_corners(house: House, other: Beyond, place: Place, lo: tuple[float, float], hi: tuple[float, float],
@@ -226,7 +268,7 @@ def exit_faces(
             found += _wall_faces(house, shape, place, heights[side], tops[side], others, things, keep_away)
     if shape is not None:
         gables = (
-            _gable_face(shape, place, bases[place.wall.side], things, keep_away)
+            _gable_face(house, shape, place, bases[place.wall.side], things, keep_away)
             for place in infill_places(house, shape)
         )
         found += [face for face in gables if face]

@@ -10,7 +10,7 @@ from routeviz.model.scene import Obstacle, ObstacleKind, Scene
 from routeviz.model.solids import Vec3
 from routeviz.model.spoken import spoken
 
-__all__ = ["ToClose", "axis_of", "centre_of", "met_by", "size_in", "to_close"]
+__all__ = ["ToClose", "axis_of", "centre_of", "met_by", "size_in", "to_close", "web_in"]
 
 _RIM_IN = 1.0  # so much of an old hole round the new one is closed with the gap round the duct
 
@@ -60,6 +60,17 @@ def met_by(hole: Obstacle, crossings: tuple[Penetration, ...]) -> tuple[float, P
 
     None where the new hole does not reach the old one.
     """
+    reached = [f for f in _beside(hole, crossings) if f[0] <= (size_in(hole) + max(f[1].hole_in)) / 2]
+    return min(reached, key=lambda f: f[0], default=None)
+
+
+def web_in(hole: Obstacle, crossings: tuple[Penetration, ...]) -> float | None:
+    """Give what is left between an old hole and the new one nearest to it, edge to edge [in]; None where no new one is."""
+    return min((off - (size_in(hole) + max(c.hole_in)) / 2 for off, c in _beside(hole, crossings)), default=None)
+
+
+def _beside(hole: Obstacle, crossings: tuple[Penetration, ...]) -> list[tuple[float, Penetration]]:
+    """Give the crossings in the hole's plane, each with how far its middle is off the hole's [in]."""
     middle, thin = centre_of(hole), min(range(3), key=lambda a: _sides(hole)[a])
     found = []
     for crossing in crossings:
@@ -69,8 +80,7 @@ def met_by(hole: Obstacle, crossings: tuple[Penetration, ...]) -> tuple[float, P
         if axis == thin or (hole.diameter_in is not None and near):
             off = math.hypot(*(crossing.centre[a] - middle[a] for a in range(3) if a != axis))
             found.append((off, crossing))
-    reached = [f for f in found if f[0] <= (size_in(hole) + max(f[1].hole_in)) / 2]
-    return min(reached, key=lambda f: f[0], default=None)
+    return found
 
 
 def to_close(scene: Scene, route: Route) -> tuple[ToClose, ...]:

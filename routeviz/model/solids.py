@@ -13,7 +13,7 @@ from routeviz.model.scene import MemberKind, Obstacle, Tolerances, WallSide
 
 __all__ = [
     "JOIST_KINDS", "OPENING_KINDS", "RAFTER_KINDS", "STUD_KINDS", "Box", "Crossing", "Cylinder", "ExitFace", "FaceKind",
-    "Frame", "KeepOut", "Member", "Passage", "Prism", "Shape", "Solid", "SolidKind", "Vec3", "Zone",
+    "Frame", "KeepOut", "Member", "Passage", "Prism", "Shape", "Solid", "SolidKind", "Vec3", "WallEnd", "Zone",
     "obstacle_box", "tolerance_in",
 ]  # fmt: skip
 
@@ -236,6 +236,19 @@ class RoofEdge:
 
 
 @dataclass(frozen=True, slots=True)
+class WallEnd:
+    """An upright end of a wall's outer face, or the line indoors that stands for one.
+
+    Where the next wall is outdoors too there is a corner, and a tape hooks on its finished outer face. Where the house
+    goes on, outdoors shows no corner: only the inner face of the wall that meets it indoors is known.
+    """
+
+    label: str  # "corner with the left wall", or "inner face of the left wall"
+    at_in: float  # along the wall's face, in the house frame
+    hooks: bool  # there is a corner outdoors
+
+
+@dataclass(frozen=True, slots=True)
 class ExitFace:
     """An outer face where a duct may end outdoors.
 
@@ -259,6 +272,7 @@ class ExitFace:
     side: WallSide | None = None
     owner: str = "kitchen"  # the space whose wall or roof it is
     edges: tuple[RoofEdge, ...] = ()  # of a roof: low and high along x, then along y
+    ends: tuple[WallEnd, ...] = ()  # of a wall: low, high
 
     def seen_from(self, point: Vec3) -> tuple[KeepOut, ...]:
         """Give the keep-outs as they count for a cap whose opening has its centre at a point.

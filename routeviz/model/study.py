@@ -84,6 +84,7 @@ class Way:
     parts: int | None
     answer: str
     cabinet_in3: float = 0.0  # taken of the cabinets that hide the duct
+    note: str = ""  # its duct, or what of the scene it overrides
 
 
 @dataclass(frozen=True, slots=True)

@@ -36,6 +36,7 @@ class Sheet(StrEnum):
     CONFLICT = "what is in the way"
     MARKING = "marking"
     PARTS = "parts and cuts"
+    CUTS = "cut list"  # where it stands on the sheets of parts and cuts
     HOLES = "holes"
     ORDER = "order of work"
     MEASURE = "measure first"
@@ -171,6 +172,9 @@ class Mark:
     backed: bool = False  # it goes into backing that is let in first
     at_edge_of: str = ""  # the member at whose edge it stands, too near to hold there
     piece: str = ""  # how the piece that it holds lies, in words
+    screw: str = ""  # the screw that goes into an anchor or plug; "" where the fastener is the screw
+    gap_in: float = 0.0  # between the wall's face and the masonry that the screw holds in: packed first
+    bay_in: tuple[float, float] | None = None  # from the left wall: both ends of the backing that it goes into
 
 
 @dataclass(frozen=True, slots=True)

@@ -20,7 +20,7 @@ def air_text(air: AirResult, width: int, metric: bool) -> str:
     lines = [
         wrap(
             f"{quantity_text(point.flow_cfm, 'cfm', metric=metric)} of {quantity_text(air.label_cfm, 'cfm', metric=metric)} on the "
-            f"label ({band} with the uncertain losses). At that flow: {quantity_text(point.velocity_fpm, 'fpm', metric=metric)} "
+            f"label ({band} with the uncertain losses). At that flow: {quantity_text(point.velocity_fpm, 'ft/min', metric=metric)} "
             f"in the duct, and the fan holds {quantity_text(point.static_inwg, 'in wg', metric=metric)} ({point.status}).",
             width,
             "  ",
@@ -37,9 +37,9 @@ def air_text(air: AirResult, width: int, metric: bool) -> str:
     lines.append(wrap(f"{computed}{_by_code(air, metric)}.", width, "  "))
     lines += [
         wrap(
-            f"{a.label}: {quantity_text(a.flow_cfm, 'cfm', metric=metric)} ({gain_text(a.gain_cfm, 'cfm', metric=metric)})",
+            f"→ {a.label}: {quantity_text(a.flow_cfm, 'cfm', metric=metric)} ({_gain(a.gain_cfm, metric)})",
             width,
-            "  → ",
+            "  ",
         )
         for a in air.advice
     ]
@@ -47,6 +47,14 @@ def air_text(air: AirResult, width: int, metric: bool) -> str:
         lines.append(wrap(air.assumption, width, "  "))
     lines += [wrap(n, width, "  ") for n in air.notes]
     return "\n".join(lines)
+
+
+def _gain(gain_cfm: float, metric: bool) -> str:
+    """Say what a change gains; a loss, which only a duct of the scene's own list can bring, in words."""
+    flow = quantity_text(abs(gain_cfm), "cfm", metric=metric)
+    if flow.startswith("0 "):
+        return "no gain"
+    return f"a loss of {flow}" if gain_cfm < 0 else gain_text(gain_cfm, "cfm", metric=metric)
 
 
 def _by_code(air: AirResult, metric: bool) -> str:

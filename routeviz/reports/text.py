@@ -8,6 +8,7 @@ from routeviz.model.airflow import AirResult, AirStatus
 from routeviz.model.finding import Finding, MemberRuling, State, Verdict
 from routeviz.model.members import together
 from routeviz.model.plan import Option, Plan
+from routeviz.model.scene import Assumption
 from routeviz.model.study import Fix, Way
 from routeviz.model.takeoff import TakeOff
 from routeviz.reports.air import air_text
@@ -44,7 +45,7 @@ def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
         out.append(wrap(plan.second, width, "  "))
     if fixes:
         out.append(_head("Fixes, each planned again"))
-        out += [wrap(f"{n}  {fix.words}: {fix.recheck}. {fix.answer}", width, "  ") for n, fix in enumerate(fixes, 1)]
+        out += [wrap(_fix_text(n, fix), width, "  ") for n, fix in enumerate(fixes, 1)]
         out.append(wrap("Write one into a new scene file with: routeviz plan SCENE --apply N", width, "  "))
     if plan.members:
         out.append(_head("May it be cut?"))
@@ -53,7 +54,7 @@ def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
         out.append(_head("Ways out"))
         out += [_way_out(o, width, metric) for o in plan.options]
     out.append(_head("Findings"))
-    out.append(findings_text(plan.all_findings, metric=metric, width=width))
+    out.append(findings_text(plan.all_findings, metric=metric, width=width, routed=bool(plan.options)))
     if plan.scene.rules.waivers:
         out.append(_head("Waived"))
         out += [wrap(f"{w.code}: {w.words}", width, "  ") for w in plan.scene.rules.waivers]
@@ -67,10 +68,23 @@ def plan_text(plan: Plan, *, fixes: Sequence[Fix] = (), width: int = 80) -> str:
         out += _take_off_text(best.takeoff, width, metric)
     if plan.assumptions:
         out.append(_head("Assumed, not measured"))
-        out.append(wrap(" · ".join(f"{a.field} {a.value} ({a.reason})" for a in plan.assumptions), width, "  "))
+        out += _assumed_text(plan.assumptions, width)
     out.append("")
     out.append(wrap(CAUTION, width))
     return "\n".join(out) + "\n"
+
+
+def _fix_text(number: int, fix: Fix) -> str:
+    return f"{number}  {fix.words}. {fix.recheck[:1].upper()}{fix.recheck[1:]}. {fix.answer}"
+
+
+def _assumed_text(assumptions: Sequence[Assumption], width: int) -> list[str]:
+    """List what was taken for granted, what shares its reason together."""
+    alike: dict[str, list[str]] = {}
+    for a in assumptions:
+        alike.setdefault(a.reason, []).append(f"{a.field} {a.value}")
+    told = (f"{reason}: {' · '.join(v)}" if len(v) > 1 else f"{v[0]} ({reason})" for reason, v in alike.items())
+    return [wrap(line, width, "  ", hang=2) for line in told]
 
 
 def _member_text(ruling: MemberRuling, width: int, metric: bool) -> str:
@@ -79,11 +93,14 @@ def _member_text(ruling: MemberRuling, width: int, metric: bool) -> str:
     if ruling.allowed_in is not None and ruling.ours_in is not None:
         allowed, ours = (length_text(v, metric=metric) for v in (ruling.allowed_in, ruling.ours_in))
         numbers = f" ({ruling.measure} up to {allowed}; this takes {ours})"
-    lines = [wrap(f"{ruling.label}: {ruling.verdict}{numbers}. [{ruling.code}] {ruling.source_text}", width, "  ")]
+    lines = [
+        wrap(f"{ruling.label}: {ruling.verdict}{numbers}. [{ruling.code}] {ruling.source_text}", width, "  ", hang=2)
+    ]
     lines += [wrap(text, width, "      ") for text in (ruling.detail, ruling.remedy) if text]
     for piece in ruling.framing:
         cut = f", {length_text(piece.length_in, metric=metric)}" if piece.length_in is not None else ""
-        lines.append(wrap(f"{piece.counted}, {piece.size}{cut} {piece.note}".rstrip(), width, "      "))
+        note = f", {piece.note}" if piece.note else ""
+        lines.append(wrap(f"{piece.counted}, {piece.size}{cut}{note}", width, "      ", hang=2))
     return "\n".join(lines)
 
 
@@ -97,7 +114,8 @@ def _way_out(option: Option, width: int, metric: bool) -> str:
         lost, whole = (quantity_text(v, "in3", metric=metric) for v in (cabinet.lost_in3, cabinet.of_in3))
         numbers += f", takes {lost} of the {whole} in the {cabinet.label}"
     tail = f"; {own} broken of its own" if own else ""
-    return wrap(f"{route.id}  {route.words}: {numbers}{tail}.", width, "  ")
+    name = "" if route.as_built else f"{route.id}  "  # its words say that it is as built
+    return wrap(f"{name}{route.words}: {numbers}{tail}.", width, "  ")
 
 
 def _flow(air: AirResult, metric: bool) -> str:
@@ -118,14 +136,16 @@ def _apart(findings: Sequence[Finding]) -> str:
     return f" ({', '.join(named)})" if named else ""
 
 
-def findings_text(findings: Sequence[Finding], *, metric: bool, width: int = 80) -> str:
-    """List findings, worst first, numbered like the flags in the pictures."""
+def findings_text(findings: Sequence[Finding], *, metric: bool, width: int = 80, routed: bool = True) -> str:
+    """List findings, worst first, numbered like the flags in the pictures; not `routed`, they say nothing of a duct."""
     counts = {state: sum(f.state is state for f in findings) for state in State}
     counted = (
         f"{counts[State.BROKEN]} broken{_apart(findings)} · {counts[State.CLOSE]} close · {counts[State.FINE]} fine"
         f" · {counts[State.NOT_CHECKED]} not checked"
     )
     lines = [wrap(counted, width, "  ")]
+    if not routed:
+        lines.append(wrap("Of the hood and the room alone: there is no duct to judge.", width, "  "))
     number = 0
     for finding in findings:
         if finding.state is State.DOES_NOT_APPLY:
@@ -192,9 +212,10 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
         out.append(_head("Cut"))
         out += [
             wrap(
-                f"{c.id}: {size(c.cut_in)} from section {c.stock} ({size(c.visible_in)} showing) {c.note}".rstrip(),
+                f"{c.id}: {size(c.cut_in)} from section {c.stock} ({size(c.visible_in)} showing){f', {c.note}' if c.note else ''}",
                 width,
                 "  ",
+                hang=2,
             )
             for c in take.cuts
         ]
@@ -202,7 +223,7 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
             wrap(
                 f"{s.count} section{'' if s.count == 1 else 's'} of {size(s.stock_in)}; "
                 f"{f'{s.bound} is the least possible' if s.proven else f'at least {s.bound} are needed'}; waste {size(s.waste_in)}",
-                width, "  ",
+                width, "  ", hang=2,
             )
             for s in take.stock
         ]  # fmt: skip
@@ -217,7 +238,7 @@ def _take_off_text(take: TakeOff, width: int, metric: bool) -> list[str]:
                 wrap(
                     f"{h.layer}: {h.shape} {shown}, centre {size(h.from_left_in)} {h.from_left_name}, "
                     f"{size(h.from_other_in)} {h.from_other_name}{'; ' + h.note if h.note else ''}",
-                    width, "  ",
+                    width, "  ", hang=2,
                 )
             )  # fmt: skip
     if take.marks:
@@ -260,11 +281,11 @@ def compare_text(ways: Sequence[Way], *, metric: bool, width: int = 80) -> str:
             lines.append(label)
             label = ""
         lines.append(f"{label:<20}{way.verdict:<13}{numbers}{way.broken:>7}{way.close:>6}")
+        if way.note:
+            lines.append(wrap(way.note, width, "  "))
         lines.append(wrap(way.answer, width, "    "))
         if way.members:
             lines.append(wrap(f"passes through {together(way.members)}", width, "    "))
-        if way.boxed_in:
-            lines.append(wrap(f"{length_text(way.boxed_in, metric=metric, long=True)} to box in", width, "    "))
         if way.cabinet_in3:
             lines.append(
                 wrap(f"takes {quantity_text(way.cabinet_in3, 'in3', metric=metric)} of the cabinets", width, "    ")

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+
+from routeviz.folding import fold
 from routeviz.model.finding import Finding, State
 from routeviz.units import limit_text, quantity_text, spare_text
 
@@ -14,6 +17,9 @@ MARKS = {
     State.NOT_CHECKED: "?",
     State.DOES_NOT_APPLY: "·",
 }
+_MARK = re.compile(
+    r"(?:[✗!] \d{1,2} |[✓✗!?☐●□→▨·↑] |[ \d]?\d\. |(?:\d{1,2}|[A-Z])  )"
+)  # what a line of a list begins with
 
 
 def finding_numbers(finding: Finding, *, metric: bool) -> tuple[str, str, str]:
@@ -28,8 +34,15 @@ def finding_numbers(finding: Finding, *, metric: bool) -> tuple[str, str, str]:
     return measured, limit, "" if finding.margin is None else spare_text(finding.margin, unit, metric=metric)
 
 
-def wrap(text: str, width: int = 80, indent: str = "") -> str:
-    """Fold a paragraph for the terminal."""
-    import textwrap
+def wrap(text: str, width: int = 80, indent: str = "", *, hang: int | None = None) -> str:
+    """Fold a paragraph for the terminal, the one place for every command.
 
-    return textwrap.fill(text, width, initial_indent=indent, subsequent_indent=indent, break_long_words=False)
+    Parameters
+    ----------
+    hang : int, optional
+        How much further in all lines but the first stand; without it as far as a mark or number at the beginning is wide.
+    """
+    if hang is None:
+        mark = _MARK.match(text)
+        hang = len(mark[0]) if mark else 0
+    return "\n".join(fold(text, width, first=indent, rest=indent + " " * hang))

@@ -2,25 +2,28 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterator
 from dataclasses import dataclass
+from fractions import Fraction
 
 from routeviz import catalog
+from routeviz.folding import fold
 from routeviz.model.finding import Finding, State
 from routeviz.model.source import Source
-from routeviz.rules.profiles import profile, profiles
+from routeviz.model.spoken import spoken
+from routeviz.rules.profiles import Limit, common, profile, profiles
 from routeviz.rules.registry import FAMILIES, Rule, all_rules, rule
-from routeviz.units import limit_text, quantity_text, spare_text, told
+from routeviz.units import inch_text, limit_text, quantity_text, spare_text, told
 
 __all__ = ["Explanation", "LimitRow", "codes", "explain"]
 
 _WIDTH = 80
+_NOT_ASKED = "not asked for"
 
 
 @dataclass(frozen=True, slots=True)
 class LimitRow:
-    """One limit as one profile states it."""
+    """One limit as one profile states it; `said` is "" where it holds or does not and has no number."""
 
     key: str
     profile: str
@@ -58,7 +61,7 @@ def codes() -> tuple[str, ...]:
 
 def _rows(one: Rule) -> Iterator[LimitRow]:
     for key in one.limits:
-        last = None
+        told_once = False
         for name in profiles():
             limit = profile(name).get(key)
             if limit is None:
@@ -66,21 +69,30 @@ def _rows(one: Rule) -> Iterator[LimitRow]:
                 if ask:
                     yield LimitRow(key, name, "not known", True, ask, "", "")
                 continue
-            source = catalog.source(limit.source)
-            words = limit.said or (
-                "it applies"
-                if limit.value is True
-                else ", ".join(limit.value)
-                if isinstance(limit.value, tuple)
-                else "no"
-            )
-            same = (words, limit.must, limit.source)
-            if limit.source == "common-practice" and same == last:
+            everywhere = limit == common().get(key)  # a place that sets nothing of its own
+            if everywhere and told_once:
                 continue
-            last = same
-            everywhere = limit.source == "common-practice"
-            yield LimitRow(key, "where nothing else is said" if everywhere else name, words, limit.must,
-                           source.text, source.seen.value, told(limit.note, metric=profile(name).metric))  # fmt: skip
+            told_once |= everywhere
+            source = catalog.source(limit.source)
+            note = told(limit.note, metric=profile(name).metric and not everywhere)
+            yield LimitRow(key, "where nothing else is said" if everywhere else name, _limit_words(limit), limit.must,
+                           source.text, source.seen.value, note)  # fmt: skip
+
+
+def _limit_words(limit: Limit) -> str:
+    """Write a limit in its document's own unit, inches with their fraction; "" for one that has no number."""
+    if isinstance(limit.value, tuple):
+        return ", ".join(limit.value)
+    if isinstance(limit.value, bool):
+        return "" if limit.value else _NOT_ASKED
+    if limit.unit == "in per ft":
+        return quantity_text(limit.number, limit.unit)
+    return _inches(limit.number) if limit.said.endswith(" in") else limit.said
+
+
+def _inches(value: float) -> str:
+    """Write inches as a tape has them; sheet metal, which is thinner than its marks, in decimals."""
+    return inch_text(value, denominator=64) if (value * 64).is_integer() else f"{_number(value)} in"
 
 
 def _number(value: float | None) -> str:
@@ -105,7 +117,7 @@ def _paragraph(head: str, body: str) -> str:
 def _filled(line: str, *, hang: int = 2) -> str:
     """Fold a line to the terminal's width; what follows stands so much further in than its beginning."""
     indent = " " * (len(line) - len(line.lstrip()))
-    return textwrap.fill(line.strip(), _WIDTH, initial_indent=indent, subsequent_indent=indent + " " * hang)
+    return "\n".join(fold(line.strip(), _WIDTH, first=indent, rest=indent + " " * hang))
 
 
 def _example(words: str, findings: tuple[Finding, ...], quiet: str) -> str:
@@ -125,12 +137,20 @@ def _limit_lines(rows: tuple[LimitRow, ...]) -> list[str]:
                 said = ("not known to routeviz; it says what to ask",)
             else:
                 seen = f" [{row.seen}]" if row.seen and row.seen not in row.source_text else ""
-                said = (f"{row.said} ({'must' if row.must else 'should'}); {row.source_text}{seen}", row.note)
+                said = (f"{_asked(row)}; {row.source_text}{seen}", row.note)
             shared.setdefault(said, []).append(row.profile)
         for said, places in shared.items():
             text = f"{', '.join(places)}: {': '.join(w for w in said if w)}"
             lines.append(f"    {text}")
     return lines
+
+
+def _asked(row: LimitRow) -> str:
+    """Write a limit with its force."""
+    force = "must" if row.must else "should"
+    if row.said == _NOT_ASKED:
+        return row.said
+    return f"{row.said} ({force})" if row.said else f"{force} hold"
 
 
 def _cited(source: Source) -> str:
@@ -144,13 +164,23 @@ def _table_lines(groups: tuple[str, ...]) -> list[str]:
     for group in groups:
         for key, row in catalog.table("members")[group].items():
             source = catalog.source(row["source"])
-            words = [f"{k.replace('_', ' ').removesuffix(' in')} {_number(v) if isinstance(v, float) else v}"
-                     for k, v in row.items() if k not in ("source", "value")]  # fmt: skip
-            value = _number(float(row["value"])) if "value" in row else ", ".join(words)
-            unit = " in" if key.endswith("_in") else " of the depth" if key.endswith("_share") else ""
-            name = key.replace("_", " ").removesuffix(" in").removesuffix(" share")
-            lines.append(f"  {group.replace('_', ' ')}, {name}: {value}{unit}; {_cited(source)}")
+            words = [_table_value(k, v) for k, v in row.items() if k not in ("source", "value")]
+            said = _table_value(key, row["value"]) if "value" in row else f"{spoken(key)}: {', '.join(words)}"
+            lines.append(f"  {spoken(group)}, {said}; {_cited(source)}")
     return lines
+
+
+def _table_value(key: str, value: float | str) -> str:
+    """Write one number of the member table after its name: "flange: 1 1/2 in", "hole: 1/3 of the depth"."""
+    if isinstance(value, str):
+        return f"{spoken(key)} {value}"
+    if key.endswith("_in"):
+        return f"{spoken(key.removesuffix('_in'))}: {_inches(float(value))}"
+    if key.endswith("_share"):
+        share = Fraction(value).limit_denominator(6)
+        plain = str(share) if abs(share - value) < 1e-9 and value < 1 else _number(float(value))
+        return f"{spoken(key.removesuffix('_share'))}: {plain} of the depth"
+    return f"{spoken(key)}: {_number(float(value))}"
 
 
 def _text(one: Rule, rows: tuple[LimitRow, ...], sources: tuple[str, ...], good: tuple[Finding, ...],

@@ -18,7 +18,7 @@ from routeviz.errors import CatalogError, Mistake, SceneError
 from routeviz.model.scene import Scene
 from routeviz.units import parse_length, parse_quantity
 
-__all__ = ["Limit", "Profile", "profile", "profile_mistake", "profiles"]
+__all__ = ["Limit", "Profile", "common", "profile", "profile_mistake", "profiles"]
 
 _LENGTH_UNITS = ("in", "ft", "mm", "m")
 _FLOW_UNITS = ("cfm", "l/s", "m3/h")
@@ -118,6 +118,11 @@ def _read(name: str) -> Profile:
             limits[key] = _limit(name, key, row)
     ask.update(rows.get("ask", {}))
     return Profile(name, rows["title"], rows["place"], rows["about"], rows["metric"], limits, ask)
+
+
+def common() -> Profile:
+    """Give what every profile stands on and none has to repeat: common practice."""
+    return _read("common")
 
 
 def profile_mistake(name: str, file: str) -> Mistake | None:

@@ -10,7 +10,7 @@ from routeviz.model.scene import MakerLimits, MemberKind
 from routeviz.model.solids import Crossing, Frame, Solid, SolidKind
 from routeviz.rules.cuts import Cut
 from routeviz.rules.outcome import EPSILON_IN
-from routeviz.units import length_text
+from routeviz.units import MM_PER_IN, length_text
 
 __all__ = ["Asked", "edge_is_tighter", "fits", "member_code", "row", "ruling"]
 
@@ -52,10 +52,11 @@ def member_code(solid: Solid) -> str:
     return _CODES.get(solid.kind, "")
 
 
-def row(group: str, key: str) -> tuple[float, str]:
-    """Give a number of the member table and its source."""
+def row(group: str, key: str, *, metric: bool = False) -> tuple[float, str]:
+    """Give a number of the member table [in] and its source; its own round one for metric homes, where the table has it."""
     row = catalog.table("members")[group][key]
-    return float(row["value"]), str(row["source"])
+    value = float(row["value_mm"]) / MM_PER_IN if metric and "value_mm" in row else float(row["value"])
+    return value, str(row["source"])
 
 
 def ruling(

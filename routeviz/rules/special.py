@@ -83,9 +83,7 @@ def free_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
         detail = "fix the strip to the wall beyond both cuts first"
         pieces = (
             FramingPiece("masonry anchor", "through the strip into the wall", None, 4, "two beyond each cut"),
-            FramingPiece(
-                "backing block", "as thick as the strip", None, 2, "behind the board's cut edges and for the hood"
-            ),
+            FramingPiece("backing block", "as thick as the strip", None, 2, "behind the board's cut edges"),
         )
         return ruling(solid, MemberVerdict.ALLOWED, rule, "hole", None, cut.size_in, "common-practice", framing=pieces,
                        detail=detail)  # fmt: skip
@@ -108,13 +106,13 @@ def masonry_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     if solid.material == "log":
         return ruling(solid, MemberVerdict.WITHIN, "a log wall is bored between its fixings; logs settle", "hole", None,
                        cut.along_in, "common-practice", detail="leave room above the sleeve for settling")  # fmt: skip
-    limit, source = row("masonry", "lintel_free_in")
+    limit, source = row("masonry", "lintel_free_in", metric=asked.metric)
     sleeve = row("masonry", "sleeve_in")[0]
     wide = cut.along_in
     return ruling(
         solid, MemberVerdict.WITHIN if wide <= limit + EPSILON_IN else MemberVerdict.DECIDED_ELSEWHERE,
         "no lintel up to about two bricks' width", "width of the hole", limit, wide, source,
-        framing=(FramingPiece("sleeve", f"{asked.length(sleeve)} larger than the duct", None, 1, "mortared in"),),
-        detail="the hole is the sleeve's; make good round it with cut brick and mortar",
+        framing=(FramingPiece("sleeve", f"in a hole {asked.length(sleeve)} larger than the duct", None, 1, "mortared in"),),
+        detail="the hole takes a sleeve and the mortar round it",
         remedy="" if wide <= limit + EPSILON_IN else "Have a lintel sized, or use a narrower duct.",
     )  # fmt: skip

@@ -16,6 +16,7 @@ from routeviz.scenefile.paths import Path
 __all__ = ["check_equipment"]
 
 _FAR = 1.25  # of the curve's flow: makers' curves and labels are read off more closely than this
+_WIDEST_IN = 120.0  # of a hood or a cooktop
 _LABEL_INWG = 0.1  # at which a label without its pressure is taken to be rated, or lower
 
 
@@ -39,7 +40,9 @@ def check_equipment(document: Document, notes: Notes) -> None:
 def _check_inside(
     path: Path, what: str, centre: float, width: float, room: float, notes: Notes, least: float = 0.0
 ) -> None:
-    if width > room + 1e-9:
+    if width > _WIDEST_IN and room >= _WIDEST_IN:
+        notes.add((*path[:-1], "width"), f"must be at most {notes.length(_WIDEST_IN)}", "Check the number and its unit")
+    elif width > room + 1e-9:
         notes.add((*path[:-1], "width"), f"wider than the wall, which is {notes.length(room)}", "Check both widths")
     elif centre - width / 2 < least - 1e-9:
         short = notes.length(least - (centre - width / 2))
@@ -80,7 +83,7 @@ def _check_hood_place(document: Document, notes: Notes) -> None:
     hood, kitchen, cooktop = document.hood, document.kitchen, document.cooktop
     centre = cooktop.centre if hood.centre is None else hood.centre
     cooktop_fits = _within(cooktop.centre, cooktop.width, kitchen.width)
-    if hood.centre is not None or hood.width > kitchen.width or cooktop_fits:
+    if hood.centre is not None or hood.width > min(kitchen.width, _WIDEST_IN) or cooktop_fits:
         _check_inside(("hood", "centre"), "hood", centre, hood.width, kitchen.width, notes)
     if hood.depth > kitchen.depth:
         notes.add(("hood", "depth"), f"the kitchen is only {notes.length(kitchen.depth)} deep", "Check the depth")

@@ -34,7 +34,7 @@ class CooktopTable(Table):
 
     kind: Annotated[CooktopKind, Choice(CooktopKind)] = asked("electric, induction or gas", "gas")
     centre: Height = asked("its centre from the left wall", "70 in")
-    width: Annotated[float, Length(8, 120)] = asked("its width", "30 in")
+    width: Annotated[float, Length(8, 1200)] = asked("its width", "30 in")
     depth: Annotated[float, Length(8, 60)] = asked("its depth, back to front", "21 in")
     height: Annotated[float, Length(12, 60)] = taken(
         36.0, "the usual counter height", "its surface above the floor", "36 in"
@@ -105,7 +105,7 @@ class ElectricalTable(Table):
 class HoodTable(Table):
     """The wall-mounted canopy hood."""
 
-    width: Annotated[float, Length(12, 120)] = asked("its width", "36 in")
+    width: Annotated[float, Length(12, 1200)] = asked("its width", "36 in")
     depth: Annotated[float, Length(6, 60)] = asked("how far it comes out from the wall", "20 in")
     body: Annotated[float, Length(2, 60)] = asked(
         "its underside to the top of the body, where the cover starts", "11 in"

@@ -28,7 +28,7 @@ __all__ = ["load", "loads", "parse_toml", "plain", "read_text"]
 _DEEPEST: Final = 20  # far more than any place in a scene
 _LARGEST_BYTES: Final = 4_000_000
 _REPAIRS: Final = 8
-_START: Final = "Write a starter scene and edit it"
+_START: Final = "For a starter scene to edit: routeviz new"
 
 
 def load(path: str | FilePath, *, profiles: Sequence[str] = (), codes: Sequence[str] = ()) -> Scene:

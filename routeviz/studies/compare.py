@@ -23,29 +23,34 @@ def compare(scene: Scene) -> tuple[Way, ...]:
     Returns
     -------
     tuple of Way
-        The free choice first, then roof only, wall only, and the other sections.
+        What the scene allows first, then roof only, wall only, and the other sections. A row whose way out the scene
+        rules out says so in its note.
     """
-    return tuple(_row(label, pipeline.plan(changed, alternatives=1)) for label, changed in _variants(scene))
+    return tuple(_row(label, note, pipeline.plan(changed, alternatives=1)) for label, note, changed in _variants(scene))
 
 
-def _variants(scene: Scene) -> Iterator[tuple[str, Scene]]:
+def _variants(scene: Scene) -> Iterator[tuple[str, str, Scene]]:
+    """Give each row's name, its note and its scene."""
     if scene.as_built is not None:
-        yield "as built", scene
+        yield "as built", "", scene
         scene = replace(scene, as_built=None)
-    yield f"any way, {section_text(scene.duct.sections[0], metric=scene.metric)}", scene
-    yield "roof only", replace(scene, cap=replace(scene.cap, roof=True, wall=False))
-    yield "wall only", replace(scene, cap=replace(scene.cap, roof=False, wall=True))
+    cap, first = scene.cap, section_text(scene.duct.sections[0], metric=scene.metric)
+    yield "as the scene allows", f"{first} duct", scene
+    out = "though the scene rules it out"
+    yield "roof only", "" if cap.roof else out, replace(scene, cap=replace(cap, roof=True, wall=False))
+    yield "wall only", "" if cap.wall else out, replace(scene, cap=replace(cap, roof=False, wall=True))
     for section in scene.duct.sections[1:]:
         order = (section, *(s for s in scene.duct.sections if s is not section))
-        yield section_text(section, metric=scene.metric), replace(scene, duct=replace(scene.duct, sections=order))
+        other = replace(scene, duct=replace(scene.duct, sections=order))
+        yield section_text(section, metric=scene.metric), "as the scene allows", other
 
 
-def _row(label: str, plan: Plan) -> Way:
+def _row(label: str, note: str, plan: Plan) -> Way:
     states = [f.state for f in plan.all_findings if not f.waived]
     best = plan.best
     if best is None:
         return Way(label, plan.paths.outcome.value, plan.verdict, None, None, None, None, None, (),
-                   states.count(State.BROKEN), states.count(State.CLOSE), None, plan.answer)  # fmt: skip
+                   states.count(State.BROKEN), states.count(State.CLOSE), None, plan.answer, note=note)  # fmt: skip
     route = best.route
     members = tuple(p.label for p in route.penetrations if plan.frame.solid(p.solid).crossing is not Crossing.PASS)
     return Way(
@@ -63,4 +68,5 @@ def _row(label: str, plan: Plan) -> Way:
         parts=len(best.takeoff.buy),
         answer=plan.answer,
         cabinet_in3=sum(c.lost_in3 for c in best.takeoff.cabinets),
+        note=note,
     )

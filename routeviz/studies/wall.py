@@ -17,6 +17,7 @@ from routeviz.units import ticks
 
 __all__ = ["heights", "places", "wall_plans"]
 
+_LEAST_APART_IN = 0.5  # an end of the window nearer to another height is not worth a row
 _REACH_IN = 12.0  # a hood is not looked at farther above or below where it hangs
 Rows = tuple[tuple[Plan, ...], ...]
 
@@ -33,7 +34,7 @@ def places(scene: Scene, *, step_in: float = 1.0) -> tuple[float, ...]:
 
 
 def heights(scene: Scene, *, step_in: float = math.inf) -> tuple[float, ...]:
-    """Give mounting heights within the legal window, rising, a step apart and through the scene's own [in].
+    """Give mounting heights within the legal window, rising, a step apart and through the scene's own [in], and its ends.
 
     Heights count above the cooking surface; without one of its own the scene takes the one that would be chosen. With
     the default step that one is all.
@@ -45,7 +46,9 @@ def heights(scene: Scene, *, step_in: float = math.inf) -> tuple[float, ...]:
     window = rules.mounting_window(scene, profile)
     low, high = max(window.low_in, own - _REACH_IN), min(window.high_in, own + _REACH_IN)
     first, last = math.ceil((low - own) / step_in - 1e-9), math.floor((high - own) / step_in + 1e-9)
-    return tuple(own + step_in * n for n in range(min(first, 0), max(last, 0) + 1))
+    found = [own + step_in * n for n in range(min(first, 0), max(last, 0) + 1)]
+    ends = [end for end in (low, high) if low < high and min(abs(end - h) for h in found) > _LEAST_APART_IN]
+    return tuple(sorted([*found, *ends]))
 
 
 def wall_plans(

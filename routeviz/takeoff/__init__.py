@@ -15,6 +15,7 @@ from routeviz.takeoff.fall import with_fall
 from routeviz.takeoff.holes import hole_schedule
 from routeviz.takeoff.marks import assumptions, hood_marks
 from routeviz.takeoff.measure import measure_first
+from routeviz.takeoff.mending import is_mended
 from routeviz.takeoff.parts import buy_list
 from routeviz.takeoff.rise import rise_first
 from routeviz.takeoff.work import order_of_work
@@ -24,7 +25,7 @@ __all__ = ["assumptions", "count", "marks_of"]
 
 def marks_of(scene: Scene, frame: Frame) -> tuple[Mark, ...]:
     """Give the marks of the hood and its cover's bracket where the hood stands, as they are drilled."""
-    return backed(scene, hood_marks(scene, frame))
+    return backed(scene, frame, hood_marks(scene, frame))
 
 
 def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...] = ()) -> TakeOff:
@@ -46,9 +47,10 @@ def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...
         Parts, cuts with a proven or stated bound, holes, marks, steps and what to measure first.
     """
     cuts, plans = cut_list(route, scene, frame)
-    marks = marks_of(as_hung(scene, findings), frame)
+    hangs = is_mended(route, findings)  # its screws are in, and no step hangs it anew
+    marks = () if hangs else marks_of(as_hung(scene, findings), frame)
     holes = with_fall(hole_schedule(route, scene, frame), route, scene, findings)
-    measure = rise_first(route, scene, frame, measure_first(route, scene, frame, findings))
+    measure = rise_first(route, scene, frame, measure_first(route, scene, frame, findings), cuts)
     return TakeOff(
         buy=buy_list(route, scene, frame, findings, cuts, plans, marks),
         cuts=cuts,

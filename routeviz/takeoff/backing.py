@@ -6,15 +6,16 @@ from dataclasses import dataclass, replace
 
 from routeviz.catalog import table
 from routeviz.geometry import bounds
+from routeviz.model.members import together
 from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.model.takeoff import BuyLine, Mark
 from routeviz.takeoff.heavy import is_heavy, is_long
 from routeviz.takeoff.marks import fastener_for, marks_in_wood
-from routeviz.takeoff.words import size_text
+from routeviz.takeoff.words import own_in, size_text
 from routeviz.units import length_text
 
-__all__ = ["Backing", "backed", "backing", "backing_lines", "needs_backing"]
+__all__ = ["Backing", "backed", "backing", "backing_lines", "backing_words", "needs_backing"]
 
 _LEAST_IN_WOOD = 2  # screws of the hood; common practice
 _UPRIGHT = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE)
@@ -27,6 +28,8 @@ class Backing:
     left_in: float
     right_in: float
     marks: tuple[str, ...]
+    height_in: float = 0.0  # of its middle above the floor
+    at_edges: tuple[str, ...] = ()  # marks at the edge of a stud, which a board across both holds
 
     @property
     def length_in(self) -> float:
@@ -49,7 +52,7 @@ def _gets_backing(mark: Mark, scene: Scene, marks: tuple[Mark, ...]) -> bool:
     return is_heavy(scene) or marks_in_wood(marks) < min(_LEAST_IN_WOOD, len(hood))
 
 
-def backed(scene: Scene, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
+def backed(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
     """Give the marks as they are drilled: where backing is let in, the screws go into it without anchors."""
 
     def drilled(mark: Mark) -> Mark:
@@ -57,29 +60,52 @@ def backed(scene: Scene, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
         screw, pilot_in = fastener_for(row, "screw", metric=scene.metric)
         holds = "backing, let in first"
         if mark.at_edge_of:
-            holds += f"; it meets {mark.at_edge_of} here: screw a board across both"
-        return replace(mark, holds=holds, fastener=screw, pilot_in=pilot_in, backed=True)
+            holds += f"; it meets {mark.at_edge_of} here: plywood across both"
+        bay = _bay(mark, scene, frame)
+        return replace(mark, holds=holds, fastener=screw, pilot_in=pilot_in, backed=True, screw="", bay_in=bay)
 
-    return tuple(drilled(m) if _gets_backing(m, scene, marks) else m for m in marks)
+    made = tuple(drilled(m) if _gets_backing(m, scene, marks) else m for m in marks)
+    if not is_heavy(scene):
+        return made
+    return tuple(m if m.row == "bracket" else replace(m, holds=f"{m.holds}; the maker's fixing decides") for m in made)
 
 
 def backing(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Backing, ...]:
-    """Give the pieces from left to right: one for each bay in which a screw meets no wood, and one for each bracket screw."""
-    bays: dict[tuple[float, float, float], list[str]] = {}
+    """Give the pieces from left to right, in each bay in which a screw meets no wood; rows too far apart get one each."""
+    row = table("stock")["backing"]
+    most = float(row["deep_in"]) - 2 * float(row["edge_in"])
+    bays: dict[tuple[float, float], list[Mark]] = {}
     for mark in marks:
         if _gets_backing(mark, scene, marks):
-            up = round(mark.height_in, 3) if mark.row == "bracket" else 0.0  # high above the hood's own
-            bays.setdefault((*_bay(mark, scene, frame), up), []).append(mark.label)
-    return tuple(Backing(a, b, tuple(names)) for (a, b, _), names in sorted(bays.items()))
+            bays.setdefault(_bay(mark, scene, frame), []).append(mark)
+    found: list[Backing] = []
+    for (left, right), held in bays.items():
+        rows: list[list[Mark]] = []
+        for mark in sorted(held, key=lambda m: m.height_in):
+            if rows and mark.height_in - rows[-1][0].height_in <= most + 1e-9:
+                rows[-1].append(mark)
+            else:
+                rows.append([mark])
+        found += [_piece(left, right, row_) for row_ in rows]
+    return tuple(sorted(found, key=lambda b: (b.left_in, b.right_in, -b.height_in)))
+
+
+def _piece(left_in: float, right_in: float, held: list[Mark]) -> Backing:
+    heights = [m.height_in for m in held]
+    held = sorted(held, key=lambda m: m.label)
+    return Backing(left_in, right_in, tuple(m.label for m in held), (min(heights) + max(heights)) / 2,
+                   tuple(m.label for m in held if m.at_edge_of))  # fmt: skip
 
 
 def _bay(mark: Mark, scene: Scene, frame: Frame) -> tuple[float, float]:
     """Give the faces of the studs on both sides of a mark; the room's corners where there is none.
 
-    Above the wall's own studs, as in a gable that the scene does not frame, they are taken to stand over those below.
+    Where no stud reaches so high, as under a slope that cuts it off lower, or in a gable that the scene does not frame,
+    one is taken to stand over that below.
     """
-    found = _studs_beside(mark, scene, frame, at_its_height=True)
-    return found if found != (0.0, scene.kitchen.width_in) else _studs_beside(mark, scene, frame, at_its_height=False)
+    before, after = _studs_beside(mark, scene, frame, at_its_height=True)
+    below = _studs_beside(mark, scene, frame, at_its_height=False)
+    return (before if before > 0.0 else below[0], after if after < scene.kitchen.width_in else below[1])
 
 
 def _studs_beside(mark: Mark, scene: Scene, frame: Frame, *, at_its_height: bool) -> tuple[float, float]:
@@ -98,21 +124,52 @@ def _studs_beside(mark: Mark, scene: Scene, frame: Frame, *, at_its_height: bool
     return before, after
 
 
+def _opening_in(scene: Scene) -> float:
+    """Give how high the board is opened for a piece, and patched after [in]."""
+    row = table("stock")
+    return float(row["backing"]["deep_in"]) + 2 * own_in(row["patch"], "margin", metric=scene.metric)
+
+
 def backing_lines(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> list[BuyLine]:
-    """Give the lumber, and the board to patch over each piece."""
+    """Give the lumber, the plywood where a mark meets a stud's edge, and the board to patch over each piece."""
     row = table("stock")["backing"]
-    margin = float(table("stock")["patch"]["margin_in"])
     alike: dict[float, list[Backing]] = {}
-    for piece in backing(scene, frame, marks):
+    every = backing(scene, frame, marks)
+    for piece in every:
         alike.setdefault(piece.length_in, []).append(piece)
     lumber, boards = [], []
     for length_in, pieces in alike.items():
         names = " ".join(name for piece in pieces for name in piece.marks)
         size = str(row["size_metric" if scene.metric else "size"])
         long = length_text(length_in, metric=scene.metric)
-        patch = size_text(length_in, float(row["deep_in"]) + 2 * margin, metric=scene.metric)
+        patch = size_text(length_in, _opening_in(scene), metric=scene.metric)
         lumber.append(
             BuyLine("backing between two studs", f"{size}, {long}", len(pieces), "each", f"behind marks {names}")
         )
         boards.append(BuyLine("board patch", patch, len(pieces), "each", f"over the backing of {names}"))
+    edges = [name for piece in every for name in piece.at_edges]
+    if edges:
+        side = own_in(row, "across", metric=scene.metric)
+        size = size_text(side, float(row["deep_in"]), metric=scene.metric)
+        lumber.append(
+            BuyLine("plywood across backing and stud", f"{size}, as thick as the board", len(edges), "each",
+                    f"at marks {' '.join(edges)}, in place of the board there; screwed to both")
+        )  # fmt: skip
     return [*lumber, *boards]
+
+
+def backing_words(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> str:
+    """Say what is opened for the backing, where, and how it is let in."""
+    every = backing(scene, frame, marks)
+    rows: dict[str, list[str]] = {}
+    for piece in sorted(every, key=lambda b: b.height_in):
+        rows.setdefault(length_text(piece.height_in, metric=scene.metric), []).extend(piece.marks)
+    heights = together(f"{height} ({' '.join(names)})" for height, names in rows.items())
+    high = length_text(_opening_in(scene), metric=scene.metric)
+    text = (f"Open the board from stud to stud behind the open-square marks, {high} high, its middle {heights} above the floor. "
+            "Let the backing in "
+            "flush with the studs' faces and fix it to both.")  # fmt: skip
+    edges = [name for piece in every for name in piece.at_edges]
+    if edges:
+        text += f" At {together(edges)} the stud's edge is met: screw plywood, as thick as the board, across backing and stud."
+    return text

@@ -2,27 +2,31 @@
 
 from __future__ import annotations
 
+import math
+
 from routeviz.catalog import table
 from routeviz.model.finding import Finding, State
+from routeviz.model.members import together
 from routeviz.model.overhead import ceiling_at_in
-from routeviz.model.route import Part, PartKind, Penetration, Route
-from routeviz.model.scene import AboveKind, Scene, WallSide
+from routeviz.model.route import Penetration, Route
+from routeviz.model.scene import Scene, SpaceKind, WallSide
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import BuyLine
 from routeviz.takeoff.boxing import boxing_lines
-from routeviz.takeoff.cover import as_hung, cover_lines
+from routeviz.takeoff.cover import as_hung, cover_lines, fits_round
 from routeviz.takeoff.heavy import stay_lines
 from routeviz.takeoff.holes import block_in, main_axis, on_block
-from routeviz.takeoff.lumber import lumber_lines, openings
-from routeviz.takeoff.masonry import cored, is_log, making_good, of_board, sleeved_in
+from routeviz.takeoff.lumber import lumber_lines, openings, ruled_words
+from routeviz.takeoff.masonry import cored, is_log, making_good, mortar_in, of_board, sleeve_in, sleeved_in
+from routeviz.takeoff.mending import is_mended
 from routeviz.takeoff.oldholes import closing_lines
-from routeviz.takeoff.words import hole_text, size_text
+from routeviz.takeoff.packing import furring_cut, strip_opening_in
+from routeviz.takeoff.strips import behind_board, strip_line
+from routeviz.takeoff.words import hole_text, own_in, size_text
 from routeviz.takeoff.wrapping import wrap_lines
 from routeviz.units import flow_text, length_text
 
-__all__ = ["behind_board", "building_lines", "needs_makeup", "patched"]
-
-_SIDE_OPEN_IN = 24.0  # duct this far above the ceiling is reached from above
+__all__ = ["building_lines", "needs_makeup", "patched"]
 
 
 def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...]) -> list[BuyLine]:
@@ -35,25 +39,28 @@ def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Fin
     lines += _patches(route, as_hung(scene, findings), frame)
     lines += making_good(route, scene, frame)
     lines += closing_lines(route, scene, frame)
-    lines += cover_lines(scene, findings) + stay_lines(as_hung(scene, findings)) + boxing_lines(route, scene, findings)
+    if not (is_mended(route, findings) and fits_round(findings)):  # such a cover hangs already
+        lines += cover_lines(scene, findings) + stay_lines(as_hung(scene, findings))
+    lines += boxing_lines(route, scene, findings)
     if needs_makeup(scene, findings):
         lines += _makeup(scene, findings)
     return lines
 
 
 def _sleeves(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...]) -> list[BuyLine]:
-    """A sleeve for each hole through masonry or concrete, in the sizes of the hole."""
-    ruled = {f.ruling.solid: f.ruling.verdict.value for f in findings if f.ruling is not None}
+    """A sleeve for each hole through masonry or concrete, less than the hole by the mortar round it."""
+    ruled = {f.ruling.solid: f.ruling.verdict for f in findings if f.ruling is not None}
     found: list[BuyLine] = []
     for crossing in cored(route, frame):
         solid = frame.solid(crossing.solid)
-        size = hole_text(crossing.shape, sleeved_in(crossing), metric=scene.metric)
+        size = hole_text(crossing.shape, sleeve_in(crossing, metric=scene.metric), metric=scene.metric)
+        hole = hole_text(crossing.shape, sleeved_in(crossing), metric=scene.metric)
         length = length_text(crossing.through_in, metric=scene.metric)
-        named = f"{solid.label}: {ruled[solid.id]}" if solid.id in ruled else solid.label
-        how = "sealed in" if is_log(crossing, frame) else "mortared in"
-        found.append(
-            BuyLine("sleeve", f"{size}, {length} long", 1, "each", f"{named}; {how}, made good round it", (solid.id,))
-        )
+        named = ruled_words(solid.label, ruled[solid.id]) if solid.id in ruled else solid.label
+        filled = "sealant" if is_log(crossing, frame) else "mortar"
+        gap = length_text(mortar_in(metric=scene.metric), metric=scene.metric)
+        how = f"in a hole of {hole}, at least {gap} of {filled} all round"
+        found.append(BuyLine("sleeve", f"{size}, {length} long", 1, "each", f"{named}; {how}", (solid.id,)))
     return found
 
 
@@ -65,8 +72,9 @@ def _siding(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
         solid = frame.solid(crossing.solid)
         if solid.kind is SolidKind.CLADDING and on_block(solid):
             side = block_in(route, scene)
-            lines = [BuyLine("mounting block for the cap", size_text(side, side, metric=scene.metric), 1, "each",
-                             f"{solid.label}; flashed at the top", (solid.id,))]  # fmt: skip
+            thick = length_text(crossing.through_in, metric=scene.metric)
+            lines = [BuyLine("mounting block for the cap", f"{size_text(side, side, metric=scene.metric)}, {thick} thick or more", 1, "each",
+                             f"{solid.label}; at least as thick as it, flashed at the top", (solid.id,))]  # fmt: skip
             kind = "J-channel" if "vinyl" in solid.label.lower() + solid.material.lower() else "trim channel"
             around = length_text(4 * side, metric=scene.metric)
             return [*lines, BuyLine(f"{kind} round the block", around, 1, "each", "siding slides into it", (solid.id,))]
@@ -85,15 +93,32 @@ def _fireblocks(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
         if all(abs(crossing.centre[2] - z) > 3.0 for z in levels):
             levels.append(crossing.centre[2])
         size = hole_text(crossing.shape, crossing.hole_in, metric=scene.metric)
-    if not levels:
+    lines = []
+    if levels:
+        note = "at " + " and ".join(f"{length_text(z, metric=scene.metric)} above the floor" for z in levels)
+        lines.append(BuyLine(rows["item"], f"hole {size}", len(levels), "ring", note))
+    return lines + _board_seals(route, scene, frame)
+
+
+def _board_seals(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
+    """Sealant round the duct where it passes a wall's board; one for fire separations where a wall is one."""
+    rows = table("stock")["fireblock"]
+    passed = [p for p in of_board(route, frame) if main_axis(p.direction) != 2]
+    if not passed:
         return []
-    note = "at " + " and ".join(f"{length_text(z, metric=scene.metric)} above the floor" for z in levels)
-    return [BuyLine(rows["item"], f"hole {size}", len(levels), "ring", note)]
+    garages = {space.id for space in scene.spaces if space.kind is SpaceKind.GARAGE}
+    parted = any(frame.solid(p.solid).rated or garages & {p.from_space, p.to_space} for p in passed)
+    boards = together(frame.solid(p.solid).label for p in passed)
+    note = f"where it passes {boards}" + ("; a fire separation: one that is listed for it" if parted else "")
+    count = math.ceil(len(passed) / int(rows["boards_per_cartridge"]))
+    return [BuyLine(rows["seal"], "round the duct in the board", count, "cartridge", note)]
 
 
 def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     """Board to make good: round the holes, over framed openings, and strips opened to lay duct behind board."""
-    margin = float(table("stock")["patch"]["margin_in"])
+    margin = own_in(table("stock")["patch"], "margin", metric=scene.metric)
+    strips, furring = behind_board(route, scene), furring_cut(route, frame)
+    past = strip_opening_in(metric=scene.metric)
     framed = [o for o in openings(route, frame) if o.upright]
     found: list[BuyLine] = []
     for crossing in of_board(route, frame):
@@ -103,15 +128,17 @@ def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
             # from neighbour stud to neighbour stud, from above the header to below the sill
             size = [opening.header_in, crossing.hole_in[1] + 2 * opening.deep_in + 2 * margin]
             note = f"{solid.label}, over the framed opening"
-        elif _under_cover(crossing, scene):
+        elif furring and solid.side is WallSide.HOOD and solid.space == "kitchen":
+            size = [crossing.hole_in[0] + 2 * margin, crossing.hole_in[1] + 2 * past]
+            note = f"{solid.label}, round the duct and along {together(furring)}"
+        elif _under_cover(crossing, scene) or any(strip.covers(crossing) for strip in strips):
             continue
         else:
             size = [s + 2 * margin for s in crossing.hole_in]
             note = f"{solid.label}, round the duct"
         words = size_text(size[0], size[1], metric=scene.metric)
         found.append(BuyLine("board patch", words, 1, "each", note, (solid.id,)))
-    found += [_strip(p.id, p.length_in, scene, where) for p, where in behind_board(route, scene)]
-    return found
+    return found + [strip_line(strip, scene) for strip in strips]
 
 
 def patched(route: Route, scene: Scene, frame: Frame) -> bool:
@@ -131,40 +158,6 @@ def _under_cover(crossing: Penetration, scene: Scene) -> bool:
         return -y + crossing.level_in[1] / 2 <= cover.depth_in and abs(z - ceiling_at_in(scene, x)) < 3.0
     bottom, face = scene.hood_bottom_in, scene.wall(WallSide.HOOD).thickness_in / 2
     return bottom is not None and bottom <= z <= ceiling_at_in(scene, x) and y < face  # not on the wall's far side
-
-
-def behind_board(route: Route, scene: Scene) -> list[tuple[Part, str]]:
-    """Give the straights that lie behind wallboard or above a ceiling that is reached from below only."""
-    deep = scene.wall(WallSide.HOOD).thickness_in
-    found: list[tuple[Part, str]] = []
-    for part in route.parts:
-        if part.kind is not PartKind.STRAIGHT:
-            continue
-        middle = [(a + b) / 2 for a, b in zip(part.start, part.end, strict=True)]
-        ceiling = ceiling_at_in(scene, middle[0])
-        flat = abs(part.direction[2]) < 0.1
-        in_wall = 0.0 < middle[1] < deep and abs(part.direction[1]) < 0.1
-        if in_wall and middle[2] < ceiling:
-            found.append((part, "wallboard, in front of the duct"))
-        elif (
-            flat
-            and ceiling < middle[2] < ceiling + _SIDE_OPEN_IN
-            and middle[1] < 0.0
-            and scene.above.kind is AboveKind.STOREY
-        ):
-            found.append((part, "ceiling board, under the duct"))
-    return found
-
-
-def _strip(part: str, length_in: float, scene: Scene, where: str) -> BuyLine:
-    spacing = 16.0
-    members = scene.ceiling.joists if where.startswith("ceiling") else scene.wall(WallSide.HOOD).studs
-    if members is not None:
-        spacing = members.spacing_in
-    return BuyLine(
-        "board to open and patch", size_text(spacing, length_in, metric=scene.metric), 1, "strip",
-        f"{where}, from member to member", (part,),
-    )  # fmt: skip
 
 
 def needs_makeup(scene: Scene, findings: tuple[Finding, ...]) -> bool:

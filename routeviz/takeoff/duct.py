@@ -12,7 +12,7 @@ from routeviz.model.scene import Scene, SectionSize
 from routeviz.model.solids import FaceKind, Frame
 from routeviz.model.takeoff import Account, Cut, StockPlan
 from routeviz.takeoff.stock import pack
-from routeviz.takeoff.words import section_text
+from routeviz.takeoff.words import own_in, section_text
 
 __all__ = ["Joint", "Piece", "account", "cut_list", "joints", "pieces"]
 
@@ -40,11 +40,12 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class Joint:
-    """A connection between two parts; `section` is the duct there."""
+    """A connection between two parts; `section` is the duct there, `where` the step in which it is made."""
 
     before: str
     after: str
     section: SectionSize
+    where: str = "run"  # "hood", "run" or "cap"
 
 
 def account(route: Route) -> Account:
@@ -80,7 +81,7 @@ def past_end_in(route: Route, scene: Scene, frame: Frame) -> float:
         return 0.0
     taken = scene.cap.overlap_in
     if taken is None:
-        taken = float(table("stock")["cutting"]["cap_overlap_in"])
+        taken = own_in(table("stock")["cutting"], "cap_overlap", metric=scene.metric)
     if route.termination.kind is FaceKind.ROOF:
         return max(0.0, max(scene.cap.roof_stub_in, taken) - stub_in(route, frame))
     return taken
@@ -143,10 +144,11 @@ def joints(route: Route, scene: Scene, frame: Frame) -> tuple[Joint, ...]:
     found: list[Joint] = []
     ends = [p for p in route.parts if p.kind is not PartKind.OPEN_END]
     if ends and ends[0].kind is not PartKind.COLLAR and not route.as_built:
-        found.append(Joint("hood collar", ends[0].id, ends[0].section))
+        found.append(Joint("hood collar", ends[0].id, ends[0].section, "hood"))
     made = pieces(route, scene, frame)
     for before, after in pairwise(ends):
-        found.append(Joint(before.id, after.id, after.section))
+        where = "hood" if before.kind is PartKind.COLLAR else "cap" if after.kind is PartKind.CAP else "run"
+        found.append(Joint(before.id, after.id, after.section, where))
     found += [Joint(p.part, p.part, p.section) for p in made if p.splice]
     return tuple(found)
 

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from routeviz.model.overhead import ceiling_at_in
-from routeviz.model.route import Near, Penetration, Route
+from routeviz.model.route import Penetration, Route
 from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import ExitFace, FaceKind, Frame, Solid, SolidKind, Vec3
 from routeviz.model.takeoff import Hole
+from routeviz.takeoff.beside import beside
 from routeviz.takeoff.masonry import lies_on, needs_sleeve, sleeved_in
 from routeviz.takeoff.within import Within, within
 from routeviz.units import length_text
@@ -59,19 +60,7 @@ def hole_schedule(route: Route, scene: Scene, frame: Frame) -> tuple[Hole, ...]:
             group += 1
         previous = crossing
         found.append(_hole(crossing, group, route, scene, frame))
-    return tuple(_as_wide_as_its_sleeve(hole, found, route, frame) for hole in found)
-
-
-def _as_wide_as_its_sleeve(hole: Hole, every: list[Hole], route: Route, frame: Frame) -> Hole:
-    """Widen the hole in a plaster or render that lies on masonry: the sleeve, or its core bit, goes through both."""
-    if hole.note or hole.shape == "ellipse":
-        return hole
-    crossing = next(p for p in route.penetrations if p.solid == hole.solid and p.centre == hole.centre)
-    behind = lies_on(crossing, route, frame)
-    if behind is None:
-        return hole
-    sleeve = next(h for h in every if h.solid == behind.solid and h.centre == behind.centre)
-    return replace(hole, size_in=sleeve.size_in, note="as wide as the sleeve behind it")
+    return tuple(found)
 
 
 def _follows(before: Penetration, after: Penetration) -> bool:
@@ -88,7 +77,7 @@ def _follows(before: Penetration, after: Penetration) -> bool:
 def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: Frame) -> Hole:
     solid = frame.solid(crossing.solid)
     edges = _edges(crossing, solid.space, scene, frame)
-    note, shape, size = "", crossing.shape, crossing.hole_in
+    note, shape, size, axis = "", crossing.shape, crossing.hole_in, main_axis(crossing.direction)
     if crossing.sloped:
         note = f"ellipse: the long side runs up the slope; {_PLUMB}" if shape == "ellipse" else _PLUMB
     elif needs_sleeve(solid.kind):
@@ -96,6 +85,8 @@ def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: 
     elif solid.kind is SolidKind.CLADDING and on_block(solid) and route.termination.kind is not FaceKind.ROOF:
         side = block_in(route, scene)
         note, shape, size = "the cap's mounting block, set into the siding", "rectangular", (side, side)
+    elif (behind := lies_on(crossing, route, frame)) is not None:  # plaster or render: the core bit goes through both
+        note, size = "as wide as the hole behind it", sleeved_in(behind)
     return Hole(
         solid=crossing.solid,
         layer=crossing.label,
@@ -105,14 +96,14 @@ def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: 
         from_left_name=edges.from_left_name,
         from_other_in=edges.from_other_in,
         from_other_name=edges.from_other_name,
-        from_centre_in=crossing.centre[0] - scene.hood.centre_in if main_axis(crossing.direction) != 0 else None,
+        from_centre_in=crossing.centre[0] - scene.hood.centre_in if axis != 0 else None,
         centre=crossing.centre,
         note=note,
         duct_in=crossing.size_in,
         outside=_from_outside(crossing, solid, route, scene, frame),
         group=group,
-        member=_beside(crossing, route, scene),
-        sides=("along the hood wall", "out from it") if main_axis(crossing.direction) == 2 else ("wide", "high"),
+        member=beside(crossing, size, axis, frame, frozenset(p.solid for p in route.penetrations), metric=scene.metric),
+        sides=("along the hood wall", "out from it") if axis == 2 else ("wide", "high"),
     )
 
 
@@ -148,6 +139,8 @@ def _from_outside(crossing: Penetration, solid: Solid, route: Route, scene: Scen
     if solid.kind not in (SolidKind.CLADDING, SolidKind.SHEATHING, SolidKind.MASONRY):
         return ""
     words = "drill the centre through from inside, then cut from outside"
+    if needs_sleeve(solid.kind) or lies_on(crossing, route, frame) is not None:
+        words = "drill the pilot through from inside, then cut from both faces"
     if solid.side is WallSide.HOOD and solid.space == "kitchen":
         left = scene.wall(WallSide.LEFT)
         if left.beyond == "outdoors":
@@ -166,15 +159,3 @@ def _on_roof(crossing: Penetration, face: ExitFace | None, scene: Scene) -> str:
             along = abs(crossing.centre[edge.axis] - edge.at_in) * math.hypot(1.0, face.plane[1 + edge.axis])
             checks.append(f"{length_text(along, metric=scene.metric)} {words[edge.label]}")
     return "drill the centre up from inside" + (f"; check: {', '.join(checks)}" if checks else "")
-
-
-def _beside(crossing: Penetration, route: Route, scene: Scene) -> str:
-    """Give the clear distances to the members beside the hole, as the route measured them."""
-    axis = main_axis(crossing.direction)
-    close: list[Near] = []
-    for near in sorted(route.near, key=lambda n: (n.gap_in, n.solid)):
-        reach = abs(near.at[axis] - crossing.centre[axis])
-        if near.solid != crossing.solid and reach <= 16.0 and abs(near.toward[axis]) < 0.5 and near.gap_in <= 16.0:
-            close.append(near)
-    words = [f"{length_text(n.gap_in, metric=scene.metric)} clear of {n.label}" for n in close[:2]]
-    return ", ".join(words)

@@ -7,15 +7,15 @@ from dataclasses import dataclass
 
 from routeviz.catalog import table
 from routeviz.geometry import bounds
-from routeviz.model.finding import Finding, MemberRuling
+from routeviz.model.finding import Finding, MemberRuling, MemberVerdict
 from routeviz.model.route import Penetration, Route
 from routeviz.model.scene import Scene
-from routeviz.model.solids import Frame, Solid, SolidKind
+from routeviz.model.solids import JOIST_KINDS, RAFTER_KINDS, STUD_KINDS, Frame, Solid, SolidKind
 from routeviz.model.takeoff import BuyLine
 from routeviz.takeoff.holes import main_axis
 from routeviz.units import length_text
 
-__all__ = ["Opening", "lumber_lines", "openings"]
+__all__ = ["Opening", "cut_members", "lumber_lines", "openings", "ruled_words"]
 
 _FRAMED = (SolidKind.STUD, SolidKind.JACK, SolidKind.JOIST, SolidKind.RAFTER)
 
@@ -60,6 +60,19 @@ def openings(route: Route, frame: Frame) -> tuple[Opening, ...]:
             )
         )
     return tuple(found)
+
+
+def cut_members(route: Route, frame: Frame) -> list[str]:
+    """Give the members of the frame that the duct passes through, by label."""
+    kinds = (*JOIST_KINDS, *RAFTER_KINDS, *STUD_KINDS)
+    labels = [s.label for p in route.penetrations if (s := frame.solid(p.solid)).kind in kinds]
+    return list(dict.fromkeys(labels))
+
+
+def ruled_words(label: str, verdict: MemberVerdict) -> str:
+    """Name a member in a note, with what its finding says unless it allows the cut."""
+    allowed = (MemberVerdict.ALLOWED, MemberVerdict.WITHIN)
+    return label if verdict in allowed else f"{label}: {verdict.value}"
 
 
 def _between_neighbours(solid: Solid, frame: Frame) -> float:
@@ -129,7 +142,7 @@ def _as_ruled(ruling: MemberRuling, scene: Scene) -> list[BuyLine]:
         if piece.name == "sleeve":
             continue  # listed with the size of its own hole
         length = "" if piece.length_in is None else f", {length_text(piece.length_in, metric=scene.metric)}"
-        note = f"{ruling.label}: {ruling.verdict.value}" + (f"; {piece.note}" if piece.note else "")
+        note = ruled_words(ruling.label, ruling.verdict) + (f"; {piece.note}" if piece.note else "")
         lines.append(BuyLine(piece.name, f"{piece.size}{length}", piece.count, "each", note, (ruling.solid,)))
     return lines
 

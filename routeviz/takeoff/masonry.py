@@ -5,11 +5,13 @@ from __future__ import annotations
 import math
 
 from routeviz.catalog import table
+from routeviz.model.members import together
 from routeviz.model.route import Penetration, Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.model.takeoff import BuyLine, Sheet, Step
-from routeviz.takeoff.words import hole_text
+from routeviz.takeoff.cautions import outside_caution
+from routeviz.takeoff.words import hole_text, own_in
 from routeviz.units import MM_PER_IN, drill_text, length_text
 
 __all__ = [
@@ -18,10 +20,12 @@ __all__ = [
     "is_log",
     "lies_on",
     "making_good",
+    "mortar_in",
     "needs_sleeve",
     "of_board",
     "pilot_text",
     "plastered",
+    "sleeve_in",
     "sleeved_in",
 ]
 
@@ -35,8 +39,26 @@ def needs_sleeve(kind: SolidKind) -> bool:
 
 
 def sleeved_in(crossing: Penetration) -> tuple[float, float]:
-    """Give the hole for a sleeve [in]: the duct and the sleeve's allowance, never less than the duct's clearance."""
+    """Give the hole for a sleeve and the mortar round it [in]: the duct and an allowance, never less than its clearance.
+
+    The sleeve itself is `sleeve_in`.
+    """
     return crossing.lined_in(float(table("members")["masonry"]["sleeve_in"]["value"]))
+
+
+def mortar_in(*, metric: bool) -> float:
+    """Give how thick the mortar, or what seals it in, lies round a sleeve [in]."""
+    return own_in(table("stock")["sleeve"], "mortar", metric=metric)
+
+
+def sleeve_in(crossing: Penetration, *, metric: bool) -> tuple[float, float]:
+    """Give the sleeve [in]: its hole less the mortar all round, in whole trade steps, and never less than the duct."""
+    step, gap = own_in(table("stock")["sleeve"], "step", metric=metric), 2 * mortar_in(metric=metric)
+    first, second = (
+        max(duct, math.floor((hole - gap) / step + 1e-9) * step)
+        for hole, duct in zip(sleeved_in(crossing), crossing.size_in, strict=True)
+    )
+    return first, second
 
 
 def cored(route: Route, frame: Frame) -> list[Penetration]:
@@ -85,7 +107,7 @@ def making_good(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     sleeves = [p for p in cored(route, frame) if not is_log(p, frame)]
     for crossing in sleeves:
         size = hole_text(crossing.shape, sleeved_in(crossing), metric=scene.metric)
-        lines.append(BuyLine("repair mortar", f"round the sleeve, {size}", 1, "bag", frame.solid(crossing.solid).label,
+        lines.append(BuyLine("repair mortar", f"round the sleeve, in a hole of {size}", 1, "bag", frame.solid(crossing.solid).label,
                              (crossing.solid,)))  # fmt: skip
     for crossing in route.penetrations:
         solid = frame.solid(crossing.solid)
@@ -97,16 +119,20 @@ def making_good(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     return lines
 
 
-def core_step(crossing: Penetration, step: str, after: tuple[str, ...], scene: Scene, frame: Frame) -> Step:
+def core_step(
+    crossing: Penetration, step: str, after: tuple[str, ...], route: Route, scene: Scene, frame: Frame
+) -> Step:
     """Give the step that opens the wall along its pilot, with the caution that its dust asks for."""
     solid = frame.solid(crossing.solid)
     size = hole_text(crossing.shape, sleeved_in(crossing), metric=scene.metric)
-    ladder = " Ladder tied off." if step == "outside" else ""
+    ladder = f" {outside_caution(route)}" if step == "outside" else ""
     if is_log(crossing, frame):
         return Step(step, f"Cut the hole through the {solid.label}, {size}, from both faces along the pilot.", after,
                     "Both cuts meet on the pilot.", f"Eye protection; logs hide old spikes.{ladder}", Sheet.OUTSIDE)  # fmt: skip
     how = "Core-drill" if crossing.shape == "round" else "Chain-drill and cut"
-    text = (f"{how} {size} through the {solid.label} and what lies on it, along the pilot and from both faces so that nothing "
+    lying = [frame.solid(p.solid).label for p in route.penetrations if lies_on(p, route, frame) is crossing]
+    on_it = f" and the {together(lying)} on it" if lying else ""
+    text = (f"{how} {size} through the {solid.label}{on_it}, along the pilot and from both faces so that nothing "
             "breaks out.")  # fmt: skip
     return Step(step, text, after, "The hole falls a little to outdoors, and its edges hold.",
                 "Dust of masonry holds silica: drill wet or with suction at the bit, wear a fitted mask. A core drill that jams "

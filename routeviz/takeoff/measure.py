@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 
 from routeviz.geometry import bounds
@@ -20,12 +21,13 @@ from routeviz.model.solids import (
     tolerance_in,
 )
 from routeviz.model.takeoff import MeasureFirst
+from routeviz.takeoff.measure_hood import before_it_hangs, one_row_each
 from routeviz.takeoff.within import Within, within
 from routeviz.units import length_text
 
-__all__ = ["measure_first"]
+__all__ = ["measure_first", "ranked"]
 
-_EDGE = {(0, 1): "left edge", (0, -1): "right edge", (1, 1): "near face", (1, -1): "far face", (2, 1): "underside",
+_EDGE = {(0, 1): "left edge", (0, -1): "right edge", (1, 1): "face towards the room", (1, -1): "face towards the hood wall", (2, 1): "underside",
          (2, -1): "top"}  # fmt: skip
 _MOST_SLACK_IN = 12.0
 _MOST_LINES = 6
@@ -43,16 +45,20 @@ _THINGS = (SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.SERVICE, SolidKind.OBS
 def measure_first(
     route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...] = ()
 ) -> tuple[MeasureFirst, ...]:
-    """Rank what to measure by the slack that is left when each number is as far off as the scene allows.
+    """Rank what to measure: what nobody measured, then by the slack that is left when a number is as far off as it may be.
 
     Solids beside the duct come from the gaps the route measured; heights and distances from findings that hold
-    with a margin. A number that nobody measured ranks before a measured one with the same slack.
+    with a margin.
     """
     found = [m for n in _nearest(route, frame) if (m := _beside(n, scene, frame)) is not None]
     beside = {solid_id for m in found for solid_id in m.ids}
-    found += [m for m in _heights(findings, scene) if not (set(m.ids) & beside)]
-    ranked = sorted(_merged(found), key=lambda m: (m.slack_in - m.tolerance_in, not m.assumed_only, m.what))
-    return tuple(ranked[:_MOST_LINES])
+    found += [m for m in _heights(findings, scene, hangs=route.as_built) if not (set(m.ids) & beside)]
+    return ranked(_merged(found))[:_MOST_LINES]
+
+
+def ranked(lines: Iterable[MeasureFirst]) -> tuple[MeasureFirst, ...]:
+    """Put first what nobody measured, then what has the least room."""
+    return tuple(sorted(lines, key=lambda m: (not m.assumed_only, m.slack_in - m.tolerance_in, m.what)))
 
 
 def _nearest(route: Route, frame: Frame) -> list[Near]:
@@ -106,7 +112,7 @@ def _beside(near: Near, scene: Scene, frame: Frame) -> MeasureFirst | None:
         reference, side = beyond.words(axis), beyond.side(axis, sign)
     else:
         value, limit, reference = _as_measured(axis, sign, edge, slack)
-        side = _EDGE[axis, sign]
+        side = "face away from the room" if axis == 1 and sign < 0 < edge else _EDGE[axis, sign]
     if limit < 0 < value:
         return None  # it would have to stand on the other side of its own wall
     change = _towards(axis, sign, edge, beyond)
@@ -156,7 +162,7 @@ def _assumed(solid: Solid, scene: Scene) -> bool:
     )
 
 
-def _heights(findings: tuple[Finding, ...], scene: Scene) -> list[MeasureFirst]:
+def _heights(findings: tuple[Finding, ...], scene: Scene, *, hangs: bool) -> list[MeasureFirst]:
     found: list[MeasureFirst] = []
     for finding in findings:
         if (
@@ -172,14 +178,13 @@ def _heights(findings: tuple[Finding, ...], scene: Scene) -> list[MeasureFirst]:
         beyond = {"at least": "less than", "at most": "more than"}.get(finding.relation)
         if beyond is None or finding.ruling is not None:
             continue
-        found.append(
-            MeasureFirst(
-                what=finding.title,
-                assumed=length_text(finding.measured, metric=scene.metric),
-                slack_in=finding.margin,
-                changes_at=f"{beyond} {length_text(finding.limit, metric=scene.metric)}",
-                ids=finding.where,
-                tolerance_in=scene.tolerances.other_in,
-            )
+        line = MeasureFirst(
+            what=finding.title,
+            assumed=length_text(finding.measured, metric=scene.metric),
+            slack_in=finding.margin,
+            changes_at=f"{beyond} {length_text(finding.limit, metric=scene.metric)}",
+            ids=finding.where,
+            tolerance_in=scene.tolerances.other_in,
         )
-    return found
+        found.append(line if hangs else before_it_hangs(finding, line, scene))
+    return one_row_each(found)

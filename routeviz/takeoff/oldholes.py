@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from routeviz.catalog import table
 from routeviz.geometry import bounds, clip
+from routeviz.model.members import together
 from routeviz.model.oldholes import ToClose, axis_of, centre_of, size_in, to_close
 from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Crossing, Frame, Solid, SolidKind, Vec3
 from routeviz.model.takeoff import BuyLine, Sheet, Step
+from routeviz.takeoff.cautions import caution_at
 from routeviz.takeoff.masonry import needs_sleeve
-from routeviz.takeoff.words import size_text
+from routeviz.takeoff.words import own_in, size_text
 from routeviz.units import length_text
 
-__all__ = ["closing_lines", "old_hole_steps"]
+__all__ = ["FACE", "closing_lines", "old_hole_steps"]
 
 _OUTER = (SolidKind.CLADDING, SolidKind.COVERING)
 _PIECES = {
@@ -21,6 +23,7 @@ _PIECES = {
     SolidKind.CLADDING: "cladding piece", SolidKind.COVERING: "roofing piece",
 }  # fmt: skip
 _TOUCHING_IN = 1 / 16
+FACE = "-face"  # ends the id of the step that closes the outer face, after the cap
 
 
 def closing_lines(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
@@ -31,10 +34,11 @@ def closing_lines(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
 def _lines(old: ToClose, scene: Scene, frame: Frame) -> list[BuyLine]:
     rows, layers = table("stock")["old_hole"], _layers(old, frame)
     wide = size_in(old.hole)
-    side = wide + 2 * float(table("stock")["patch"]["margin_in"])
+    side = wide + 2 * own_in(table("stock")["patch"], "margin", metric=scene.metric)
     patch = size_text(side, side, metric=scene.metric)
     shown, note = length_text(wide, metric=scene.metric), f"closes the {old.name}"
     solid = _solid(layers)
+    round_it = "" if old.whole else "; cut round the new hole"
     lines: list[BuyLine] = []
     if solid:
         deep = length_text(sum(_depth(s, old) for s in solid), metric=scene.metric)
@@ -48,9 +52,9 @@ def _lines(old: ToClose, scene: Scene, frame: Frame) -> list[BuyLine]:
         elif layer.kind is SolidKind.BOARD:
             strip = f"{rows['strip_metric' if scene.metric else 'strip']}, {length_text(side, metric=scene.metric)}"
             lines.append(BuyLine("backing strips behind a patch", strip, 2, "each", note))
-            lines.append(BuyLine("board patch", patch, 1, "each", f"{layer.label}, {note}"))
+            lines.append(BuyLine("board patch", patch, 1, "each", f"{layer.label}, {note}{round_it}"))
         elif layer.kind in _PIECES:
-            lines.append(BuyLine(_PIECES[layer.kind], patch, 1, "each", f"{layer.label}, {note}"))
+            lines.append(BuyLine(_PIECES[layer.kind], patch, 1, "each", f"{layer.label}, {note}{round_it}"))
     if layers and not solid:
         lines.append(BuyLine("insulation", f"for a hole {shown} wide", 1, "piece", note))
     if any(s.kind in _OUTER for s in layers) or solid:
@@ -59,21 +63,37 @@ def _lines(old: ToClose, scene: Scene, frame: Frame) -> list[BuyLine]:
 
 
 def old_hole_steps(route: Route, scene: Scene, frame: Frame) -> list[Step]:
-    """Give a step for each old hole to close; before the inspection, while it can still be seen."""
+    """Give the steps that close each old hole: what lies behind the face before the cap is set, the face after it."""
     steps = []
     for n, old in enumerate(to_close(scene, route), start=1):
         layers = _layers(old, frame)
-        how = "fill it with brick pieces in mortar, plaster inside, and seal the face outside" if _solid(layers) else (
-            "fill the cavity with insulation, close sheathing and cladding, seal them outside, and set backing strips and a board "
-            "patch inside")  # fmt: skip
+        solid = _solid(layers)
+        round_it = "" if old.whole else ", each piece cut round the new hole" if not solid else ", round the new sleeve"
+        how = f"fill it with brick pieces in mortar{round_it}, and plaster inside" if solid else (
+            f"fill the cavity with insulation, close {_behind(layers)}{round_it}, and set backing strips and a board patch inside")  # fmt: skip
         what = "Close" if old.whole else "Close what the new hole leaves of"
         shown = length_text(size_in(old.hole), metric=scene.metric)
         steps.append(
             Step(f"old-hole-{n}", f"{what} the {old.name}, {shown} wide, {_place(old, scene)}: take out what is left in it, {how}.",
-                 ("look", "outside", "cap"), "No light and no draught comes through.",
+                 ("look", "outside", "sleeve"), "No light and no draught comes through.",
                  "Look in before anything is filled: wires may use it.", Sheet.PARTS)
         )  # fmt: skip
+        outer = [s for s in layers if s.kind in _OUTER and s not in solid]
+        if outer or solid:
+            face = "Seal the closed hole's face outside" if not outer or _on(outer[0], solid, old) else (
+                f"Close the {together(s.label for s in outer)} over the {old.name}"
+                f"{'' if old.whole else ', cut round the cap and what it sits on'}, and seal it")  # fmt: skip
+            steps.append(
+                Step(f"old-hole-{n}{FACE}", f"{face}.", (f"old-hole-{n}", "cap"), "Water runs over every edge, not behind it.",
+                     caution_at(roof=any(s.kind is SolidKind.COVERING for s in outer)), Sheet.PARTS)
+            )  # fmt: skip
     return steps
+
+
+def _behind(layers: list[Solid]) -> str:
+    """Name the sheets under the outer face, such as sheathing."""
+    names = [_PIECES[s.kind].removesuffix(" patch") for s in layers if s.kind in _PIECES and s.kind not in _OUTER]
+    return together(f"the {name}" for name in names) if names else "what lies behind the face"
 
 
 def _layers(old: ToClose, frame: Frame) -> list[Solid]:

@@ -14,7 +14,11 @@ from routeviz.model.takeoff import BuyLine, Cut, Mark, StockPlan
 from routeviz.takeoff.backing import backing_lines
 from routeviz.takeoff.building import building_lines
 from routeviz.takeoff.duct import joints
-from routeviz.takeoff.hangers import hangers
+from routeviz.takeoff.hangers import hanger_places, hangers
+from routeviz.takeoff.heavy import is_heavy, weight_text
+from routeviz.takeoff.joining import joint_words, screwed, screws_at
+from routeviz.takeoff.mending import is_mended
+from routeviz.takeoff.packing import pack_lines
 from routeviz.takeoff.words import angle_text, running, section_text
 from routeviz.units import MM_PER_IN, length_text
 
@@ -28,14 +32,15 @@ def buy_list(
     cuts: tuple[Cut, ...], plans: tuple[StockPlan, ...], marks: tuple[Mark, ...],
 ) -> tuple[BuyLine, ...]:  # fmt: skip
     """Give the whole list: duct, fittings, joints and hangers, the house, the hood's fixings."""
-    lines = _stock(cuts, plans, scene)
+    lines = _stock(cuts, plans, scene, mended=is_mended(route, findings))
     broken = frozenset(f.code for f in findings if f.state is State.BROKEN and not f.waived)
     lines += _fittings(route, scene, broken)
     lines += _joints(route, scene, frame)
     lines += _hangers(route, scene)
     lines += building_lines(route, scene, frame, findings)
     lines += backing_lines(scene, frame, marks)
-    lines += _fixings(marks)
+    lines += pack_lines(scene, marks)
+    lines += _fixings(marks, scene)
     return tuple(lines)
 
 
@@ -55,19 +60,13 @@ def girth_in(section: SectionSize) -> float:
     return 2 * (section.width_in + section.height_in)
 
 
-def screws_at(section: SectionSize) -> int:
-    """Screws for one joint: at least three round a round duct, one on each side of a flat one."""
-    stock = table("stock")
-    return int(stock["joint"]["screws_round"] if section.is_round else stock["joint_flat"]["screws"])
-
-
-def _stock(cuts: tuple[Cut, ...], plans: tuple[StockPlan, ...], scene: Scene) -> list[BuyLine]:
+def _stock(cuts: tuple[Cut, ...], plans: tuple[StockPlan, ...], scene: Scene, *, mended: bool) -> list[BuyLine]:
     lines: list[BuyLine] = []
     for plan in plans:
         parts = tuple(dict.fromkeys(c.part for c in cuts if c.section == plan.section))
         waste = length_text(plan.waste_in, metric=scene.metric)
         size = f"{plan.section}, {length_text(plan.stock_in, metric=scene.metric)}"
-        note = f"{plan.words}; {waste} left over"
+        note = "as found; what mends it may change its width" if mended else f"{plan.words}; {waste} left over"
         lines.append(BuyLine(f"duct, {scene.duct.material}", size, plan.count, "section", note, parts))
     return lines
 
@@ -181,19 +180,29 @@ def _joints(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     every = joints(route, scene, frame)
     if not every:
         return []
-    screws = sum(screws_at(j.section) for j in every)
-    taped_in = math.fsum(girth_in(j.section) for j in every) * float(stock["tape"]["turns"])
+    driven = screwed(route, scene, frame)  # a collar that goes back into the wall is sealed alone
+    taped_in = math.fsum(girth_in(j.section) for j in driven) * float(stock["tape"]["turns"])
     needed, unit = running(taped_in, metric=scene.metric)
     rolls = math.ceil(taped_in / 12.0 / float(stock["tape"]["roll_ft"]) - 1e-9)
     own = "_metric" if scene.metric else ""
     cartridges = math.ceil(len(every) / int(stock["sealant"]["joints_per_cartridge"]))
-    least = stock["joint"]["screws_round"]
-    one = "1 joint" if len(every) == 1 else f"{len(every)} joints"
+    sealant = BuyLine(stock["sealant"]["item"], "for the joints", cartridges, "cartridge", _counted(len(every)))
+    if not driven:
+        return [sealant]
+    screws = sum(screws_at(j.section) for j in driven)
+    note = f"{_counted(len(driven))}: {joint_words(driven)}"
+    if len(driven) < len(every):
+        note += "; the hood's collar is sealed without"
     return [
-        BuyLine("sheet-metal screws", stock["joint"][f"screw_size{own}"], screws, "each", f"{one}, at least {least} in each"),
-        BuyLine(stock["sealant"]["item"], "for the joints", cartridges, "cartridge", one),
-        BuyLine(stock["tape"][f"item{own}"], f"{needed} {unit} needed", rolls, "roll", "over each joint; wipe the metal first"),
+        BuyLine("sheet-metal screws", stock["joint"][f"screw_size{own}"], screws, "each", note),
+        sealant,
+        BuyLine(stock["tape"][f"item{own}"], f"{needed} {unit} needed", rolls, "roll",
+                f"over {'each joint' if len(driven) == len(every) else 'the screwed joints'}; wipe the metal first"),
     ]  # fmt: skip
+
+
+def _counted(joint_count: int) -> str:
+    return "1 joint" if joint_count == 1 else f"{joint_count} joints"
 
 
 def _hangers(route: Route, scene: Scene) -> list[BuyLine]:
@@ -203,18 +212,29 @@ def _hangers(route: Route, scene: Scene) -> list[BuyLine]:
         return []
     most, within = float(stock["hanger"]["spacing_in"]), float(stock["hanger_elbow"]["within_in"])
     apart, near = (f"{v * MM_PER_IN / 1000:.1g} m" if scene.metric else f"{v / 12:g} ft" for v in (most, within))
-    note = f"at most {apart} apart and within {near} of each elbow"
+    note = f"at {hanger_places(route, every, metric=scene.metric)}"
+    if len(every) > 1:
+        note += f"; at most {apart} apart"
+    if any(p.kind is PartKind.ELBOW for p in route.parts) and any(not h.riser for h in every):
+        note += f"; within {near} of each elbow"
     item = stock["hanger"]["item_metric" if scene.metric else "item"]
     return [BuyLine(item, "with two screws each", len(every), "each", note,
                     tuple(dict.fromkeys(h.part for h in every)))]  # fmt: skip
 
 
-def _fixings(marks: tuple[Mark, ...]) -> list[BuyLine]:
-    """Give the screws and anchors of the marks as they are drilled."""
-    wanted = Counter((m.fastener, m.row == "bracket") for m in marks)
+def _fixings(marks: tuple[Mark, ...], scene: Scene) -> list[BuyLine]:
+    """Give the screws and anchors of the marks as they are drilled, and the screws that go into the anchors."""
     lines = []
-    for (fastener, bracket), count in wanted.items():
-        names = " ".join(m.label for m in marks if m.fastener == fastener and (m.row == "bracket") == bracket)
-        use = "cover bracket" if bracket else "hood"
-        lines.append(BuyLine(fastener, f"for the {use}", count, "each", f"marks {names}"))
+    decides = (
+        f"; the maker's fixing for {weight_text(scene)} decides, see the step that asks for it"
+        if is_heavy(scene)
+        else ""
+    )
+    for screws in (False, True):
+        wanted = Counter((m.screw if screws else m.fastener, m.row == "bracket") for m in marks)
+        for (item, bracket), count in wanted.items():
+            held = [m for m in marks if (m.screw if screws else m.fastener) == item and (m.row == "bracket") == bracket]
+            use = "one in each anchor" if screws else f"for the {'cover bracket' if bracket else 'hood'}"
+            note = f"marks {' '.join(m.label for m in held)}" + ("" if bracket else decides)
+            lines += [BuyLine(item, use, count, "each", note)] if item else []
     return lines

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
+from routeviz.catalog import table
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.roofline import follows_rafters, stretch_of
 from routeviz.model.route import PartKind, Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import FaceKind, Frame, SolidKind
-from routeviz.model.takeoff import MeasureFirst, Sheet, Step
+from routeviz.model.takeoff import Cut, MeasureFirst, Sheet, Step
+from routeviz.takeoff.measure import ranked
 from routeviz.units import length_text
 
 __all__ = ["rise_first", "rise_steps"]
@@ -43,23 +46,36 @@ def _rise(route: Route, scene: Scene, frame: Frame) -> _Rise | None:
     return _Rise(deck.solid, ceiling, deck.centre[2], last.id, least)
 
 
-def rise_first(route: Route, scene: Scene, frame: Frame, measure: tuple[MeasureFirst, ...]) -> tuple[MeasureFirst, ...]:
+def rise_first(
+    route: Route, scene: Scene, frame: Frame, measure: tuple[MeasureFirst, ...], cuts: tuple[Cut, ...]
+) -> tuple[MeasureFirst, ...]:
     """Add the roof's height over the ceiling to what is measured first: before all else where nobody measured a heel."""
     rise = _rise(route, scene, frame)
     if rise is None:
         return measure
     high = rise.underside_in - rise.ceiling_in
     unknown = scene.roof is not None and scene.roof.heel_in is None
+    spare = _spare_in(scene, cuts)
+    least, most = (length_text(v, metric=scene.metric) for v in (rise.least_in - rise.ceiling_in, high + spare))
     line = MeasureFirst(
         what="Height from the ceiling to the roof's underside over the duct (cut the last piece to fit)",
         assumed=length_text(high, metric=scene.metric),
-        slack_in=rise.underside_in - rise.least_in,
-        changes_at=f"less than {length_text(rise.least_in - rise.ceiling_in, metric=scene.metric)}",
+        slack_in=min(rise.underside_in - rise.least_in, spare),
+        changes_at=f"less than {least}, or more than {most}: one more section of duct",
         ids=(rise.deck, rise.last),
         tolerance_in=scene.tolerances.rafters_in,
         assumed_only=unknown,
     )
-    return (line, *measure) if unknown else (*measure, line)
+    return (line, *measure) if unknown else ranked((*measure, line))
+
+
+def _spare_in(scene: Scene, cuts: tuple[Cut, ...]) -> float:
+    """Give how much longer the last piece can be cut from the section that it comes from [in]."""
+    if not cuts:
+        return 0.0
+    beside = [c.cut_in for c in cuts if c.stock == cuts[-1].stock]
+    kerfs = (len(beside) - 1) * float(table("stock")["cutting"]["kerf_in"])
+    return max(0.0, scene.duct.stock_in - math.fsum(beside) - kerfs)
 
 
 def rise_steps(route: Route, scene: Scene, frame: Frame) -> list[Step]:

@@ -45,7 +45,7 @@ class Within:
         if axis == 2:
             return "underside" if ahead else "top"
         if axis == self.deep:
-            return "near face" if ahead else "far face"
+            return "face towards the kitchen" if ahead else "face away from the kitchen"
         return "left edge" if ahead else "right edge"
 
 

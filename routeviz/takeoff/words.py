@@ -3,11 +3,16 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
+from typing import Any
 
 from routeviz.model.scene import SectionShape, SectionSize
 from routeviz.units import MM_PER_IN, inch_text, length_text, mm_text
 
-__all__ = ["angle_text", "covering", "hole_text", "running", "section_text", "size_text"]
+__all__ = ["angle_text", "covering", "hole_text", "own_in", "running", "section_text", "size_text"]
+
+
+_SAME_IN = 1 / 64
 
 
 def section_text(section: SectionSize, *, metric: bool = False) -> str:
@@ -20,7 +25,8 @@ def section_text(section: SectionSize, *, metric: bool = False) -> str:
     """
     if section.is_round:
         return f"{length_text(section.width_in, metric=metric)} round"
-    shape = "oval" if section.shape is SectionShape.OVAL else "rectangular"
+    square = abs(section.width_in - section.height_in) < _SAME_IN
+    shape = "oval" if section.shape is SectionShape.OVAL else "square" if square else "rectangular"
     return f"{size_text(section.height_in, section.width_in, metric=metric)} {shape}"
 
 
@@ -35,12 +41,26 @@ def hole_text(shape: str, size_in: tuple[float, float], *, metric: bool = False)
     """Write a hole's size with its shape: ``8 1/2 in round``, ``8 1/2 x 8 3/4 in ellipse``."""
     if shape == "round":
         return f"{length_text(size_in[0], metric=metric)} round"
-    return f"{size_text(*size_in, metric=metric)} {shape}"
+    same = shape == "rectangular" and abs(size_in[0] - size_in[1]) < _SAME_IN
+    return f"{size_text(*size_in, metric=metric)} {'square' if same else shape}"
 
 
 def angle_text(angle_deg: float) -> str:
     """Write an angle without needless decimals: ``45°``, ``22.5°``."""
     return f"{angle_deg:.1f}".removesuffix(".0") + "°"
+
+
+def own_in(row: Mapping[str, Any], name: str, *, metric: bool) -> float:
+    """Give a catalogue length [in] in the units that a scene is written in: its row in millimetres, where it has one.
+
+    Examples
+    --------
+    >>> own_in({"margin_in": 2.0, "margin_mm": 50}, "margin", metric=True) * 25.4
+    50.0
+    """
+    if metric and f"{name}_mm" in row:
+        return float(row[f"{name}_mm"]) / MM_PER_IN
+    return float(row[f"{name}_in"])
 
 
 def covering(area_in2: float, *, metric: bool = False) -> tuple[float, str]:

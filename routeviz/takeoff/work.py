@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from routeviz.model.finding import Finding, State
+from routeviz.model.finding import Finding
 from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
 from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Step
+from routeviz.takeoff.cautions import with_heights
 from routeviz.takeoff.fall import fall_words
 from routeviz.takeoff.heavy import heavy_steps
 from routeviz.takeoff.masonry import cored, of_board
-from routeviz.takeoff.mending import mending_steps
+from routeviz.takeoff.mending import is_mended, mending_steps
 from routeviz.takeoff.rise import rise_steps
 from routeviz.takeoff.work_closing import closing_steps, duct_steps, end_steps, hood_steps
 from routeviz.takeoff.work_opening import before_steps, marking_steps, opening_up_steps
@@ -25,13 +26,11 @@ def order_of_work(
     holes: tuple[Hole, ...], marks: tuple[Mark, ...], measure: tuple[MeasureFirst, ...],
 ) -> tuple[Step, ...]:  # fmt: skip
     """Give the steps in an order that respects what each of them needs; ties keep the usual order of the trade."""
-    if route.as_built and any(
-        f.state is State.BROKEN and f.must and not f.waived and not f.code.startswith("MBR-") for f in findings
-    ):  # a member to cut has steps of its own
+    if is_mended(route, findings):
         return in_order(
             [
                 *before_steps(findings, measure, scene),
-                *mending_steps(findings, board=_board(route, frame)),
+                *mending_steps(findings, route, board=_board(route, frame)),
                 *end_steps(route, scene, findings),
             ]
         )
@@ -42,12 +41,12 @@ def order_of_work(
         *heavy_steps(scene),
         *opening_up_steps(route, scene, frame, holes),
         *rise_steps(route, scene, frame),
-        *duct_steps(route, frame, fall),
+        *duct_steps(route, scene, frame, fall),
         *closing_steps(route, scene, frame, findings, marks),
-        *hood_steps(route, scene, findings, marks),
+        *hood_steps(route, scene, frame, findings, marks),
         *end_steps(route, scene, findings),
     ]
-    return in_order(steps)
+    return in_order(with_heights(steps, route, scene, holes, marks))
 
 
 def _board(route: Route, frame: Frame) -> bool:

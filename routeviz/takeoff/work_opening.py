@@ -9,10 +9,13 @@ from routeviz.model.route import Route
 from routeviz.model.scene import CooktopKind, Scene, WallFrame, WallSide
 from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Hole, Mark, MeasureFirst, Sheet, Step
-from routeviz.takeoff.building import behind_board
+from routeviz.takeoff.cautions import outside_caution
 from routeviz.takeoff.fall import LOWER
-from routeviz.takeoff.lumber import openings
-from routeviz.takeoff.masonry import core_step, cored, is_log, lies_on, of_board, pilot_text
+from routeviz.takeoff.lumber import cut_members, openings
+from routeviz.takeoff.masonry import core_step, cored, is_log, lies_on, mortar_in, of_board, pilot_text, sleeve_in
+from routeviz.takeoff.packing import furring_cut, strip_opening_in
+from routeviz.takeoff.strips import behind_board
+from routeviz.takeoff.words import hole_text, own_in
 from routeviz.units import length_text
 
 __all__ = ["before_steps", "marking_steps", "opening_up_steps"]
@@ -102,6 +105,9 @@ def opening_up_steps(route: Route, scene: Scene, frame: Frame, holes: tuple[Hole
         )  # fmt: skip
     steps += _strips(route, scene, frame)
     with_core = {p.solid for p in route.penetrations if p in core or lies_on(p, route, frame) is not None}
+    if furring_cut(route, frame):  # its step opens the face before it and cuts it
+        with_core |= {p.solid for p in route.penetrations if frame.solid(p.solid).kind is SolidKind.FURRING}
+        with_core |= {p.solid for p in of_board(route, frame) if frame.solid(p.solid).space == "kitchen"}
     if any(p.solid not in with_core for p in route.penetrations):
         steps.append(
             Step("inside", "Cut the holes inside, layer by layer, to the hole schedule.", ("look", "frame", "open", "strip"), "",
@@ -113,21 +119,29 @@ def opening_up_steps(route: Route, scene: Scene, frame: Frame, holes: tuple[Hole
     roof = route.termination.kind is FaceKind.ROOF
     through = core[-1] if core and holes[-1].group == _group(core[-1].solid, holes) else None
     inner = [p for p in core if p is not through]
-    steps += [core_step(p, f"core-{n}", ("look", "inside", "ties"), scene, frame) for n, p in enumerate(inner, start=1)]
-    waits = ("look", "inside", "ties", *(f"core-{n}" for n in range(1, len(inner) + 1)))
+    steps += [
+        core_step(p, f"core-{n}", ("look", "strip", "inside", "ties"), route, scene, frame)
+        for n, p in enumerate(inner, start=1)
+    ]
+    waits = ("look", "strip", "inside", "ties", *(f"core-{n}" for n in range(1, len(inner) + 1)))
     if through is not None and route.termination.kind is not None:
-        steps.append(core_step(through, "outside", waits, scene, frame))
+        steps.append(core_step(through, "outside", waits, route, scene, frame))
     elif route.termination.kind is not None:
         where = "roof" if roof else "wall"
         plumb = ", plumb, along the duct and not square to the slope" if route.penetrations[-1].sloped else ""
-        caution = "Ladder tied, fall protection on, nobody below; not in wind or wet." if roof else "Ladder tied off."
         steps.append(
             Step("outside", f"Drill the centre through the {where} from inside, then cut from outside round it{plumb}.{lower}",
-                 waits, f"The drill came out where the outside drawing shows it{', less the fall' if lowered else ''}.", caution, Sheet.OUTSIDE)
+                 waits, f"The drill came out where the outside drawing shows it{', less the fall' if lowered else ''}.", outside_caution(route), Sheet.OUTSIDE)
         )  # fmt: skip
     if core:
-        how = "seal round it" if all(is_log(p, frame) for p in core) else "make good round it with mortar"
-        steps.append(Step("sleeve", f"Set the sleeve and {how}.", (*waits, "outside"),
+        gap = length_text(mortar_in(metric=scene.metric), metric=scene.metric)
+        size = hole_text(core[0].shape, sleeve_in(core[0], metric=scene.metric), metric=scene.metric)
+        how = (
+            f"seal what is left round it, at least {gap}"
+            if all(is_log(p, frame) for p in core)
+            else f"fill what is left all round it, at least {gap}, with mortar"
+        )
+        steps.append(Step("sleeve", f"Set the sleeve, {size}, in the middle of its hole and {how}.", (*waits, "outside"),
                           "The sleeve falls a little to outdoors, and the duct slides through it.", "", Sheet.HOLES))  # fmt: skip
     return steps
 
@@ -139,9 +153,9 @@ def _group(solid: str, holes: tuple[Hole, ...]) -> int:
 def _look(route: Route, scene: Scene, frame: Frame) -> Step:
     """Give the first, small opening: through board a window to look in by, through masonry a pilot to the other face."""
     boards, core = of_board(route, frame), cored(route, frame)
-    looks, cautions, holds = [], [], ["No wire, pipe, gas or member within the full circle"]
+    looks, cautions, holds = [], [], [_nothing_within(route, frame)]
     if boards:
-        opening = length_text(float(table("stock")["patch"]["inspection_in"]), metric=scene.metric)
+        opening = length_text(own_in(table("stock")["patch"], "inspection", metric=scene.metric), metric=scene.metric)
         looks.append(f"Cut a small opening of {opening} at each hole's centre in the board and look and feel inside with a light "
                      "and a mirror.")  # fmt: skip
         cautions.append("Shallow cut only: set the blade to the board's thickness.")
@@ -162,22 +176,31 @@ def _look(route: Route, scene: Scene, frame: Frame) -> Step:
     )
 
 
+def _nothing_within(route: Route, frame: Frame) -> str:
+    """Say what must not lie within the hole; what is cut by design does."""
+    cut = [*cut_members(route, frame), *furring_cut(route, frame)]
+    but = f" but {together(cut)}, which the plan cuts" if cut else ""
+    return f"No wire, pipe or gas within the full hole, and no member{but}"
+
+
 def _strips(route: Route, scene: Scene, frame: Frame) -> list[Step]:
     """Open what the duct is laid behind, and hold a furring strip before it is cut."""
     steps = []
-    laid = list(dict.fromkeys(where for _, where in behind_board(route, scene)))
+    laid = behind_board(route, scene)
     if laid:
+        strips = " and of the ".join(f"{s.where}, {s.from_to(scene)}" for s in laid)
         steps.append(
-            Step("open", f"Open a strip of the {' and of the '.join(laid)}, from member to member, as the parts list says.",
+            Step("open", f"Open a strip of the {strips}, from member to member.",
                  ("look",), "No wire, pipe or gas crosses the strip.",
                  "Shallow cuts only: set the blade to the board's thickness.", Sheet.PARTS)
         )  # fmt: skip
-    furring = [s.label for p in route.penetrations if (s := frame.solid(p.solid)).kind is SolidKind.FURRING]
+    furring = furring_cut(route, frame)
     if furring:
-        one = "it" if len(set(furring)) == 1 else "them"
+        one = "it" if len(furring) == 1 else "them"
+        past = length_text(strip_opening_in(metric=scene.metric), metric=scene.metric)
         steps.append(
-            Step("strip", f"Fix {together(furring)} to the wall beyond both cuts, then cut {one} and let the "
-                 "backing blocks in.", ("look",), "The strip's ends sit tight on the wall.",
-                 "Old plaster falls in sheets: cut it gently.", Sheet.PARTS)
+            Step("strip", f"Open the wall's face to the full hole, and {past} past it above and below along {together(furring)}. "
+                 f"Fix {together(furring)} to the wall beyond both cuts, then cut {one} and let the backing blocks in.", ("look",),
+                 "The strip's ends sit tight on the wall.", "Old plaster falls in sheets: cut it gently.", Sheet.PARTS)
         )  # fmt: skip
     return steps

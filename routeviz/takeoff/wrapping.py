@@ -81,5 +81,12 @@ def wrap_steps(route: Route, scene: Scene, frame: Frame) -> list[Step]:
         return []
     text = f"Wrap the duct in the cold with R-{wrap.r_value:g}, not pressed flat, jacket outwards; lap and tape every seam and both ends."
     return [
-        Step("wrap", text, ("seal", "hang"), "No bare metal in the cold, and no gap in the jacket.", "", Sheet.PARTS)
+        Step(
+            "wrap",
+            text,
+            ("run", "seal", "hang"),
+            "No bare metal in the cold, and no gap in the jacket.",
+            "",
+            Sheet.PARTS,
+        )
     ]

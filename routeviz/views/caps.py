@@ -17,6 +17,8 @@ from routeviz.views.shapes import Mesh, box, frustum, loft, merge
 
 __all__ = ["cap_pieces", "cap_top"]
 
+_IN_PLATE_IN = 0.1  # the cone's foot stands in the flashing's plate, which begins lower
+
 
 def _section_half(section: SectionSize) -> tuple[float, float]:
     return section.width_in / 2, section.height_in / 2
@@ -59,7 +61,8 @@ def _roof_cap(plan: Plan, route: Route, face: ExitFace | None) -> list[Mesh]:
         wide = np.array(cap_part.wide)
     up = np.array([0.0, 0, 1])
 
-    def sleeve(z0: float, z1: float, grow0: float, grow1: float) -> Mesh:
+    def sleeve(z0: float, z1: float, grow0: float, grow1: float, *, on_roof: bool = False) -> Mesh:
+        """Give a sleeve between two heights, its foot cut along the roof's slope where it stands on the roof."""
         outer = [
             ring(np.array([0, 0, z0]), up, wide, section, grow=grow0),
             ring(np.array([0, 0, z1]), up, wide, section, grow=grow1),
@@ -68,10 +71,12 @@ def _roof_cap(plan: Plan, route: Route, face: ExitFace | None) -> list[Mesh]:
             ring(np.array([0, 0, z0]), up, wide, section, grow=-SHEET_IN),
             ring(np.array([0, 0, z1]), up, wide, section, grow=-SHEET_IN),
         ]
+        for foot in (outer[0], inner[0]) if on_roof else ():
+            foot[:, 2] += foot[:, 0] * slope_x + foot[:, 1] * slope_y
         return loft(outer, inner)
 
-    cone = sleeve(-tilt - 0.2, max(stub * 0.42, tilt + 1.2), 1.6, 0.3)
-    neck = sleeve(-tilt, stub, 0.12, 0.12)
+    cone = sleeve(_IN_PLATE_IN, max(stub * 0.42, tilt + 1.2), 1.6, 0.3, on_roof=True)
+    neck = sleeve(_IN_PLATE_IN, stub, 0.12, 0.12, on_roof=True)
     meshes = [plate, cone, neck]
     if section.is_round:
         wide_r = half_wide * 1.85

@@ -150,15 +150,23 @@ _SERVICE_MATERIAL = {
 }  # fmt: skip
 
 
-def _thing(solid: Solid, cut: CutAway) -> Iterator[Piece]:
-    """Draw a service or obstacle by its own shape."""
+def _ducted(plan: Plan) -> frozenset[str]:
+    """Give the obstacles of the scene that the best route runs inside of: their boards would hide all of it."""
+    best = plan.best
+    holes = best.route.penetrations if best is not None else ()
+    met = [plan.frame._index[h.solid] for h in holes if h.solid in plan.frame._index]
+    return frozenset(s.origin for s in met if s.kind is SolidKind.SOFFIT)
+
+
+def _thing(solid: Solid, cut: CutAway, ducted: frozenset[str]) -> Iterator[Piece]:
+    """Draw a service or obstacle by its own shape; boards round the duct are seen through."""
     slab = slab_of(solid.shape).clip(1, cut.front_in, 1e6)
     if slab is None:
         return
     if solid.kind is SolidKind.BEAM:
         material = "beam"
     elif solid.kind is SolidKind.SOFFIT:
-        material = "plaster"
+        material = "clear board" if solid.origin in ducted else "plaster"
     elif solid.kind is SolidKind.CABINET:
         material = "carcass"
     else:
@@ -174,6 +182,7 @@ def _things(plan: Plan, cut: CutAway) -> Iterator[Piece]:
     }  # fmt: skip
     for thing in cabinets.values():
         yield from _cabinet(thing)
+    ducted = _ducted(plan)
     ghosts = {t.id for t in plan.scene.obstacles if t.kind in (ObstacleKind.HOLE, ObstacleKind.CHASE)}
     for solid in plan.frame.solids:
         wanted = solid.kind in (SolidKind.SERVICE, SolidKind.OBSTACLE, SolidKind.SOFFIT, SolidKind.CABINET)
@@ -181,7 +190,7 @@ def _things(plan: Plan, cut: CutAway) -> Iterator[Piece]:
         if (wanted or of_beam) and solid.id not in cabinets and solid.id not in ghosts:
             if solid.side is WallSide.FRONT and not cut.draw_front:
                 continue
-            yield from _thing(solid, cut)
+            yield from _thing(solid, cut, ducted)
 
 
 # -- windows and doors -------------------------------------------------------------------------------------------------

@@ -16,8 +16,9 @@ from routeviz.model.scene import SpaceKind, WallSide
 from routeviz.model.solids import RAFTER_KINDS, Box, FaceKind, Prism, Solid, SolidKind
 from routeviz.views.parts import Layer, MemberNumber, Piece, Polyline
 from routeviz.views.shapes import Slab, box, rough_outline, slab_of
+from routeviz.views.timbers import member_slab
 
-__all__ = ["CutAway", "cut_away", "house_pieces", "member_numbers"]
+__all__ = ["CutAway", "cut_away", "house_pieces", "laps", "member_numbers", "sheet_material", "stud_numbers"]
 
 _MEMBERS = {
     SolidKind.STUD: "stud", SolidKind.PLATE: "stud", SolidKind.JACK: "stud", SolidKind.HEADER: "stud",
@@ -34,6 +35,7 @@ _ELSEWHERE = {
     SolidKind.CABINET, SolidKind.SOFFIT, SolidKind.SERVICE, SolidKind.OBSTACLE, SolidKind.COOKTOP, SolidKind.COUNTER,
     SolidKind.HOOD, SolidKind.COVER, SolidKind.FLOOR, SolidKind.GLAZING, SolidKind.DOOR,
 }  # fmt: skip
+_ON_FACE_IN = 0.3  # thinner than any board: what is written on a stud is seen on it or not at all
 _SILENT_ABOVE_IN = 14.0  # of a storey above, this much is drawn over its floor
 
 
@@ -84,6 +86,18 @@ def _free_stretch(plan: Plan, wanted: tuple[float, float]) -> tuple[float, float
     return max(lo, 5.0), min(hi, width - 5.0)
 
 
+def _first_web(plan: Plan) -> float:
+    """Give how far out the first web of trusses that run out from the wall ends [in], a little more; 0 without such trusses.
+
+    Cut off in front of it, a truss would look like a joist with a rafter over it.
+    """
+    ends = [
+        -bounds(s.shape).lo[1] for s in plan.frame.solids
+        if s.kind is SolidKind.WEB and s.member is not None and s.member.axis == 1
+    ]  # fmt: skip
+    return min(ends, default=-6.0) + 6.0
+
+
 def cut_away(plan: Plan, *, reach: tuple[float, float] | None = None) -> CutAway:
     """Choose where to cut the picture open so that the hood, the duct and all that it meets can be seen.
 
@@ -116,6 +130,7 @@ def cut_away(plan: Plan, *, reach: tuple[float, float] | None = None) -> CutAway
         top = max(top, high[2] + 10)
     sides = {plan.frame.solid(i).side for i in through if i in plan.frame._index}
     bottom = (scene.hood_bottom_in or scene.cooktop.height_in + 30) - 5
+    depth = max(depth, _first_web(plan))
     front = -min(depth, far)
     roof = front
     if plan.best is not None and plan.best.route.termination.kind is FaceKind.ROOF:
@@ -186,8 +201,8 @@ def _cut_off(solid: Solid, slab: Slab, cut: CutAway) -> Iterator[Piece]:
         for piece in _courses(solid, rest):
             yield replace(piece, name=f"{piece.name}-outer", layer=Layer.OUTER)
         return
-    yield Piece(f"{solid.id}-outer", solid.label, Layer.OUTER, _sheet_material(solid), rest.mesh(), solid=solid.id,
-                lines=_laps(rest, solid.side) if "siding" in solid.material else ())  # fmt: skip
+    yield Piece(f"{solid.id}-outer", solid.label, Layer.OUTER, sheet_material(solid), rest.mesh(), solid=solid.id,
+                lines=laps(rest, solid.side) if "siding" in solid.material else ())  # fmt: skip
 
 
 def _opened(slab: Slab, solid: Solid, plan: Plan, cut: CutAway) -> list[Slab]:
@@ -226,7 +241,8 @@ def _key(solid: Solid, slab: Slab) -> tuple[str, ...]:
     return (solid.kind.value, str(solid.side), solid.space, solid.material, *place)
 
 
-def _sheet_material(solid: Solid) -> str:
+def sheet_material(solid: Solid) -> str:
+    """Name the finish of a sheet of board, skin or roof."""
     if solid.kind is SolidKind.MASONRY and "concrete" in solid.material:
         return "concrete"
     if solid.kind is SolidKind.MASONRY and "log" in solid.material:
@@ -252,11 +268,11 @@ def _sheets(plan: Plan, cut: CutAway) -> Iterator[Piece]:
                 yield from _courses(first, kept)
                 continue
             siding = first.kind is SolidKind.CLADDING and "siding" in first.material
-            yield Piece(name, first.label, _layer(first), _sheet_material(first), kept.mesh(), solid=first.id,
-                        lines=_laps(kept, first.side) if siding else ())  # fmt: skip
+            yield Piece(name, first.label, _layer(first), sheet_material(first), kept.mesh(), solid=first.id,
+                        lines=laps(kept, first.side) if siding else ())  # fmt: skip
 
 
-def _laps(slab: Slab, side: WallSide | None) -> tuple[Polyline, ...]:
+def laps(slab: Slab, side: WallSide | None) -> tuple[Polyline, ...]:
     """Give the level lines of lap siding on its outer face."""
     if slab.axis == 2:
         return ()
@@ -304,24 +320,33 @@ def _lapped(outline: BaseGeometry) -> BaseGeometry:
     return shapely.Polygon(points)
 
 
+def _cut_through(slab: Slab, axis: int, at: float) -> list[tuple[float, float, float, float]]:
+    """Give what a member that runs along `axis` shows where it is cut at a place: (across, across, z, z) of each part."""
+    across = 1 - axis
+    if slab.axis == 2:
+        return []
+    u0, _, u1, _ = slab.outline.bounds
+    place = at if slab.axis == across else u0 + 1e-6
+    sides = (slab.start, slab.end) if slab.axis == across else (u0, u1)
+    seen = slab.outline.intersection(shapely.LineString([(place, -1e4), (place, 1e4)]))
+    return [(*sides, p.bounds[1], p.bounds[3]) for p in getattr(seen, "geoms", [seen]) if p.length > 1e-6]
+
+
+def _crosses(slab: Slab, axis: int, at: float, drawn_at: float) -> tuple[Polyline, ...]:
+    """Give the framer's X over each part of a member's end."""
+    found = []
+    for a0, a1, z0, z1 in _cut_through(slab, axis, at):
+        for ends in (((a0, z0), (a1, z1)), ((a1, z0), (a0, z1))):
+            found.append(np.array([[drawn_at, a, z] if axis == 0 else [a, drawn_at, z] for a, z in ends]))
+    return tuple(found)
+
+
 def _end_grain(solid: Solid, slab: Slab) -> tuple[Polyline, ...]:
     """Give the framer's X on the end that faces the room, where a member is seen end-on."""
-    member = solid.member
-    if member is None or member.axis != 1:
+    if solid.member is None or solid.member.axis != 1 or slab.axis == 2:
         return ()
-    if slab.axis == 1:
-        u0, z0, u1, z1 = slab.outline.bounds
-        y = slab.start
-    elif slab.axis == 0:
-        y = slab.outline.bounds[0]
-        seen = slab.outline.intersection(shapely.LineString([(y + 1e-6, -1e4), (y + 1e-6, 1e4)]))
-        if seen.is_empty:
-            return ()
-        u0, u1, z0, z1 = slab.start, slab.end, seen.bounds[1], seen.bounds[3]
-    else:
-        return ()
-    y -= 0.06
-    return np.array([[u0, y, z0], [u1, y, z1]]), np.array([[u1, y, z0], [u0, y, z1]])
+    y = slab.start if slab.axis == 1 else slab.outline.bounds[0]
+    return _crosses(slab, 1, y + 1e-6, y - 0.06)
 
 
 def _hides(solid: Solid, cut: CutAway) -> bool:
@@ -334,21 +359,19 @@ def _hides(solid: Solid, cut: CutAway) -> bool:
 
 def _stubs(solid: Solid, slab: Slab, cut: CutAway) -> Iterator[tuple[Slab, tuple[Polyline, ...]]]:
     """Cut a member that hides the duct back to both sides of the opening, with end grain on the cut."""
-    box_of = bounds(solid.shape)
     for low, high in ((-1e6, cut.open_x[0] - 9), (cut.open_x[1] + 9, 1e6)):
         part = slab.clip(0, low, high)
         if part is not None:
-            x = high + 0.06 if low < -1e5 else low - 0.06
-            y0, y1, z0, z1 = box_of.lo[1], box_of.hi[1], box_of.lo[2], box_of.hi[2]
-            cross = (np.array([[x, y0, z0], [x, y1, z1]]), np.array([[x, y1, z0], [x, y0, z1]]))
-            yield part, cross if solid.kind in (SolidKind.JOIST, SolidKind.BLOCKING) else ()
+            x, inwards = (high, -1) if low < -1e5 else (low, 1)
+            shown = solid.kind in (SolidKind.JOIST, SolidKind.BLOCKING)
+            yield part, _crosses(part, 0, x + inwards * 1e-6, x - inwards * 0.06) if shown else ()
 
 
 def _members(plan: Plan, cut: CutAway) -> Iterator[Piece]:
     for solid in plan.frame.solids:
         if solid.kind not in _MEMBERS or not _wanted(solid, plan, cut):
             continue
-        kept = _clip(slab_of(solid.shape), solid, cut)
+        kept = _clip(member_slab(solid, plan), solid, cut)
         if kept is None:
             continue
         material = "steel member" if "steel" in solid.material else _MEMBERS[solid.kind]
@@ -393,5 +416,27 @@ def member_numbers(plan: Plan, cut: CutAway) -> list[MemberNumber]:
         if not isinstance(shape, Box) or not solid.origin.startswith("ceiling"):
             continue
         place = ((shape.lo[0] + shape.hi[0]) / 2, max(shape.lo[1], cut.front_in), shape.lo[2])
-        found.append(MemberNumber(str(member.number), place, solid.id))
+        found.append(MemberNumber(str(member.number), place, solid.id, solid.label[:1].upper()))
+    return found
+
+
+def stud_numbers(plan: Plan) -> list[MemberNumber]:
+    """Give the numbers of the hood wall's studs and strips, to be written on them where they are bared."""
+    found = []
+    bottom = plan.scene.hood_bottom_in or plan.scene.cooktop.height_in + 30
+    for solid in plan.frame.solids:
+        if (
+            solid.kind not in (SolidKind.STUD, SolidKind.FURRING)
+            or solid.side is not WallSide.HOOD
+            or solid.space != "kitchen"
+        ):
+            continue
+        if solid.member is None or not solid.member.number or not isinstance(solid.shape, Box):
+            continue
+        lo, hi = solid.shape.lo, solid.shape.hi
+        heights = np.arange(hi[2] - 6.0, max(lo[2], bottom + 4.0), -4.0)
+        places = [((lo[0] + hi[0]) / 2, y, float(z)) for y in (lo[1] - 0.02, hi[1] + 0.02) for z in heights]
+        if places:
+            found.append(MemberNumber(str(solid.member.number), places[0], solid.id, solid.label[:1].upper(), tuple(places[1:]),
+                                      _ON_FACE_IN, 0.0))  # fmt: skip
     return found

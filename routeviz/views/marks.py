@@ -18,6 +18,7 @@ __all__ = ["broken_ids", "flags", "notes", "place_of", "slack_dimensions"]
 
 EVERYWHERE = frozenset({"room", "ceiling", "along", "outside"})
 INSIDE = frozenset({"room", "ceiling", "along"})
+_STRAIGHT = 0.99  # of a direction that follows an axis
 _NEVER_BARRED = {
     SolidKind.HOOD, SolidKind.COVER, SolidKind.COOKTOP, SolidKind.COUNTER, SolidKind.FLOOR, SolidKind.GLAZING,
     SolidKind.DOOR, SolidKind.BOARD, SolidKind.SHEATHING, SolidKind.CLADDING, SolidKind.DECK, SolidKind.COVERING,
@@ -26,13 +27,15 @@ _NEVER_BARRED = {
 
 
 def _middle(plan: Plan, solid_id: str) -> Vec3 | None:
+    """Give the middle of a member, or of the side that a thing in the room turns to who stands there."""
     solid = plan.frame._index.get(solid_id)
     if solid is None:
         return None
     from routeviz.geometry import bounds
 
     box = bounds(solid.shape)
-    return tuple((a + b) / 2 for a, b in zip(box.lo, box.hi, strict=True))  # type: ignore[return-value]
+    x, y, z = ((a + b) / 2 for a, b in zip(box.lo, box.hi, strict=True))
+    return (x, y if solid.member is not None else box.lo[1], z)
 
 
 def place_of(plan: Plan, where: tuple[str, ...], place: Vec3 | None) -> Vec3 | None:
@@ -163,6 +166,18 @@ def _cap_words(plan: Plan, route: Route) -> str:
     return f"centre {length_text(z, metric=metric)} above the floor"
 
 
+def _square(route: Route, near: Near, axis: int) -> bool:
+    """Whether a gap can be dimensioned in a picture: straight across the duct and beside it, neither slanting nor behind."""
+    part = next((p for p in route.parts if p.id == near.part), None)
+    if part is None or abs(near.toward[axis]) < _STRAIGHT:
+        return False
+    along = max(abs(part.direction[axis]), abs(part.turn_to[axis]))
+    behind = (
+        axis == 1 and abs(part.direction[0]) < _STRAIGHT
+    )  # only a run along the wall has its sides at front and back
+    return along < 1 - _STRAIGHT and not behind
+
+
 def slack_dimensions(plan: Plan) -> tuple[Dimension, ...]:
     """Give the clear distance each side of the duct where it passes between members."""
     best = plan.best
@@ -172,6 +187,8 @@ def slack_dimensions(plan: Plan) -> tuple[Dimension, ...]:
     taken: set[tuple[int, int]] = set()
     for near in sorted(best.route.near, key=lambda n: (n.gap_in, n.solid)):
         axis = int(np.argmax(np.abs(near.toward)))
+        if not _square(best.route, near, axis):
+            continue
         sign = 1 if near.toward[axis] > 0 else -1
         if near.gap_in > 12 or near.gap_in < 0.01 or axis == 2 or (axis, sign) in taken or not _is_member(plan, near):
             continue

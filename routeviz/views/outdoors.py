@@ -5,14 +5,19 @@ from __future__ import annotations
 import itertools
 from collections.abc import Iterator
 
+import shapely
+
+from routeviz.geometry import bounds
 from routeviz.model.plan import Plan
-from routeviz.model.scene import OutdoorKind
-from routeviz.model.solids import ExitFace, FaceKind, KeepOut
+from routeviz.model.scene import OutdoorKind, WallSide
+from routeviz.model.solids import ExitFace, FaceKind, KeepOut, Solid, SolidKind
+from routeviz.views.house import laps, sheet_material
 from routeviz.views.parts import Layer, Piece
-from routeviz.views.shapes import Mesh, box
+from routeviz.views.shapes import Mesh, Slab, box, rough_outline
 
-__all__ = ["outdoor_pieces"]
+__all__ = ["next_room_pieces", "outdoor_pieces"]
 
+_SKINS = (SolidKind.CLADDING, SolidKind.MASONRY)
 _NO_BODY = (OutdoorKind.LOT_LINE, OutdoorKind.WALKWAY)
 _FLUSH = (
     OutdoorKind.OPERABLE_WINDOW, OutdoorKind.FIXED_WINDOW, OutdoorKind.DOOR, OutdoorKind.SOFFIT_VENT,
@@ -20,6 +25,7 @@ _FLUSH = (
 )  # fmt: skip
 _GLAZED = (OutdoorKind.OPERABLE_WINDOW, OutdoorKind.FIXED_WINDOW)
 _DEEP_IN = {OutdoorKind.UNIT: 12.0}  # how far a thing stands out is not in the scene; this is only how it is drawn
+_NEXT_ROOM_IN = 72.0  # so much of the wall is drawn past the kitchen, where a room goes on there
 _USUAL_DEEP_IN, _FLUSH_DEEP_IN = 5.0, 1.0
 
 
@@ -36,6 +42,37 @@ def outdoor_pieces(plan: Plan) -> Iterator[Piece]:
             deep = _FLUSH_DEEP_IN if kind in _FLUSH else _DEEP_IN.get(kind, _USUAL_DEEP_IN)
             yield Piece(f"outdoors-{item.id}", item.label, Layer.OUTER, "glass" if kind in _GLAZED else "steel",
                         _body(face, item, deep), solid=item.id)  # fmt: skip
+
+
+def next_room_pieces(plan: Plan) -> Iterator[Piece]:
+    """Draw the outer skin on past the kitchen where another room lies beside it: the house has no corner there.
+
+    How far that room reaches is not in the scene, so the skin ends in a torn edge.
+    """
+    skins = [s for s in plan.frame.solids if s.side is WallSide.HOOD and s.space == "kitchen" and s.kind in _SKINS]
+    if not skins or plan.scene.wall(WallSide.HOOD).beyond != "outdoors":
+        return
+    outer = max(bounds(s.shape).hi[1] for s in skins)
+    layer = [s for s in skins if abs(bounds(s.shape).hi[1] - outer) < 1e-6]
+    for side in (WallSide.LEFT, WallSide.RIGHT):
+        if plan.scene.wall(side).beyond == "room":
+            yield _skin_beyond(side, layer)
+
+
+def _skin_beyond(side: WallSide, layer: list[Solid]) -> Piece:
+    first, reach = layer[0], [bounds(s.shape) for s in layer]
+    low, high = min(b.lo[2] for b in reach), max(b.hi[2] for b in reach)
+    edge = min(b.lo[0] for b in reach) if side is WallSide.LEFT else max(b.hi[0] for b in reach)
+    a, b = (edge - _NEXT_ROOM_IN, edge) if side is WallSide.LEFT else (edge, edge + _NEXT_ROOM_IN)
+    torn = rough_outline(a, b, low - 4.0, high + 4.0, open_top=False)
+    inner = (edge - 12.0, edge) if side is WallSide.LEFT else (edge, edge + 12.0)
+    outline = torn.union(shapely.box(inner[0], low, inner[1], high))  # torn only at its far end
+    within = (a - 2.0, b) if side is WallSide.LEFT else (a, b + 2.0)
+    outline = outline.intersection(shapely.box(within[0], low, within[1], high))
+    slab = Slab(1, reach[0].lo[1], reach[0].hi[1], outline)
+    siding = first.kind is SolidKind.CLADDING and "siding" in first.material
+    return Piece(f"skin-past-{side.value}", f"{first.label}, past the kitchen", Layer.OUTER, sheet_material(first), slab.mesh(),
+                 lines=laps(slab, first.side) if siding else ())  # fmt: skip
 
 
 def _body(face: ExitFace, item: KeepOut, deep: float) -> Mesh:

@@ -12,7 +12,7 @@ from routeviz.model.finding import Finding, MemberRuling, State
 from routeviz.model.overhead import ceiling_span_in
 from routeviz.model.plan import Option, Plan
 from routeviz.model.route import Part, PartKind, Route
-from routeviz.model.scene import ObstacleKind, WallSide
+from routeviz.model.scene import MemberKind, ObstacleKind, WallSide
 from routeviz.model.solids import ExitFace, SolidKind
 from routeviz.model.spoken import spoken
 from routeviz.model.study import Fix
@@ -99,13 +99,21 @@ def _studs(plan: Plan) -> list[dict[str, Any]]:
     return sorted(found, key=lambda e: float(e["a"]))
 
 
+def _along(plan: Plan) -> str:
+    """Name what runs along the hood wall overhead, so that the tape meets none of it end on; "" where it does not."""
+    joists = plan.scene.ceiling.joists
+    if joists is None or _joists(plan):
+        return ""
+    return "trusses" if joists.kind is MemberKind.TRUSS else "joists"
+
+
 def _tape(plan: Plan) -> dict[str, Any]:
     scene = plan.scene
     wall = scene.wall(WallSide.HOOD)
     return {
         "joists": _joists(plan),
         "studs": _studs(plan),
-        "along": bool(scene.ceiling.joists and not _joists(plan)),
+        "along": _along(plan),
         "openings": [
             {"a": o.left_in, "b": o.left_in + o.width_in, "kind": o.kind.value, "label": spoken(o.id)}
             for o in wall.openings
@@ -197,7 +205,7 @@ def _exact(value: float) -> float | None:
     return round(value, 6) if math.isfinite(value) else None
 
 
-def _air(option: Option) -> dict[str, Any] | None:
+def _air(option: Option, *, metric: bool) -> dict[str, Any] | None:
     """Give what the air figure shows: curves, where they meet, and where the pressure goes."""
     air, need, makeup = option.air, option.need, option.makeup
     if air.full.status is AirStatus.NO_FAN:
@@ -208,7 +216,7 @@ def _air(option: Option) -> dict[str, Any] | None:
         "band": [_exact(air.full.low_cfm), _exact(air.full.high_cfm)], "speed": _exact(air.full.velocity_fpm),
         "steps": [[p.speed, _exact(p.flow_cfm), _exact(p.velocity_fpm)] for p in air.points],
         "bars": [[b.label, round(b.loss_inwg, 4), round(b.share, 4)] for b in air.bars],
-        "assumption": air.assumption, "notes": list(air.notes),
+        "assumption": air.assumption, "together": air.together(metric=metric), "notes": list(air.notes),
         "advice": [[a.label, _exact(a.flow_cfm), _exact(a.gain_cfm)] for a in air.advice],
         "need": [] if need is None else [[f.label, _exact(f.at_least_cfm), None if f.up_to_cfm is None else _exact(f.up_to_cfm), f.met, f.source]
                                          for f in need.flows],
@@ -280,7 +288,7 @@ def _option(plan: Plan, option: Option, rules: _Rules) -> dict[str, Any]:
         "route": _route(option.route), "findings": rules.entries(option.findings),
         "air": _exact(full.flow_cfm) if known else None, "label": _exact(air.label_cfm),
         "speed": _exact(full.velocity_fpm) if known else None,
-        "flow": _air(option), "work": _work(option), "members": _members(plan, option),
+        "flow": _air(option, metric=plan.scene.metric), "work": _work(option), "members": _members(plan, option),
         "broken": sum(f.state is State.BROKEN and not f.waived for f in option.findings),
     }  # fmt: skip
 

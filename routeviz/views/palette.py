@@ -53,6 +53,7 @@ def _timber(colour: str) -> Finish:
 
 MATERIALS: dict[str, Finish] = {
     "plaster": Finish("#f4efe6"),
+    "clear board": Finish("#f4efe6", opacity=0.3),
     "cut wall": Finish("#6b6257", "#4d463d", "#6b6257"),
     "sheathing": Finish("#dccdb0"),
     "cladding": Finish("#dcd8cf"),
@@ -81,6 +82,7 @@ MATERIALS: dict[str, Finish] = {
     "ring": Finish("#8d9194", edges=False),
     "broth": Finish("#b9722c", edges=False),
     "duct": Finish("#aab8c3", "#566472", "#7f8e9a", metal=True),
+    "clear duct": Finish("#aab8c3", "#566472", opacity=0.35),
     "old duct": Finish("#b9b4aa", "#6a655b", "#8f8a80", metal=True),
     "cable": Finish("#3b5d8f", "#24395a"),
     "gas": Finish("#c39a2c", "#6b5310", metal=True),

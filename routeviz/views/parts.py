@@ -98,8 +98,16 @@ class Dimension:
 
 @dataclass(frozen=True)
 class MemberNumber:
-    """The number under a joist's end, so that the picture and the tape count alike."""
+    """The number under a joist's end or on a bared stud, so that the picture and the tape count alike.
+
+    In a still `kind`, the first letter of what it is, stands before it, and it takes the first of its places that is
+    seen, `through_in` of whatever lies before it [in], and is written `under_px` below it.
+    """
 
     text: str
     place: Vec3
     solid: str
+    kind: str = ""
+    also: tuple[Vec3, ...] = ()
+    through_in: float = 4.0
+    under_px: float = 21.0

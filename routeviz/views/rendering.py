@@ -230,6 +230,14 @@ class Studio:
         """Give the window back."""
         self._plotter.close()
 
+    def dots(self, places: npt.NDArray[np.float64], radius: float) -> None:
+        """Put dots of a radius [in] into the stage in place of those before; places of shape (n, 3) [in]."""
+        ball = trimesh.creation.icosphere(subdivisions=2, radius=radius)
+        balls = [ball.copy().apply_translation(place) for place in places]
+        self._plotter.add_mesh(
+            _wrap(balls), name="dots", color=TEAL, lighting=False, reset_camera=False, render=False
+        )  # fmt: skip
+
     def shoot(self, camera: Camera) -> Shot:
         """Draw the stage from one place."""
         light_up(self._plotter, camera)

@@ -22,9 +22,9 @@ from routeviz.views.blocked import wanted_pieces
 from routeviz.views.caps import cap_pieces
 from routeviz.views.ducts import band, metal, wide_sides
 from routeviz.views.furnishing import cook_pieces, furnishing_pieces, hood_pieces
-from routeviz.views.house import CutAway, cut_away, house_pieces, member_numbers
+from routeviz.views.house import CutAway, cut_away, house_pieces, member_numbers, stud_numbers
 from routeviz.views.marks import broken_ids, flags, notes, slack_dimensions
-from routeviz.views.outdoors import outdoor_pieces
+from routeviz.views.outdoors import next_room_pieces, outdoor_pieces
 from routeviz.views.parts import Dimension, Flag, Group, Layer, MemberNumber, Note, Piece
 from routeviz.views.shapes import Slab, barred
 
@@ -43,6 +43,7 @@ class Stage:
     notes: tuple[Note, ...]
     dimensions: tuple[Dimension, ...]
     numbers: tuple[MemberNumber, ...]
+    studs: tuple[MemberNumber, ...]  # of the hood wall, for stills
     broken: frozenset[str]
     cut: CutAway
 
@@ -193,7 +194,8 @@ def build(
     """
     cut = cut_away(plan, reach=reach)
     pieces = house_pieces(plan, cut) + furnishing_pieces(plan, cut) + cook_pieces(plan) + hood_pieces(plan)
-    pieces += list(outdoor_pieces(plan))
+    outdoors = [*outdoor_pieces(plan), *next_room_pieces(plan)]
+    pieces += outdoors
     shown = route if route is not None else (plan.best.route if plan.best is not None else None)
     if shown is not None:
         pieces += duct_pieces(plan, shown)
@@ -203,6 +205,7 @@ def build(
     broken = broken_ids(plan)
     parts = {w for f in plan.all_findings if f.state is State.BROKEN and not f.waived for w in f.where}
     marked = broken | {p.id for p in (shown.parts if shown else ()) if p.id in parts}
+    marked |= {p.solid for p in outdoors if p.solid in parts and p.material != "glass"}
     return Stage(
         plan=plan,
         pieces=tuple(_unique(_mark_broken(pieces, frozenset(marked)) if bars else pieces)),
@@ -210,6 +213,7 @@ def build(
         notes=notes(plan),
         dimensions=slack_dimensions(plan),
         numbers=tuple(member_numbers(plan, cut)),
+        studs=tuple(stud_numbers(plan)),
         broken=broken,
         cut=cut,
     )

@@ -2,26 +2,26 @@
 
 from __future__ import annotations
 
-import math
 import os
 import re
-import textwrap
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-import numpy as np
-from PIL import Image, ImageDraw
+from PIL import Image
 
+from routeviz.folding import fold
 from routeviz.model.finding import State, Verdict
 from routeviz.model.solids import Vec3
 from routeviz.views import fonts, gl
 from routeviz.views.lettering import Placed, Tag, arrange
 from routeviz.views.palette import BAR, BAR_INK, CLOSE, INK, INK_SOFT, LINE, LINE_STRONG, PAPER, PLASTER, TEAL
 from routeviz.views.parts import Layer
+from routeviz.views.pen import LEAST_PX, Sheet, pennant, verdict_mark
 from routeviz.views.stage import Stage
-from routeviz.views.viewpoints import Camera, Viewport, camera, hidden_by_hood, project, viewpoint_words
+from routeviz.views.stillmarks import Marks, first_seen
+from routeviz.views.viewpoints import Camera, Viewport, camera, hidden_by_hood, viewpoint_words
 
 if TYPE_CHECKING:
     from routeviz.views.rendering import Shot
@@ -31,6 +31,7 @@ __all__ = ["Label", "compose", "render"]
 BAND_PX, FOOT_PX, MARGIN_PX, GAP_PX = 120, 34, 22, 10
 _PAD = 11
 _TITLE_PX, _TEXT_PX = 18, 16
+_FLAG_ROOM = 44  # of a label, for the flag before its words [px]
 _CAUTION = "A plan only: local code, the maker's instructions and licensed trades decide."
 
 
@@ -47,7 +48,7 @@ class Label:
 
 def _labels(stage: Stage, viewpoint: str) -> list[Label]:
     found = [
-        Label(tuple(textwrap.wrap(f.title, 28)[:2]), (f.short,) if f.short else (), (f.place,) if f.place else (), f.number,
+        Label(tuple(fold(f.title, 28)[:2]), (f.short,) if f.short else (), (f.place,) if f.place else (), f.number,
               f.state)
         for f in stage.flags
         if f.state in (State.BROKEN, State.CLOSE)
@@ -55,123 +56,16 @@ def _labels(stage: Stage, viewpoint: str) -> list[Label]:
     return found + [Label((n.title,), (n.text,), n.anchors) for n in stage.notes if viewpoint in n.views]
 
 
-def _seen(points: Sequence[Vec3], view: Camera, shot: Shot, aspect: float) -> tuple[tuple[float, float] | None, bool]:
-    """Choose the first place that nothing hides, else the first in the picture: shares of the picture, and if seen."""
-    if not points:
-        return None, False
-    height, width = shot.depth.shape
-    spots = project(view, np.array(points), aspect)
-    inside = [s for s in spots if 0.01 < s[0] < 0.99 and 0.01 < s[1] < 0.99 and s[2] > 0]
-    for u, v, depth in inside:
-        if shot.depth[min(int(v * height), height - 1), min(int(u * width), width - 1)] >= depth - 4.0:
-            return (float(u), float(v)), True
-    return ((float(inside[0][0]), float(inside[0][1])), False) if inside else (None, False)
-
-
-class _Sheet:
-    """A drawing surface `scale` times larger than the finished picture; all measures are of the finished one."""
-
-    def __init__(self, image: Image.Image, scale: int) -> None:
-        self.image, self.scale = image, scale
-        self.draw = ImageDraw.Draw(image, "RGBA")
-
-    def _at(self, points: Sequence[tuple[float, float]]) -> list[tuple[float, float]]:
-        return [(x * self.scale, y * self.scale) for x, y in points]
-
-    def line(self, points: Sequence[tuple[float, float]], colour: str, width: float) -> None:
-        self.draw.line(self._at(points), fill=colour, width=max(1, round(width * self.scale)), joint="curve")
-
-    def polygon(
-        self, points: Sequence[tuple[float, float]], fill: str, outline: str | None = None, width: float = 1
-    ) -> None:
-        self.draw.polygon(self._at(points), fill=fill, outline=outline, width=round(width * self.scale))
-
-    def box(
-        self, x: float, y: float, w: float, h: float, fill: str, outline: str | None = None, width: float = 1
-    ) -> None:
-        a = self._at([(x, y), (x + w, y + h)])
-        self.draw.rectangle([*a[0], *a[1]], fill=fill, outline=outline, width=max(1, round(width * self.scale)))
-
-    def disc(self, x: float, y: float, r: float, fill: str, outline: str | None = None, width: float = 1) -> None:
-        a = self._at([(x - r, y - r), (x + r, y + r)])
-        self.draw.ellipse([*a[0], *a[1]], fill=fill, outline=outline, width=max(1, round(width * self.scale)))
-
-    def write(
-        self,
-        x: float,
-        y: float,
-        words: str,
-        font: fonts.Font,
-        colour: str = INK,
-        *,
-        anchor: str = "la",
-        halo: float = 0.0,
-    ) -> None:
-        self.draw.text((x * self.scale, y * self.scale), words, colour, font, anchor=anchor,
-                       stroke_width=round(halo * self.scale), stroke_fill="#f8f4ec")  # fmt: skip
-
-    def length(self, words: str, font: fonts.Font) -> float:
-        return self.draw.textlength(words, font) / self.scale
-
-
-def _bars(sheet: _Sheet, outline: Sequence[tuple[float, float]]) -> None:
-    """Fill an outline with slanted red and white bars."""
-    scale = sheet.scale
-    mask = Image.new("L", sheet.image.size, 0)
-    ImageDraw.Draw(mask).polygon([(x * scale, y * scale) for x, y in outline], fill=255)
-    x0, y0 = (round(min(p[i] for p in outline) * scale) for i in (0, 1))
-    x1, y1 = (round(max(p[i] for p in outline) * scale) + 1 for i in (0, 1))
-    fill = Image.new("RGB", (x1 - x0, y1 - y0), "#ffffff")
-    pen = ImageDraw.Draw(fill)
-    for k in range(-(y1 - y0), x1 - x0 + (y1 - y0), 8 * scale):
-        pen.line([(k, y1 - y0), (k + (y1 - y0), 0)], fill=BAR, width=4 * scale)
-    sheet.image.paste(fill, (x0, y0), mask.crop((x0, y0, x1, y1)))
-
-
-def _pennant(
-    sheet: _Sheet, x: float, y: float, number: int, state: State, *, size: float = 26, pole: float = 0
-) -> None:
-    """Draw a finding's flag whose foot stands at (x, y): barred swallow-tail when broken, plain square when close."""
-    k = size / 28
-    top = y - 27 * k - pole
-    sheet.line([(x, y), (x, top)], INK, 2)
-    if state is State.BROKEN:
-        shape = [
-            (x, top + k),
-            (x + 32 * k, top + k),
-            (x + 26 * k, top + 10.5 * k),
-            (x + 32 * k, top + 20 * k),
-            (x, top + 20 * k),
-        ]
-        _bars(sheet, shape)
-        sheet.line([*shape, shape[0]], BAR, 1.4)
-        sheet.disc(x + 12 * k, top + 10.5 * k, 8.2 * k, "#ffffff", BAR, 1.3)
-        sheet.write(
-            x + 12 * k, top + 10.5 * k, str(number), fonts.narrow(round(13 * k * sheet.scale)), BAR_INK, anchor="mm"
-        )
-        return
-    shape = [(x, top + 2 * k), (x + 24 * k, top + 2 * k), (x + 24 * k, top + 19 * k), (x, top + 19 * k)]
-    sheet.polygon(shape, PAPER)
-    for (ax, ay), (bx, by) in zip(shape, [*shape[1:], shape[0]], strict=True):
-        count = max(1, round(math.dist((ax, ay), (bx, by)) / 6))
-        for q in range(count):
-            t0, t1 = q / count, (q + 0.62) / count
-            sheet.line(
-                [(ax + (bx - ax) * t0, ay + (by - ay) * t0), (ax + (bx - ax) * t1, ay + (by - ay) * t1)], CLOSE, 1.8
-            )
-    sheet.write(x + 12 * k, top + 10.5 * k, str(number), fonts.narrow(round(13 * k * sheet.scale)), INK, anchor="mm")
-
-
-def _measure(sheet: _Sheet, label: Label) -> tuple[float, float]:
+def _measure(sheet: Sheet, label: Label) -> tuple[float, float]:
     s = sheet.scale
     wide = max(
         [sheet.length(line, fonts.text_bold(_TITLE_PX * s, line)) for line in label.title]
         + [sheet.length(line, fonts.text(_TEXT_PX * s, line)) for line in label.text]
     )
-    return wide + 2 * _PAD + (38 if label.number else 0), 2 * 8 + 21 * len(label.title) + 19 * len(label.text)
+    return wide + 2 * _PAD + (_FLAG_ROOM if label.number else 0), 2 * 8 + 21 * len(label.title) + 19 * len(label.text)
 
 
-def _draw_label(sheet: _Sheet, label: Label, at: Placed) -> None:
+def _draw_label(sheet: Sheet, label: Label, at: Placed) -> None:
     leader = at.leader
     if leader is not None:
         sheet.line(leader, "#fcf9f3", 4)
@@ -182,8 +76,8 @@ def _draw_label(sheet: _Sheet, label: Label, at: Placed) -> None:
     sheet.box(at.x, at.y, at.tag.width, at.tag.height, PAPER, edge, 1.4 if label.state else 1)
     x = at.x + _PAD
     if label.number and label.state:
-        _pennant(sheet, x, at.y + 36, label.number, label.state, size=25, pole=0)
-        x += 38
+        pennant(sheet, x, at.y + 38, label.number, label.state)
+        x += _FLAG_ROOM
     s, y = sheet.scale, at.y + 7
     for line in label.title:
         colour = BAR_INK if label.state is State.BROKEN else INK
@@ -194,18 +88,7 @@ def _draw_label(sheet: _Sheet, label: Label, at: Placed) -> None:
         y += 19
 
 
-def _verdict_mark(sheet: _Sheet, verdict: Verdict, x: float, y: float) -> None:
-    if verdict in (Verdict.WORKS, Verdict.TIGHT):
-        sheet.disc(x, y, 28, TEAL)
-        sheet.line([(x - 13, y + 1), (x - 4, y + 10), (x + 14, y - 10)], "#ffffff", 6.5)
-    else:
-        sheet.line([(x - 24, y - 30), (x - 24, y + 30)], INK, 3)
-        shape = [(x - 24, y - 28), (x + 28, y - 28), (x + 18, y - 12), (x + 28, y + 4), (x - 24, y + 4)]
-        _bars(sheet, shape)
-        sheet.line([*shape, shape[0]], BAR, 1.6)
-
-
-def _folded(sheet: _Sheet, words: str, font: fonts.Font, width: float) -> list[str]:
+def _folded(sheet: Sheet, words: str, font: fonts.Font, width: float) -> list[str]:
     """Fold words into lines no wider than this."""
     lines, line = [], ""
     for word in words.split():
@@ -218,7 +101,7 @@ def _folded(sheet: _Sheet, words: str, font: fonts.Font, width: float) -> list[s
     return [*lines, line]
 
 
-def _fit(sheet: _Sheet, words: str, width: float) -> tuple[list[str], int]:
+def _fit(sheet: Sheet, words: str, width: float) -> tuple[list[str], int]:
     """Give a sentence in one line, or else in two of like length, as large as fits; the last size cuts it off."""
     for lines, sizes in ((1, (32, 29, 27)), (2, (32, 29, 27, 24, 21))):
         for size in sizes:
@@ -231,7 +114,7 @@ def _fit(sheet: _Sheet, words: str, width: float) -> tuple[list[str], int]:
     return [folded[0], folded[1] + " …"], size
 
 
-def _sentences(sheet: _Sheet, words: str, font: fonts.Font, width: float) -> str:
+def _sentences(sheet: Sheet, words: str, font: fonts.Font, width: float) -> str:
     """Give as many whole sentences as fit in one line; a first one that does not fit is cut off."""
     kept = ""
     for sentence in re.split(r"(?<=[.?!]) ", words):
@@ -242,14 +125,14 @@ def _sentences(sheet: _Sheet, words: str, font: fonts.Font, width: float) -> str
     return kept
 
 
-def _band(sheet: _Sheet, stage: Stage, width: float) -> None:
+def _band(sheet: Sheet, stage: Stage, width: float) -> None:
     plan = stage.plan
     sheet.box(0, 0, width, BAND_PX, PLASTER)
     sheet.line([(0, BAND_PX), (width, BAND_PX)], LINE, 1)
-    _verdict_mark(sheet, plan.verdict, 62, 50)
+    verdict_mark(sheet, plan.verdict, 62, 50)
     word_colour = TEAL if plan.verdict in (Verdict.WORKS, Verdict.TIGHT) else BAR_INK
     s = sheet.scale
-    sheet.write(62, 98, plan.verdict.value, fonts.text_bold(14 * s), word_colour, anchor="mm")
+    sheet.write(62, 98, plan.verdict.value, fonts.text_bold(LEAST_PX * s), word_colour, anchor="mm")
     room = width - 118 - 30
     lines, size = _fit(sheet, plan.answer, room)
     leading = size * 1.14
@@ -261,14 +144,14 @@ def _band(sheet: _Sheet, stage: Stage, width: float) -> None:
     sheet.write(119, below, _sentences(sheet, plan.second, font, room), font, INK_SOFT)
 
 
-def _foot(sheet: _Sheet, stage: Stage, viewpoint: str, width: float, height: float) -> None:
+def _foot(sheet: Sheet, stage: Stage, viewpoint: str, width: float, height: float) -> None:
     scene = stage.plan.scene
     s = sheet.scale
     name = scene.name + (" (invented)" if scene.invented else "")
     sheet.box(0, height - FOOT_PX, width, FOOT_PX, PLASTER)
     sheet.line([(0, height - FOOT_PX), (width, height - FOOT_PX)], LINE, 1)
     y = height - FOOT_PX / 2
-    bold, plain = fonts.text_bold(15 * s, name), fonts.text(15 * s)
+    bold, plain = fonts.text_bold(LEAST_PX * s, name), fonts.text(LEAST_PX * s)
     left = width - 3 * MARGIN_PX - sheet.length(_CAUTION, plain)
     words = next(
         (w for w in (f"{name}, {viewpoint_words(stage.plan, viewpoint)}", name) if sheet.length(w, bold) <= left), ""
@@ -277,50 +160,8 @@ def _foot(sheet: _Sheet, stage: Stage, viewpoint: str, width: float, height: flo
     sheet.write(width - MARGIN_PX, y, _CAUTION, plain, INK_SOFT, anchor="rm")
 
 
-def _numbers(sheet: _Sheet, stage: Stage, view: Camera, shot: Shot, size: tuple[int, int]) -> None:
-    """Write the numbers under the joists' ends, where the ends are seen and there is room."""
-    spots = []
-    for number in stage.numbers:
-        x, y, z = number.place
-        at, seen = _seen(((x, y - 0.5, z + 1.5),), view, shot, size[0] / size[1])
-        if at is not None and seen and BAND_PX + 10 < at[1] * size[1] < size[1] - FOOT_PX - 40:
-            spots.append((at[0] * size[0], at[1] * size[1], number))
-    last = -1e9
-    for x, y, number in sorted(spots, key=lambda t: (t[0], t[1])):
-        if x - last > 26:
-            colour = BAR_INK if number.solid in stage.broken else INK
-            sheet.write(x, y + 21, number.text, fonts.narrow(18 * sheet.scale), colour, anchor="mm", halo=2.5)
-            last = x
-
-
-def _dimensions(sheet: _Sheet, stage: Stage, view: Camera, viewpoint: str, size: tuple[int, int]) -> None:
-    """Draw the clear distances, as long as each has room for its figure and does not lie on another."""
-    aspect = size[0] / size[1]
-    font = fonts.narrow(15 * sheet.scale)
-    taken: list[tuple[float, float, float]] = []
-    for dimension in stage.dimensions:
-        if viewpoint not in dimension.views:
-            continue
-        ends = project(view, np.array([dimension.start, dimension.end]), aspect)[:, :2] * size
-        a, b = ((float(e[0]), float(e[1])) for e in ends)
-        long = math.dist(a, b)
-        words = dimension.text.removesuffix(" in").removesuffix(" mm")
-        x, y, half = (a[0] + b[0]) / 2, (a[1] + b[1]) / 2, sheet.length(words, font) / 2 + 3
-        inside = all(0 < px < size[0] and BAND_PX + 16 < py < size[1] - FOOT_PX for px, py in (a, b))
-        crowded = any(abs(x - u) < half + w and abs(y - v) < 24 for u, v, w in taken)
-        if long < 16 or not inside or crowded:
-            continue
-        taken.append((x, y, half))
-        sheet.line([a, b], "#f8f4ec", 4)
-        sheet.line([a, b], INK, 1.6)
-        nx, ny = -(b[1] - a[1]) / long * 6, (b[0] - a[0]) / long * 6
-        for px, py in (a, b):
-            sheet.line([(px - nx, py - ny), (px + nx, py + ny)], INK, 1.6)
-        sheet.write(x, y - 13, words, font, INK, anchor="mm", halo=3)
-
-
 def _tags(
-    sheet: _Sheet, labels: Sequence[Label], view: Camera, shot: Shot, viewpoint: str, size: tuple[int, int]
+    sheet: Sheet, labels: Sequence[Label], view: Camera, shot: Shot, viewpoint: str, size: tuple[int, int]
 ) -> Iterator[Tag]:
     """Give the labels that this view shows, each with where its leader ends.
 
@@ -329,12 +170,14 @@ def _tags(
     """
     width, height = size
     for key, label in enumerate(labels):
-        at, seen = _seen(label.anchors, view, shot, width / height)
+        at, seen = first_seen(label.anchors, view, shot, width / height)
         anchor = None if at is None else (at[0] * width, at[1] * height)
         if anchor is not None and not BAND_PX + 4 < anchor[1] < height - FOOT_PX - 4:
             anchor = None
-        if (seen and anchor is not None) or (label.number and viewpoint == "room"):
+        if seen and anchor is not None:
             yield Tag(key, *_measure(sheet, label), anchor)
+        elif label.number and viewpoint == "room":  # what hides its place would be pointed at
+            yield Tag(key, *_measure(sheet, label), None)
 
 
 def compose(
@@ -342,25 +185,19 @@ def compose(
 ) -> Image.Image:
     """Lay the band, flags, labels and numbers over a drawn picture and bring it to its size."""
     image = Image.fromarray(shot.pixels)
-    sheet = _Sheet(image, scale)
+    sheet = Sheet(image, scale)
     width, height = size
-    _numbers(sheet, stage, view, shot, size)
-    _dimensions(sheet, stage, view, viewpoint, size)
     labels = _labels(stage, viewpoint)
     tags = list(_tags(sheet, labels, view, shot, viewpoint, size))
     placed = arrange(tags, width=width, top=BAND_PX + 14, bottom=height - FOOT_PX - 12, margin=MARGIN_PX, gap=GAP_PX)
     for spot in placed:
         _draw_label(sheet, labels[spot.tag.key], spot)
-    stands: list[tuple[float, float]] = []
-    for spot in placed:
-        label = labels[spot.tag.key]
-        if label.number and label.state and spot.tag.anchor:
-            x, y = spot.tag.anchor
-            lift = 0.0  # a flag whose place is taken flies from a taller pole
-            while any(abs(x - u) < 36 and abs(y - lift - v) < 24 for u, v in stands):
-                lift += 25
-            stands.append((x, y - lift))
-            _pennant(sheet, x, y, label.number, label.state, size=27, pole=16 + lift)
+    boxes = [(p.x, p.y, p.x + p.tag.width, p.y + p.tag.height) for p in placed]
+    marks = Marks(sheet, view, shot, size, (BAND_PX + 3, height - FOOT_PX - 3), boxes)
+    marks.dimensions([d for d in stage.dimensions if viewpoint in d.views])
+    marks.numbers((*stage.numbers, *stage.studs), stage.broken)
+    flown = [(*p.tag.anchor, labels[p.tag.key]) for p in placed if p.tag.anchor and labels[p.tag.key].number]
+    marks.flags([(x, y, label.number, label.state) for x, y, label in flown if label.state])
     _band(sheet, stage, width)
     _foot(sheet, stage, viewpoint, width, height)
     return image.resize(size, Image.Resampling.LANCZOS)

@@ -8,13 +8,15 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 
+from routeviz.model.overhead import ceiling_over_hood_in, ceiling_span_in
 from routeviz.model.plan import Plan
+from routeviz.model.roofline import follows_rafters
 from routeviz.model.solids import FaceKind, Vec3
 from routeviz.views.caps import cap_top
 from routeviz.views.furnishing import hood_bottom
 from routeviz.views.house import CutAway
 
-__all__ = ["NAMES", "Camera", "Viewport", "camera", "hidden_by_hood", "project", "viewpoint_words"]
+__all__ = ["NAMES", "Camera", "Viewport", "camera", "hidden_by_hood", "project", "square", "viewpoint_words"]
 
 Array = npt.NDArray[np.float64]
 
@@ -106,7 +108,7 @@ def _corners(lo: Vec3, hi: Vec3) -> Array:
 def hidden_by_hood(plan: Plan) -> bool:
     """Tell whether the whole duct lies behind the hood, so that it is seen only from outdoors, with the skin away."""
     if plan.best is None:
-        return False
+        return plan.scene.hood.outlet.place == "rear"
     parts = plan.best.route.parts
     ends = [p for part in parts for p in (part.start, part.end)]
     rise = max(z for _, _, z in ends) - min(z for _, _, z in ends)
@@ -117,6 +119,9 @@ def _duct_points(plan: Plan, about: float = 0.0) -> Array:
     """Give the corners of a box about the duct, with so much room [in] beside it and above."""
     scene, best = plan.scene, plan.best
     x, bottom = scene.hood.centre_in, hood_bottom(plan)
+    if best is None and scene.hood.outlet.place == "rear":
+        z, wall = bottom + scene.hood.outlet.up_in, scene.walls[0].thickness_in
+        return _corners((x - 14.0 - about, 0.0, z - 8.0 - about), (x + 14.0 + about, wall + 3.0, z + 8.0 + about))
     if best is None:
         top = scene.kitchen.ceiling_in + 20
         return _corners((x - 10, -18.0, bottom + scene.hood.body_in), (x + 10, 0.0, top))
@@ -149,6 +154,12 @@ def _outside(plan: Plan, aspect: float, port: Viewport) -> Camera:
     return _frame(points, _vec(direction), 34, aspect, port)
 
 
+def square(plan: Plan, *, aspect: float, port: Viewport) -> Camera:
+    """Stand straight in front of the hood wall, so that lengths along it and up it are seen alike."""
+    width, high = plan.scene.kitchen.width_in, plan.scene.kitchen.ceiling_in + 12
+    return _frame(_corners((0.0, 0.0, 0.0), (width, 0.0, high)), (0.0, -1.0, 0.0), 20, aspect, port)
+
+
 def camera(plan: Plan, cut: CutAway, viewpoint: str, *, aspect: float, port: Viewport | None = None) -> Camera:
     """Give a named camera for a plan.
 
@@ -177,9 +188,16 @@ def camera(plan: Plan, cut: CutAway, viewpoint: str, *, aspect: float, port: Vie
         points = _corners((-6, cut.front_in, 2), (width + 6, 0, ceiling + 8))
         peak = [best.route.termination.point if best is not None else (x, 0, top)]
         points = np.vstack([points, [(peak[0][0], peak[0][1], top)]])
+        if follows_rafters(scene) and scene.roof is not None:  # the ridge too, where it is over the room
+            low, high = ceiling_span_in(scene, (0.0, width), (0.0, scene.kitchen.depth_in))
+            u = min(max(scene.roof.ridge_at_in, 0.0), width)
+            points = np.vstack([points, [(u if high > low else x, 0.0, high + 16.0)]])
         return _frame(points, (0.22 * side, -1.0, 0.05), 32, aspect, port)
     if viewpoint == "ceiling":
-        near = max(cut.front_in, -40)
+        near, over = max(cut.front_in, -40), ceiling_over_hood_in(scene)
+        if over > ceiling + 1.0:  # under a slope the hole and the rafters beside it lie high over the wall
+            points = _corners((x - 30, near, over - 30), (x + 30, 0, min(top, over + 30)))
+            return _frame(points, (0.16 * side, -1.0, -0.2), 40, aspect, port)
         points = _corners((x - 38, near, ceiling - 14), (x + 38, 0, min(top, ceiling + 26)))
         return _frame(points, (0.16 * side, -1.0, -0.34), 40, aspect, port)
     if viewpoint == "along" and hidden_by_hood(plan):

@@ -5,7 +5,6 @@ It knows nothing of planning: it is given a function from three numbers to a pla
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Any
@@ -13,7 +12,9 @@ from typing import Any
 import pyvista as pv
 from vtkmodules.vtkRenderingCore import vtkBillboardTextActor3D, vtkRenderer
 
+from routeviz.folding import fold
 from routeviz.model.finding import State, Verdict
+from routeviz.model.members import together
 from routeviz.model.plan import Plan
 from routeviz.units import length_text
 from routeviz.views.palette import BAR_INK, CLOSE, INK, PAPER, TEAL, rgb
@@ -26,6 +27,10 @@ __all__ = ["Dial", "Setting", "Window"]
 
 _SIZE = (1280, 860)
 _STANDS = {"r": "room", "c": "ceiling", "a": "along", "o": "outside"}
+_COLUMN = 32  # signs to a line of the column beside the picture
+_LINE = 0.0205  # from line to line of it, of the window's height
+_FOOT = 0.15  # where it ends, above the sliders
+_PAPER_HELD = 0.82  # of what lies behind a text
 _WORDS = "R room   C ceiling   A along   O outside   arrows move the hood   , . joists   Q closes"
 
 
@@ -123,20 +128,21 @@ class Window:
             )
             prop = actor.GetTextProperty()
             prop.SetVerticalJustificationToTop() if at[1] > 0.5 else prop.SetVerticalJustificationToBottom()
+            _on_paper(prop)
             if name == "answer":
                 prop.BoldOn()
 
     def _texts(self) -> list[tuple[str, tuple[float, float], int, str, str]]:
         plan = self.plan
         works = plan.verdict in (Verdict.WORKS, Verdict.TIGHT)
-        head = textwrap.fill(self._said or f"{plan.verdict.value}. {plan.answer}", 96)
-        second = textwrap.shorten(plan.second, 240, placeholder=" ...")
-        second = textwrap.fill(second, 130)
-        under = 0.975 - 0.029 * (head.count("\n") + 1)
+        head = fold(self._said or f"{plan.verdict.value}. {plan.answer}", 96)
+        second = fold(plan.second, _COLUMN)
+        under = 0.975 - 0.029 * len(head)
+        left = listed(plan, self.stage, most=int((under - _FOOT) / _LINE) - len(second) - 2)
         return [
-            (head, (0.02, 0.985), 12, TEAL if works and not self._said else BAR_INK, "answer"),
-            (second, (0.02, under), 9, INK, "second"),
-            (listed(self.stage), (0.02, 0.15), 9, INK, "findings"),
+            ("\n".join(head), (0.02, 0.985), 12, TEAL if works and not self._said else BAR_INK, "answer"),
+            ("\n".join(second), (0.02, under - 0.012), 9, INK, "second"),
+            (left, (0.02, _FOOT), 9, INK, "findings"),
             (_WORDS, (0.02, 0.005), 8, INK, "keys"),
         ]
 
@@ -151,6 +157,7 @@ class Window:
             interaction_event="end", title_height=0.022, title_color=INK, fmt="", slider_width=0.03, tube_width=0.008,
         )  # fmt: skip
         made.GetRepresentation().ShowSliderLabelOff()
+        _on_paper(made.GetRepresentation().GetTitleProperty())
         return made
 
     def _title(self, dial: Dial) -> str:
@@ -204,18 +211,39 @@ class Window:
         self.plotter.close()
 
 
-def listed(stage: Stage) -> str:
-    """Give the broken and close findings with the numbers of their flags, one to a line."""
-    lines = [
-        f"{flag.number}  {flag.state.value}: {flag.title}{f', {flag.short}' if flag.short else ''}"
+def listed(plan: Plan, stage: Stage, *, most: int = 24) -> str:
+    """Give what is in the way where there is no route, then the broken and close findings with the numbers of their flags.
+
+    Of the findings as many as fit into `most` lines of the column beside the picture, worst first; the rest is counted.
+    """
+    told = plan.paths.told_first if plan.best is None else None
+    names = list(dict.fromkeys(b.label for b in told.told if b.id)) if told is not None else []
+    barred = fold(f"In the way: {together(names)}", _COLUMN, rest="    ") if names else []
+    entries = [
+        fold(
+            f"{flag.number}  {flag.state.value}: {flag.title}{f', {flag.short}' if flag.short else ''}",
+            _COLUMN,
+            rest="    ",
+        )
         for flag in stage.flags
         if flag.state in (State.BROKEN, State.CLOSE)
     ]
-    if len(lines) > 9:
-        lines = [*lines[:8], f"and {len(lines) - 8} more"]
-    return (
-        "\n".join(textwrap.fill(line, 32, subsequent_indent="    ") for line in lines) or "Nothing is broken or close."
-    )
+    if not entries and plan.best is not None:
+        return "Nothing is broken or close."
+    lines = barred
+    for n, entry in enumerate(entries):
+        last = n + 1 == len(entries)
+        if len(lines) + len(entry) + (not last) > most:
+            lines.append(f"and {len(entries) - n} more")
+            break
+        lines += entry
+    return "\n".join(lines)
+
+
+def _on_paper(prop: Any) -> None:
+    """Lay light paper under a text, so that it is read where the picture reaches behind it."""
+    prop.SetBackgroundColor(*(c / 255 for c in rgb(PAPER)))
+    prop.SetBackgroundOpacity(_PAPER_HELD)
 
 
 def _flag(flag: Flag) -> vtkBillboardTextActor3D:

@@ -198,15 +198,54 @@ def test_marks_in_the_drawing_are_the_marks_counted() -> None:
     assert "5/32 in" in text  # pilots are written in 32nds
 
 
+def template_of(plan: Plan) -> list[Page]:
+    return [p for p in sheets(plan, template=True) if p.name == "template"]
+
+
+def middle(path: Path) -> tuple[float, float]:
+    xs, ys = [p[0] for p in path.points], [p[1] for p in path.points]
+    return (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
+
+
 def test_the_template_is_full_size() -> None:
-    pages = [p for p in sheets(PLANS["straight up"], template=True) if p.name == "template"]
-    marks = PLANS["straight up"].best.takeoff.marks if PLANS["straight up"].best else ()
-    first = [m for m in marks if m.row == "upper"][:2]
-    holes = [d.centre for d in pages[0].items if isinstance(d, Disc)]
-    assert len(holes) == 2
-    assert abs(abs(holes[1][0] - holes[0][0]) - abs(first[1].left_in - first[0].left_in) * 25.4) < 1e-6
-    square = next(p for p in pages[0].items if isinstance(p, Path) and p.closed and p.points[0] == (12.0, 5.0))
-    assert square.points[2] == (12.0 + 25.4, 5.0 + 25.4)
+    """Marks of one page stand 25.4 mm apart for every inch, and the square to check the print by is an inch."""
+    plan = PLANS["straight up"]
+    assert plan.best is not None
+    marks = [m for m in plan.best.takeoff.marks if m.row != "bracket"]
+    apart = {round(a.left_in - b.left_in, 6) for a in marks for b in marks}
+    shown = 0
+    for page in template_of(plan):
+        places = [d.centre for d in page.items if isinstance(d, Disc) and d.fill == "#24272b"]
+        places += [middle(p) for p in page.items if isinstance(p, Path) and len(p.points) == 4 and p.closed and
+                   3.9 < p.points[2][0] - p.points[0][0] < 12.0]  # fmt: skip
+        assert all(round((a[0] - b[0]) / 25.4, 6) in apart for a in places for b in places)
+        shown += len(places)
+        square = next(p for p in page.items if isinstance(p, Path) and p.closed and len(p.points) == 4 and
+                      abs(p.points[2][0] - p.points[0][0] - 25.4) < 1e-9)  # fmt: skip
+        assert square.points[2][1] - square.points[0][1] == pytest.approx(25.4)
+    assert shown >= len(marks)
+
+
+def test_the_template_is_a_sheet_of_the_packet() -> None:
+    """It carries job, number and the way up, and says with the marking sheet's signs what holds in wood."""
+    plan = PLANS["straight up"]
+    pages = sheets(plan, template=True)
+    for number, page in enumerate(pages, start=1):
+        if page.name != "template":
+            continue
+        words = words_of(page)
+        assert plan.scene.name in words
+        assert f"{number} of {len(pages)}" in words
+        assert "this side up" in words
+
+
+def test_one_count_of_sheets() -> None:
+    """The figure at a sheet's head is its number in the packet, on drawings and lists alike, and there is no other."""
+    for plan in (PLANS["far out, then right"], PLANS["blocked"]):
+        pages = sheets(plan, template=True)
+        for number, page in enumerate(pages, start=1):
+            large = [t.text for t in page.items if isinstance(t, Text) and t.size == 9.0]
+            assert large == [str(number)]
 
 
 def test_metric_plans_speak_millimetres() -> None:

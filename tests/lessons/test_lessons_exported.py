@@ -7,16 +7,17 @@ from dataclasses import replace
 
 import pytest
 from lessonbench import told
-from PIL import Image
+from PIL import Image as PictureFile
 from pypdf import PdfReader
 
 from routeviz.drawings import faults
 from routeviz.drawings.lesson_sheets import lesson_pdf, lesson_sheets
-from routeviz.drawings.primitives import Text
+from routeviz.drawings.primitives import Image, Text
 from routeviz.errors import MissingPartError
 from routeviz.views import gl, lessons, motion
 from routeviz.views import stage as stages
 from routeviz.views.lessons.film import seconds_of
+from routeviz.views.lessons.pictures import step_picture
 
 NAME = "which-member-may-be-cut"
 
@@ -53,6 +54,42 @@ def test_the_sheets_hold_every_step_and_tell_the_answers_last(tmp_path, paper):
             assert not choice.because or words(choice.because) not in " ".join(texts[: len(lesson.steps)])
 
 
+@pytest.mark.parametrize("name", [NAME, "find-the-five-faults"])
+def test_a_sheet_is_filled_and_its_words_are_read_from_where_it_lies(tmp_path, name):
+    _, plans, lesson, _ = told(name)
+    picture = tmp_path / "p.png"
+    PictureFile.new("RGB", (210, 100)).save(picture)
+    pages = lesson_sheets(lesson, plans[""], [picture] * len(lesson.steps))
+    assert [f for page in pages for f in faults(page)] == []
+    for page, step in zip(pages, lesson.steps, strict=False):
+        image = next(i for i in page.items if isinstance(i, Image))
+        assert image.width * image.height > 0.4 * (page.width - 24) * (page.height - 40)  # of what the strip leaves
+        texts = [i for i in page.items if isinstance(i, Text)]
+        said = [i for i in texts if any(i.text in w for w in (step.say, step.ask)) and len(i.text) > 15 and i.at[1] > 30]
+        assert said
+        assert min(i.size for i in said) >= 10 * 25.4 / 72  # 10 points
+        printed = " ".join(i.text for i in texts)
+        assert "lay a tape" not in printed
+        assert "Nothing on this sheet is to scale" in printed
+
+
+@pytest.mark.gl
+@pytest.mark.usefixtures("_driver")
+def test_a_picture_tells_nothing_before_the_question_and_all_of_it_after():
+    _, plans, lesson, bare = told(NAME)
+    barred = {name: stages.build(plan) for name, plan in plans.items()}
+
+    def reds(step):
+        shot = step_picture(step, (bare if step.covered else barred)[step.plan], (300, 200))
+        return sum(n for n, (r, g, b) in shot.getcolors(100_000) if r > 150 and g < 70 and b < 60)
+
+    assert [reds(s) for s in lesson.steps[:4]] == [0, 0, 0, 0]
+    _, caps, cap_lesson, cap_bare = told("where-the-cap-may-go")
+    bare, barred = cap_bare, {"": stages.build(caps[""])}
+    assert reds(cap_lesson.steps[0]) == 0
+    assert reds(cap_lesson.steps[2]) > 300  # the regulator in bars, and three flags with their words
+
+
 def test_what_is_pressed_on_a_page_is_not_printed():
     _, plans, lesson, bare = told("find-the-five-faults")
     assert [s.on_screen for s in lesson.steps if s.on_screen] == [
@@ -81,12 +118,12 @@ def test_pictures_show_what_is_pointed_at_and_the_film_holds_each_step(tmp_path)
     files = lessons.write_pictures(short, bare, barred, tmp_path, size=(300, 200))
     teal = (7, 58, 64)  # the outline's colour
     for file in files:
-        with Image.open(file) as image:
+        with PictureFile.open(file) as image:
             assert image.size == (300, 200)
             colours = image.convert("RGB").getcolors(100_000)
         assert sum(n for n, c in colours if c == teal) > 30
     target = lessons.film(short, bare, barred, tmp_path / "l.gif", size=(300, 200), per_second=1)
-    with Image.open(target) as film:
+    with PictureFile.open(target) as film:
         total = 0
         for k in range(film.n_frames):
             film.seek(k)

@@ -13,7 +13,9 @@ import pytest
 from clirunning import SCENES
 
 from routeviz import pipeline, reports, scenefile
+from routeviz.model.airflow import SizeAdvice
 from routeviz.model.plan import Plan
+from routeviz.reports.air import air_text
 from routeviz.units import split_text
 
 HOMES = ("juniper_straight_up", "out_the_back", "metric_concrete_ceiling")
@@ -74,3 +76,16 @@ def test_nothing_is_said_where_the_speed_is_worth_nothing() -> None:
 def test_split_figures_add_up_as_written(whole: float, part: float) -> None:
     figures = [float(t.split()[0].replace("−", "-")) for t in split_text(whole, part, "in wg")]
     assert round(figures[0] * 100) == round(figures[1] * 100) + round(figures[2] * 100)
+
+
+def test_a_duct_that_loses_says_so_in_words() -> None:
+    """Among changes that gain, one of the scene's own list that loses is not told by a sign alone."""
+    advice = (
+        SizeAdvice("10 in round", 424.0, 35.0, 777.0),
+        SizeAdvice("smooth elbows", 389.4, 0.4, 1115.0),
+        SizeAdvice("6 in round", 310.0, -79.0, 1579.0),
+    )
+    for metric, gain, loss in ((False, "+35 cfm", "79 cfm"), (True, "+17 l/s", "37 l/s")):  # 0.47195 l/s to a cfm
+        lines = air_text(replace(handmade.air(), advice=advice), 80, metric).splitlines()
+        arrows = [line.split(": ") for line in lines if line.startswith("  → ")]
+        assert [told.partition(" (")[2] for _, told in arrows] == [f"{gain})", "no gain)", f"a loss of {loss})"]

@@ -14,7 +14,7 @@ from clirunning import BANNED, SCENES
 from routeviz import pipeline, reports, rules, scenefile, studies
 from routeviz.model.finding import State
 from routeviz.model.plan import Plan
-from routeviz.model.study import Fix
+from routeviz.model.study import Fix, Way
 
 RANK = {State.BROKEN: 0, State.CLOSE: 1, State.FINE: 2, State.NOT_CHECKED: 3, State.DOES_NOT_APPLY: 4}
 HOMES = sorted(SCENES.glob("*.toml"))
@@ -28,6 +28,11 @@ def planned(path: Path) -> Plan:
 @cache
 def fixed(path: Path) -> tuple[Fix, ...]:
     return studies.fixes(planned(path), most=1)
+
+
+@cache
+def compared(path: Path) -> tuple[Way, ...]:
+    return studies.compare(planned(path).scene)
 
 
 @pytest.fixture(params=HOMES, ids=lambda p: p.stem)
@@ -47,6 +52,79 @@ def test_text_fits_the_terminal(home: Path, width: int) -> None:
     assert len(text.splitlines()) > 20
     assert [line for line in text.splitlines() if len(line) > width] == []
     assert not any(line != line.rstrip() for line in text.splitlines()), "no spaces at a line's end"
+
+
+UNITS = "in|ft|mm|cm|m|cfm|l/s|ft/min|m/s|Pa|lb|kg|ga|V|Hz|kW|Btu/h|cu|thousandths"
+TORN = re.compile(
+    rf"(?:^|[\s(#−])[\d./]*\d\n\s*(?:\d+/\d|[x×] \d|(?:{UNITS})(?![\w/]))|\d ft\n\s*\d|\d [x×]\n|\bin\n\s*wg\b",
+    re.MULTILINE,
+)
+
+
+def test_a_torn_figure_is_seen() -> None:
+    for torn in (
+        "wall, 8\n  1/2 in",
+        "8 1/2\n  in",
+        "3\n  ft 10 in",
+        "3 ft\n  10 in",
+        "1/4 x\n 3 in",
+        "a 6\n  mm",
+        "0.2 in\n wg",
+    ):
+        assert TORN.search(torn), torn
+    for whole in ("joist\n  4", "up between joists 4\n  and 5", "3 of\n 4 in", "5 in\n  1 of"):
+        assert not TORN.search(whole), whole
+
+
+@pytest.mark.parametrize("width", [80, 72, 60])
+def test_no_figure_is_torn_between_two_lines(home: Path, width: int) -> None:
+    """A hole at 8 1/2 in out must not read "8" here and "1/2 in out" on the next line."""
+    plan = planned(home)
+    metric = plan.scene.metric
+    told = [
+        reports.plan_text(plan, fixes=fixed(home), width=width),
+        reports.wrap(f"{plan.verdict}. {plan.answer}", width),
+        reports.findings_text(plan.all_findings, metric=metric, width=width),
+        reports.compare_text(compared(home), metric=metric, width=width),
+    ]
+    assert [found[0] for text in told for found in TORN.finditer(text)] == []
+
+
+MARKED = re.compile(r"^ *(?:[✗!] \d+ |[✓✗!?☐●□→] |\d+\. |\d+  |[A-Z]  )")
+
+
+def test_what_follows_a_mark_hangs_beside_it(home: Path) -> None:
+    """No line that goes on falls back under the mark, the box or the number."""
+    whole = reports.plan_text(planned(home), fixes=fixed(home), width=10_000).splitlines()
+    folded = iter(reports.plan_text(planned(home), fixes=fixed(home)).splitlines())
+    seen = 0
+    for paragraph in whole:
+        lines = [next(folded)]
+        while " ".join(" ".join(lines).split()) != " ".join(paragraph.split()):
+            lines.append(next(folded))
+        mark = MARKED.match(paragraph)
+        if mark:
+            assert {len(line) - len(line.lstrip()) for line in lines[1:]} <= {len(mark[0])}, lines
+            seen += len(lines) > 1
+    assert seen > 1
+
+
+def test_a_plan_without_a_route_says_that_its_findings_are_of_no_duct(home: Path) -> None:
+    """ "0 broken" beside "Blocked" would read as if the duct were fine."""
+    plan = planned(home)
+    said = "there is no duct to judge" in reports.plan_text(plan)
+    assert said is (plan.best is None)
+
+
+def test_each_assumption_is_told_once_with_its_reason(home: Path) -> None:
+    plan = planned(home)
+    told = reports.plan_text(plan, width=10_000).split("Assumed, not measured\n")[1].split("\n\n")[0]
+    lines = told.splitlines()[1:]
+    for assumed in plan.assumptions:
+        with_it = [line for line in lines if f"{assumed.field} {assumed.value}" in line]
+        assert len(with_it) == 1, assumed
+        assert assumed.reason in with_it[0]
+    assert len(lines) == len({a.reason for a in plan.assumptions})
 
 
 def test_no_word_that_people_should_not_meet(home: Path) -> None:

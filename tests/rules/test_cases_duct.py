@@ -241,6 +241,17 @@ def test_the_old_hole_is_used_enlarged_or_closed() -> None:
     assert "close it" in away.detail
 
 
+@pytest.mark.parametrize(("apart_in", "web_in"), [(7.5, 0.25), (8.0, 0.75)])
+def test_a_thin_strip_between_an_old_hole_and_the_new_one_is_told(apart_in: float, web_in: float) -> None:
+    # new hole 8 1/2 in, old one 6 in: their edges are as far apart as their middles, less 4 1/4 and 3 in
+    thin = rear_hole(74.0 - apart_in, 6.0)
+    assert (thin.state, thin.must, thin.relation, thin.limit) == (State.BROKEN, False, "at least", 1.0)
+    assert thin.measured == pytest.approx(web_in)
+    assert f"{apart_in - 7.25 - 1.0:.2f}" == f"{thin.margin:.2f}"
+    assert "one opening" in thin.remedy
+    assert rear_hole(74.0 - 8.25, 6.0).state is State.FINE, "1 in is left"
+
+
 def test_areas_of_sections() -> None:
     assert area_in2(round_duct(8.0)) == pytest.approx(16 * math.pi)
     assert area_in2(flat(10.0, 3.25)) == 32.5

@@ -251,7 +251,7 @@ def test_a_furring_strip_on_brick_may_be_cut_with_no_header() -> None:
 
 @pytest.mark.parametrize("size", [(10.5, 3.75), (6.5, 6.5)])
 def test_brick_and_block_need_no_lintel_over_a_duct(size: tuple[float, float]) -> None:
-    # 4 in brick and 4 in block; a 3 1/4 x 10 in slot or a 6 in round hole, each in a sleeve 1 in larger.
+    # 4 in brick and 4 in block; a 3 1/4 x 10 in slot or a 6 in round hole, each with sleeve and mortar in a hole 1 in larger.
     wall = Solid(
         "hood-core-1",
         SolidKind.MASONRY,
@@ -266,7 +266,7 @@ def test_brick_and_block_need_no_lintel_over_a_duct(size: tuple[float, float]) -
     assert found.verdict is MemberVerdict.WITHIN
     (sleeve,) = found.framing
     assert sleeve.name == "sleeve"
-    assert sleeve.size.startswith("1 in larger")
+    assert sleeve.size == "in a hole 1 in larger than the duct"
     wide = ruling(wall, rules.cut_of(wall, meets(wall, Y, (70.0, 4.0, 80.0), (20.0, 10.0))))
     assert wide.verdict is MemberVerdict.DECIDED_ELSEWHERE
 

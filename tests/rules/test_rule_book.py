@@ -148,3 +148,65 @@ def test_explain_shows_the_limit_of_every_place() -> None:
 def test_an_unknown_code_names_the_nearest() -> None:
     with pytest.raises(RoutevizError, match="FIT-ROOM"):
         rules.explain("FIT-ROM")
+
+
+HELD = [  # a rule with one of its findings, where finding and explanation speak of the same limit
+    (rule, context, finding)
+    for rule in EVERY
+    for context in (rule.passing(), rule.failing())
+    for finding in rule.judged(context)
+]
+
+
+def _forces(rule: rules.Rule, place: str, source: str) -> set[bool]:
+    """Give what the explanation says of the limits of one source in one place: a must or not."""
+    rows = rules.explain(rule.code).limits
+    named = [r for r in rows if r.profile == place] + [r for r in rows if r.profile == "where nothing else is said"]
+    return {r.must for r in named if r.said != "not known" and r.source_text == catalog.source(source).text}
+
+
+def test_a_limit_is_explained_with_the_force_that_its_findings_have() -> None:
+    compared = 0
+    for rule, context, finding in HELD:
+        if finding.source in ("maker", "none", "arithmetic") or finding.ruling is not None:
+            continue  # no limit of a place: explained in the rule's own words
+        forces = _forces(rule, context.profile.name, finding.source)
+        if forces:
+            assert finding.must in forces, (rule.code, finding.title)
+            compared += 1
+    assert compared > 60
+
+
+def test_the_codes_table_of_lengths_is_advice() -> None:
+    # IRC M1504.2: the duct's length is determined by the table, or the flow is measured or calculated
+    told = rules.explain("AIR-LENGTH")
+    assert {row.must for row in told.limits if row.profile.startswith(("irc", "wash"))} == {False}
+    assert "irc-2021, washington: should hold; IRC 2021 Table M1504.2" in told.text
+    assert "must hold" not in told.text
+    assert "calculated or measured flow may stand in" in " ".join(told.text.split())
+
+
+@pytest.mark.parametrize("rule", EVERY, ids=lambda r: r.code)
+def test_an_explanation_names_each_place_once_and_writes_inches_as_a_tape_does(rule: rules.Rule) -> None:
+    text = rules.explain(rule.code).text
+    told = " ".join(text.split())
+    assert "where nothing else is said, where" not in told
+    assert "it applies" not in told
+    assert not re.search(r"\bi joist", told)
+    for figure in re.findall(r"\b(\d+\.\d+) in\b(?! wg)", told):
+        assert float(figure) < 1 / 32 or "thickness" in rule.checks, figure  # sheet metal alone is told in decimals
+    for key in {row.key for row in rules.explain(rule.code).limits}:
+        places = [row.profile for row in rules.explain(rule.code).limits if row.key == key]
+        assert len(places) == len(set(places)), key
+
+
+def test_a_place_with_its_own_common_practice_is_named() -> None:
+    rows = {r.profile: r.said for r in rules.explain("HGT-CANOPY-LOW").limits if r.key == "canopy_over_electric"}
+    assert rows == {"england": "650 mm", "ontario": "600 mm", "where nothing else is said": "24 in"}
+
+
+def test_the_member_tables_are_told_in_shares_and_fractions() -> None:
+    # IRC R502.8.1: a hole up to a third of the depth; the deepest flange of an I-joist taken as 1 1/2 in
+    assert "sawn, hole: 1/3 of the depth; IRC R502.8.1" in rules.explain("MBR-JOIST").text
+    assert "I-joist, flange: 1 1/2 in;" in rules.explain("MBR-ENGINEERED").text
+    assert "Cut in I-joist 4" in rules.explain("MBR-ENGINEERED").text

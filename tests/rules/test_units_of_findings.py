@@ -19,7 +19,7 @@ from routeviz.views.words import finding_short
 EVERY = rules.all_rules()
 LENGTHS = {"in", "ft"}
 OTHER = {  # rules that measure anything but a length
-    "AIR-LEAST": "cfm", "AIR-HEAT": "cfm", "AIR-MAKEUP": "cfm", "AIR-SPEED": "fpm", "DCT-LOW-POINT": "low points",
+    "AIR-LEAST": "cfm", "AIR-HEAT": "cfm", "AIR-MAKEUP": "cfm", "AIR-SPEED": "ft/min", "DCT-LOW-POINT": "low points",
     "DCT-SCREWS": "screws per joint", "DCT-SHRINK": "of the area before", "DCT-INSULATION": "R", "ELB-COUNT": "elbows",
     "ELB-TIGHT": "times the duct", "DCT-SHEET": "thousandths of an inch", "FIR-GARAGE": "thousandths of an inch", "DCT-SLOPE": "in per ft",
 }  # fmt: skip

@@ -10,7 +10,7 @@ from samples import ROUND_6, ROUND_8, scene
 from routeviz import pipeline, reports, studies
 from routeviz.model.finding import State
 from routeviz.model.plan import Plan
-from routeviz.model.scene import DuctChoice, Fan, Scene
+from routeviz.model.scene import DuctChoice, Fan, Scene, SectionShape, SectionSize
 from routeviz.model.study import Way
 
 TWO_DUCTS = scene(duct=DuctChoice((ROUND_8, ROUND_6)))
@@ -38,8 +38,9 @@ def agrees(way: Way, plan: Plan) -> None:
     assert (way.holes, way.parts) == (len(plan.best.takeoff.holes), len(plan.best.takeoff.buy))
 
 
-def test_the_rows_are_any_roof_wall_and_the_other_duct(ways: tuple[Way, ...]) -> None:
-    assert [w.label for w in ways] == ["any way, 8 in round", "roof only", "wall only", "6 in round"]
+def test_the_rows_are_the_scenes_own_roof_wall_and_the_other_duct(ways: tuple[Way, ...]) -> None:
+    assert [w.label for w in ways] == ["as the scene allows", "roof only", "wall only", "6 in round"]
+    assert [w.note for w in ways] == ["8 in round duct", "", "", "as the scene allows"]
 
 
 def test_each_row_agrees_with_its_plan(ways: tuple[Way, ...]) -> None:
@@ -61,6 +62,31 @@ def test_the_two_ends_are_where_they_say(ways: tuple[Way, ...]) -> None:
     assert "roof" not in ways[2].answer or ways[2].elbows is None
 
 
+def test_a_way_that_the_scene_rules_out_says_so() -> None:
+    """The first row obeys the scene's cap; a row that overrides it is marked where it is read."""
+    rows = {way.label: way for way in studies.compare(ended(False, True))}
+    marks = {label: way.note for label, way in rows.items() if label.endswith("only")}
+    assert marks == {"roof only": "though the scene rules it out", "wall only": ""}
+    assert "roof" not in rows["as the scene allows"].answer
+    lines = reports.compare_text(tuple(rows.values()), metric=False).splitlines()
+    at = next(n for n, line in enumerate(lines) if line.startswith("roof only"))
+    assert lines[at + 1].strip() == "though the scene rules it out"
+
+
+def test_rows_of_inch_and_metric_homes_stand_on_one_line(ways: tuple[Way, ...]) -> None:
+    large = SectionSize(SectionShape.ROUND, 150 / 25.4, 150 / 25.4)
+    metric_home = replace(TWO_DUCTS, metric=True, duct=DuctChoice((large,)))
+    for rows, metric in ((ways, False), (studies.compare(metric_home), True)):
+        lines = reports.compare_text(rows, metric=metric).splitlines()
+        for way in rows:
+            assert sum(line.startswith(f"{way.label:<20}{way.verdict}") for line in lines) == 1, way.label
+
+
+def test_what_is_boxed_in_is_said_once(ways: tuple[Way, ...]) -> None:
+    boxed = replace(ways[0], boxed_in=78.0, answer="Up, then left: one elbow, 7 ft 7 in, 6 ft 6 in boxed in the room.")
+    assert reports.compare_text([boxed], metric=False).count("6 ft 6 in") == 1
+
+
 def test_no_way_at_all_has_no_numbers() -> None:
     nowhere = studies.compare(ended(False, False))[0]
     assert nowhere.elbows is None
@@ -75,9 +101,9 @@ def test_unknown_fan_gives_no_flow() -> None:
 
 
 def test_a_long_name_has_a_line_of_its_own(ways: tuple[Way, ...]) -> None:
-    long = replace(ways[0], label="any way, 3 1/4 in x 10 in", length_in=12 * 12 + 11.0, flow_cfm=1250.0)
+    long = replace(ways[0], label="3 1/4 in x 10 in stack", length_in=12 * 12 + 11.0, flow_cfm=1250.0)
     lines = reports.compare_text([long], metric=False).splitlines()
-    assert "any way, 3 1/4 in x 10 in" in lines
+    assert "3 1/4 in x 10 in stack" in lines
     assert max(map(len, lines)) <= 80
     assert "12 ft 11 in" in lines[3]
     assert "1250 cfm" in lines[3]

@@ -64,7 +64,7 @@ def test_a_screw_at_the_edge_of_a_stud_is_not_in_wood() -> None:
     assert mark.holds == "board only: stud 5 is too near its edge here"
     assert needs_backing(scene, hood_marks(scene, handmade.frame()))
     drilled = marks_of(scene, handmade.frame())[0]
-    assert drilled.holds == "backing, let in first; it meets stud 5 here: screw a board across both"
+    assert drilled.holds == "backing, let in first; it meets stud 5 here: plywood across both"
     assert drilled.fastener == "1/4 x 3 in wood screw"
     assert drilled.pilot_in == 3 / 16
 
@@ -104,15 +104,18 @@ FOUND = (
 
 
 def test_each_broken_finding_has_its_step_in_order() -> None:
-    steps = mending_steps(FOUND)
+    steps = mending_steps(FOUND, handmade.back_route())
     assert [s.id for s in steps] == ["compare", "mend-1", "mend-2", "inspect", "patch"]
-    assert steps[1].text == "Smooth duct: Replace the flexible duct."
-    assert steps[2].text == "Ends outdoors: see its finding."
+    # where it runs is settled before what it is made of, whatever the findings' order
+    assert steps[1].text == "Ends outdoors: see its finding."
+    assert steps[2].text == "Smooth duct: Replace the flexible duct."
+    assert "a wall or a roof may have to be cut" in steps[1].caution.lower()
+    assert steps[2].caution == ""
     assert [s.after for s in steps[1:]] == [("compare",), ("mend-1",), ("mend-2",), ("inspect",)]
 
 
 def test_nothing_broken_leaves_looking_and_closing() -> None:
-    assert [s.id for s in mending_steps(FOUND[2:])] == ["compare", "inspect", "patch"]
+    assert [s.id for s in mending_steps(FOUND[2:], handmade.back_route())] == ["compare", "inspect", "patch"]
 
 
 def as_built(route: Route) -> Route:

@@ -33,7 +33,10 @@ def test_ceiling_and_roof_holes_from_two_walls() -> None:
     # ridge 132 in out, hole 8 1/2 in out, slope factor of 3 in 12: sqrt(1 + 1/16)
     assert "127 5/16 in down the slope" in holes[2].outside
     assert math.isclose((132.0 - 8.5) * math.sqrt(1 + 1 / 16), 127.3, abs_tol=0.05)
-    assert holes[0].member == "3 1/4 in clear of joist 4, 3 1/4 in clear of joist 5"
+    # joists at 62 3/4 and 77 1/4; an 8 1/2 in hole at 70 has its edges at 65 3/4 and 74 1/4
+    assert holes[0].member == "edge 3 in clear of joists 4 and 5"
+    # the roof's hole lies between the rafters, though the joists stand in line with them 17 in lower
+    assert [h.member for h in holes[1:]] == ["edge 3 in clear of rafters 4 and 5"] * 2
 
 
 def test_wall_holes_from_left_wall_and_floor() -> None:

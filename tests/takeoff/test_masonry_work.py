@@ -82,7 +82,7 @@ def test_a_solid_wall_is_drilled_through_first_and_cored_along_the_pilot(
 def test_mortar_and_plaster_are_bought_and_the_plaster_is_made_good() -> None:
     taken = take(kitchen(WallFrame.MASONRY, PLASTER))
     mortar, plaster = ([b for b in taken.buy if b.item == item] for item in ("repair mortar", "finishing plaster"))
-    assert [(b.size, b.unit) for b in mortar] == [("round the sleeve, 9 in round", "bag")]
+    assert [(b.size, b.unit) for b in mortar] == [("round the sleeve, in a hole of 9 in round", "bag")]
     assert len(plaster) == 1
     assert step(taken, "patch").text == "Make good the plaster round the duct: a finishing coat over the mortar."
     bare = take(kitchen(WallFrame.MASONRY, ()))
@@ -98,8 +98,14 @@ def test_board_before_masonry_is_opened_and_the_masonry_drilled(inside: tuple[La
     assert "Drill a pilot hole of 3/8 in right through the masonry" in look.text
     assert "blade" in look.caution
     assert "silica" in look.caution
-    assert [b.item for b in taken.buy].count("board patch") == 1
-    assert "Patch the boards." in step(taken, "patch").text
+    patches = [b.note for b in taken.buy if b.item == "board patch"]
+    if inside is DRYWALL:
+        assert len(patches) == 1
+        assert "Patch the boards." in step(taken, "patch").text
+    else:  # lath and plaster on strips: round the duct, and over what packs the gap behind the screws
+        assert patches[0].startswith("lath and plaster 3/4 in, round the duct")
+        assert patches[1].startswith("over the packing blocks of")
+        assert step(taken, "patch").text.startswith("Make good the plaster that was opened")
 
 
 def test_a_framed_wall_is_opened_as_before() -> None:
@@ -114,7 +120,9 @@ def test_logs_are_cut_and_sealed_and_hold_no_silica() -> None:
     assert "pilot hole" in step(taken, "look").text
     assert "silica" not in said(taken)
     assert "mortar" not in said(taken)
-    assert step(taken, "sleeve").text == "Set the sleeve and seal round it."
+    assert step(taken, "sleeve").text == (
+        "Set the sleeve, 8 1/2 in round, in the middle of its hole and seal what is left round it, at least 1/4 in."
+    )
 
 
 def test_a_flat_duct_is_not_core_drilled() -> None:
@@ -137,7 +145,13 @@ def test_the_holes_sheet_says_the_same_as_the_step() -> None:
 
 
 def test_mending_in_masonry_needs_no_blade() -> None:
-    plain, solid = (" ".join(s.text + s.caution for s in mending_steps((), board=b)) for b in (True, False))
+    plain, solid = (
+        " ".join(
+            s.text + s.caution
+            for s in mending_steps((), planned(kitchen(WallFrame.MASONRY, PLASTER)).best.route, board=b)
+        )
+        for b in (True, False)
+    )
     assert "board" in plain
     assert "board" not in solid
-    assert "Make good what was opened." in solid
+    assert "make good what was opened." in solid

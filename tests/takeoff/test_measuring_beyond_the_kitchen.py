@@ -49,11 +49,11 @@ def test_a_stud_of_a_side_wall_is_measured_from_the_kitchens_wall(side: WallSide
     """Stud 2 stands 16 to 17 1/2 in from the kitchen's wall; the duct is beyond it or before it."""
     ax, ay = AWAY[side]
     beyond_it = measured(side, "back-porch-left-stud-2", (float(-ax), float(-ay), 0.0))
-    assert beyond_it.what == "back porch left wall stud 2, far face"
+    assert beyond_it.what == "back porch left wall stud 2, face away from the kitchen"
     assert beyond_it.assumed == "17 1/2 in from the kitchen's wall in the back porch"
     assert beyond_it.changes_at == "more than 19 in"
     before_it = measured(side, "back-porch-left-stud-2", (float(ax), float(ay), 0.0))
-    assert before_it.what == "back porch left wall stud 2, near face"
+    assert before_it.what == "back porch left wall stud 2, face towards the kitchen"
     assert before_it.assumed == "16 in from the kitchen's wall in the back porch"
     assert before_it.changes_at == "less than 14 1/2 in"
 

@@ -72,7 +72,7 @@ def test_what_the_new_hole_leaves_open_is_closed(x: float, z: float, wide: float
 
 
 def test_a_framed_wall_is_closed_layer_by_layer() -> None:
-    lines, (step,) = closing(planned(kitchen(30.0, 60.0, 6.0)))
+    lines, (step, face) = closing(planned(kitchen(30.0, 60.0, 6.0)))
     # a patch reaches 2 in past the hole all round (common practice): 6 + 4 in
     assert {(b.item, b.size, b.count) for b in lines} == {
         ("backing strips behind a patch", "1x3, 10 in", 2), ("board patch", "10 x 10 in", 1), ("sheathing patch", "10 x 10 in", 1),
@@ -81,10 +81,11 @@ def test_a_framed_wall_is_closed_layer_by_layer() -> None:
     }  # fmt: skip
     assert "6 in wide, its middle 30 in from the left wall, 60 in above the floor" in step.text
     assert "insulation" in step.text
+    assert face.text == "Close the wood lap siding over the old hole, and seal it."
 
 
 def test_masonry_is_filled_with_masonry() -> None:
-    lines, (step,) = closing(planned(kitchen(30.0, 60.0, 6.0, masonry=True)))
+    lines, (step, face) = closing(planned(kitchen(30.0, 60.0, 6.0, masonry=True)))
     # 250 mm of core; 9 13/16 in is the nearest sixteenth
     assert {(b.item, b.size) for b in lines} == {
         ("brick pieces and mortar", "6 in wide, 9 13/16 in deep"), ("finishing plaster", "over 6 in"),
@@ -92,6 +93,7 @@ def test_masonry_is_filled_with_masonry() -> None:
     }  # fmt: skip
     assert "brick pieces in mortar" in step.text
     assert "board" not in step.text
+    assert face.text == "Seal the closed hole's face outside."
 
 
 def test_it_is_closed_before_the_inspection() -> None:
@@ -99,6 +101,20 @@ def test_it_is_closed_before_the_inspection() -> None:
     assert plan.best is not None
     names = [s.id for s in plan.best.takeoff.steps]
     assert names.index("look") < names.index("old-hole-1") < names.index("inspect")
+
+
+@pytest.mark.parametrize("z", [68.0, 60.0])
+def test_the_sheathing_is_closed_before_the_cap_covers_it_and_the_face_after(z: float) -> None:
+    plan = planned(kitchen(70.0, z, 6.0))
+    lines, (step, face) = closing(plan)
+    assert plan.best is not None
+    names = [s.id for s in plan.best.takeoff.steps]
+    assert names.index("outside") < names.index(step.id) < names.index("cap") < names.index(face.id)
+    # a hole of 6 in, 6 in under the new one of 8 1/2 in, runs into it; 14 in under it is whole
+    left = z == 68.0
+    assert ("cut round the new hole" in step.text) == left
+    assert ("cut round the cap" in face.text) == left
+    assert any(b.note.endswith("cut round the new hole") for b in lines) == left
 
 
 def page_of(plan: Plan, *names: str) -> list[Page]:

@@ -14,9 +14,9 @@ from routeviz.model.scene import AboveKind, Cover, RoofForm, RunDirection, Scene
 from routeviz.model.solids import Box, Crossing, Frame, Solid, SolidKind
 from routeviz.model.takeoff import BuyLine
 from routeviz.takeoff import count
-from routeviz.takeoff.building import behind_board
 from routeviz.takeoff.cover import cover_gap_in
 from routeviz.takeoff.marks import hood_marks
+from routeviz.takeoff.strips import behind_board
 
 
 def bought(
@@ -85,7 +85,7 @@ def above(kind: AboveKind) -> Scene:
     ],
 )
 def test_board_is_opened_where_the_duct_is_laid_behind_it(y: float, z: float, kind: AboveKind, where: str) -> None:
-    assert [w for _, w in behind_board(run_at(y, z), above(kind))] == ([where] if where else [])
+    assert [s.where for s in behind_board(run_at(y, z), above(kind))] == ([where] if where else [])
 
 
 def test_a_riser_in_the_wall_is_laid_behind_board_too() -> None:
@@ -130,22 +130,25 @@ def brick_wall(
 @pytest.mark.parametrize(
     ("duct", "hole", "sleeve"),
     [
-        ((8.0, 8.0), (8.5, 8.5), "9 in round"),  # the duct and an inch (common practice)
-        ((8.0, 8.0), (9.5, 9.5), "9 1/2 in round"),  # never less than the clearance asks for
-        ((10.0, 3.25), (10.5, 3.75), "11 x 4 1/4 in rectangular"),
+        # the hole is the duct and an inch, and a quarter of mortar lies all round the sleeve (common practice)
+        ((8.0, 8.0), (8.5, 8.5), "8 1/2 in round"),
+        ((8.0, 8.0), (9.5, 9.5), "9 in round"),  # never less than the clearance asks for
+        ((10.0, 3.25), (10.5, 3.75), "10 1/2 x 3 3/4 in rectangular"),
     ],
 )
-def test_the_sleeve_is_as_large_as_its_hole(duct: tuple[float, float], hole: tuple[float, float], sleeve: str) -> None:
+def test_the_sleeve_leaves_its_mortar_in_the_hole(
+    duct: tuple[float, float], hole: tuple[float, float], sleeve: str
+) -> None:
     route, framed = brick_wall(duct=duct, hole=hole)
     (line,) = bought("sleeve", route, samples.scene(), framed)
     assert line.size == f"{sleeve}, 6 11/16 in long"  # 7 3/16 less 1/2
 
 
-def test_plaster_on_masonry_is_cut_as_wide_as_the_sleeve_behind_it() -> None:
+def test_plaster_on_masonry_is_cut_as_wide_as_the_hole_behind_it() -> None:
     route, framed = brick_wall()
     board, brick = count(route, samples.scene(), framed).holes
     assert board.size_in == brick.size_in == (9.0, 9.0)
-    assert board.note == "as wide as the sleeve behind it"
+    assert board.note == "as wide as the hole behind it"
     assert board.group == brick.group  # one core bit from one centre
 
 
@@ -158,10 +161,12 @@ def test_board_that_stands_off_the_masonry_keeps_its_own_hole() -> None:
 
 def test_a_sleeve_tells_what_the_finding_rules_and_is_set_before_the_duct_is_cut() -> None:
     route, framed = brick_wall()
-    ruling = MemberRuling("brick", "brick", MemberVerdict.WITHIN, "MBR-MASONRY", "", "hole", None, None, "x", "x")
+    ruling = MemberRuling(
+        "brick", "brick", MemberVerdict.DECIDED_ELSEWHERE, "MBR-MASONRY", "", "hole", None, None, "x", "x"
+    )
     found = Finding("MBR-MASONRY", "brick", State.FINE, True, None, "", None, None, "", "x", "x", ruling=ruling)
     (line,) = bought("sleeve", route, samples.scene(), framed, (found,))
-    assert line.note.startswith("brick: allowed within these numbers; ")
+    assert line.note.startswith("brick: engineer or maker decides; ")
     names = [s.id for s in count(route, samples.scene(), framed).steps]
     assert names.index("outside") < names.index("sleeve") < names.index("cut-duct")
     assert "sleeve" not in [s.id for s in count(handmade.back_route(), samples.scene(), handmade.frame()).steps]

@@ -49,7 +49,7 @@ def test_wrap_in_a_cold_attic_is_bought_by_its_area_and_has_its_step() -> None:
     steps = {s.id: s for s in found.steps}
     assert "jacket outwards" in steps["wrap"].text
     order = [s.id for s in found.steps]
-    assert order.index("seal") < order.index("wrap") < order.index("inspect")
+    assert order.index("run") < order.index("wrap") < order.index("inspect")
 
 
 def test_a_scene_that_gives_the_insulation_buys_it_and_wraps_it() -> None:

@@ -8,7 +8,7 @@ from fractions import Fraction
 
 import pint
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from routeviz import units
@@ -60,6 +60,7 @@ def test_nonsense_is_refused_with_a_remedy(text: str) -> None:
         parse_length(text)
 
 
+@settings(deadline=None)  # a busy machine is no fault
 @given(st.integers(0, 100_000), st.sampled_from([1, 2, 4, 8, 16, 32, 64]))
 def test_what_is_printed_reads_back(n: int, denominator: int) -> None:
     value = n / denominator
@@ -67,12 +68,14 @@ def test_what_is_printed_reads_back(n: int, denominator: int) -> None:
     assert parse_length(feet_text(value, denominator=64)) == value
 
 
+@settings(deadline=None)  # a busy machine is no fault
 @given(st.integers(0, 20_000))
 def test_millimetres_come_back(mm: int) -> None:
     assert mm_text(parse_length(f"{mm} mm")) == f"{mm} mm"
     assert units.ticks(parse_length(f"{mm} mm")) == mm * 320
 
 
+@settings(deadline=None)  # a busy machine is no fault
 @given(st.text(max_size=20))
 def test_any_text_reads_or_is_refused(text: str) -> None:
     for read in (parse_length, parse_pitch, parse_angle):

@@ -248,3 +248,15 @@ def test_pages_are_told_when_the_program_ends(tmp_path: Path) -> None:
         assert "state" in site.get("news").json()
         over.append(1)
         assert site.get("news", params={"after": 999, "wait": 20}).json() == {"ending": True}
+
+
+def test_without_a_first_plan_the_browser_is_told_what_to_do(site: Site) -> None:
+    shown = site.planning.shown
+    with shown.seen:
+        shown.plan, shown.change, shown.trouble = None, None, "The grid would be too large: <9 GB>."
+    found = site.get("")
+    assert found.status_code == 503
+    assert found.headers["content-type"].startswith("text/html")
+    assert "The grid would be too large: &lt;9 GB&gt;." in found.text
+    assert f"mend {site.desk.path.name} and start it again" in found.text
+    assert "refresh" not in found.text, "what failed would fail again"

@@ -54,6 +54,35 @@ def test_a_flight_moves_from_hood_to_cap_without_a_jump():
     assert max(math.dist(a.eye, b.eye) for a, b in zip(cameras, cameras[1:], strict=False)) < 6
 
 
+def test_a_flight_goes_out_through_the_wall_and_ends_before_the_cap():
+    at = view_plans.scene()
+    plan = view_plans.plan(at, (view_plans.out_the_back(at),))
+    cameras = motion.flight_cameras(plan, 60)
+    wall = plan.scene.walls[0].thickness_in
+    cap = plan.best.route.termination.point
+    assert cameras[0].eye[1] < -20  # in the room
+    assert cameras[-1].eye[1] > wall + 20  # outdoors
+    assert cameras[-1].target == pytest.approx(cap)
+    steps = [math.dist(a.eye, b.eye) for a, b in zip(cameras, cameras[1:], strict=False)]
+    assert max(steps) < 8
+    looked = [c.target[1] for c in cameras]
+    assert looked == sorted(looked)  # never back along the duct
+
+
+def test_air_is_shown_all_along_the_duct_and_moves():
+    at = view_plans.scene()
+    plan = view_plans.plan(at, (view_plans.out_the_back(at),))
+    path = motion.air_path(plan)
+    dots = motion.air_dots(plan, 0.0)
+    assert dots[0] == pytest.approx(path[0])
+    inside = dots[dots[:, 1] <= path[-1][1]]
+    assert max(np.linalg.norm(path - d, axis=1).min() for d in inside) < 1.0
+    assert dots[-1][1] > path[-1][1] + 5  # and out of the cap
+    later = motion.air_dots(plan, 0.4)
+    assert np.linalg.norm(later[0] - path[0]) == pytest.approx(2.0, abs=0.01)  # 0.4 of the 5 in between two dots
+    assert motion.air_dots(plan, 1.0) == pytest.approx(dots)
+
+
 def test_other_files_are_refused_before_anything_is_drawn(tmp_path):
     with pytest.raises(ValueError, match=r"\.gif or an \.mp4"):
         motion.turntable(build(view_plans.plan()), tmp_path / "x.avi")

@@ -14,7 +14,7 @@ from PIL import Image
 from routeviz import pipeline
 from routeviz.cli.scenes import load_scene
 from routeviz.model.finding import State
-from routeviz.views import gl, still
+from routeviz.views import gl, pen, still
 from routeviz.views.lettering import overlap
 from routeviz.views.parts import Layer
 from routeviz.views.rendering import Shot
@@ -69,7 +69,7 @@ def test_no_label_stands_without_a_leader_but_in_the_room():
     """A camera 100 in off sees 100 tan 20 = 36.4 in up and down; the foot covers the lowest 34 of 1000 px."""
     view = Camera((0.0, -100.0, 0.0), (0.0, 0.0, 0.0), 40.0)
     shot = Shot(np.zeros((100, 160, 3), np.uint8), np.full((100, 160), np.inf))
-    sheet = still._Sheet(Image.new("RGB", (1600, 1000)), 1)
+    sheet = pen.Sheet(Image.new("RGB", (1600, 1000)), 1)
     middle, foot, beside = ((x, 0.0, z) for x, z in ((10.0, 0.0), (10.0, -0.97 * 36.4), (90.0, 0.0)))
     labels = [still.Label((w,), (), at, 1, State.BROKEN) for w, at in
               (("seen", (middle,)), ("under the foot", (foot,)), ("out of the picture", (beside,)), ("no place", ()))]  # fmt: skip

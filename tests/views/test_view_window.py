@@ -13,8 +13,13 @@ import numpy as np
 import pytest
 from PIL import Image
 
+from routeviz import pipeline
+from routeviz.cli.scenes import load_scene
 from routeviz.errors import MissingPartError
+from routeviz.model.finding import State
 from routeviz.views.screen import require_screen
+from routeviz.views.stage import build
+from routeviz.views.window import listed
 
 SCENE = Path(__file__).parent.parent.parent / "scenes" / "juniper_straight_up.toml"
 CHILD = """
@@ -46,7 +51,8 @@ def tell():
     texts = [a.GetInput() for a in window.plotter.actors.values() if a.IsA("vtkTextActor")]
     flags = window._marks.GetActors2D().GetNumberOfItems() + window._marks.GetViewProps().GetNumberOfItems()
     said.append({"setting": [window.setting.place, window.setting.height, window.setting.joist],
-                 "answer": " ".join(texts[0].split()), "listed": listed(window.stage), "flags": flags,
+                 "answer": " ".join(texts[0].split()), "listed": listed(window.plan, window.stage), "flags": flags,
+                 "beside": {name: words for words, _, _, _, name in window._texts()}, "second": window.plan.second,
                  "verdict": window.plan.verdict.value, "dials": [[d.name, d.low, d.high] for d in window.dials]})
 def drag(name, value):
     slider = window._sliders[name]
@@ -113,6 +119,11 @@ def test_the_sliders_move_hood_and_joists_and_the_answer_follows(opened):
     assert joists["answer"] != there["answer"]
     assert refused["answer"] == "This height is refused for the test."
     assert again["answer"] == "This height is refused for the test."  # the setting is still refused
+    for told in data["said"]:
+        lines = told["beside"]["second"].splitlines() + told["beside"]["findings"].splitlines()
+        assert max(map(len, lines)) <= 32, "the column beside the picture is as wide as 32 signs"
+        assert len(lines) < 36, "and as high as 36 lines"
+        assert " ".join(told["beside"]["second"].split()) == told["second"], "nothing is cut"
     assert [d[0] for d in first["dials"]] == ["place", "height", "joist"]
     assert first["dials"][0][1:] == [18.0, 126.0]  # half of the 36 in hood from each end of 144 in
 
@@ -129,6 +140,41 @@ def test_the_window_shows_the_kitchen_and_the_sliders(opened):
     height = first.shape[0]
     row = moved[round(height * (1 - 0.085)), :]  # where the sliders' tubes lie
     assert (np.abs(row - row[2]).sum(axis=1) > 60).mean() > 0.5
+
+
+@pytest.fixture(scope="module")
+def blocked():
+    plan = pipeline.plan(load_scene(SCENE.with_name("joist_dead_centre.toml")), alternatives=1)
+    return plan, build(plan)
+
+
+def test_a_blocked_plan_names_what_is_in_the_way(blocked):
+    # the scene's own head: joist 4 stands right over the hood, and rafter 4 of the back slope above it
+    plan, stage = blocked
+    assert plan.best is None
+    assert listed(plan, stage).split() == ["In", "the", "way:", "joist", "4", "and", "rafter", "4,", "back", "slope"]
+
+
+def test_only_a_plan_with_a_route_says_that_nothing_is_broken(blocked):
+    plan = pipeline.plan(load_scene(SCENE), alternatives=1)
+    stage = build(plan)
+    assert listed(plan, stage) == "Nothing is broken or close."
+    assert "Nothing" not in listed(*blocked)
+
+
+def test_more_findings_than_fit_are_counted():
+    plan = pipeline.plan(load_scene(SCENE.with_name("gas_low_cabinets.toml")), alternatives=1)
+    stage = build(plan)
+    flagged = [f for f in stage.flags if f.state in (State.BROKEN, State.CLOSE)]
+    assert len(flagged) == 8
+    whole = listed(plan, stage, most=80).splitlines()
+    assert [int(line.split()[0]) for line in whole if line[:1].isdigit()] == [f.number for f in flagged]
+    for most in range(3, len(whole)):
+        lines = listed(plan, stage, most=most).splitlines()
+        shown = sum(line[:1].isdigit() for line in lines)
+        assert len(lines) <= most
+        assert lines[-1] == f"and {8 - shown} more"
+        assert lines[:-1] == whole[: len(lines) - 1]
 
 
 def test_without_a_screen_one_line_says_what_is_missing(monkeypatch):

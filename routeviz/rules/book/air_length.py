@@ -28,8 +28,8 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     allowed = blow.code_allowed_ft
     if table is not None and allowed is not None and not math.isinf(allowed):
         number = replace(table, value=allowed, unit="ft", said=f"{allowed:g} ft")
-        yield at_most(rule, number, blow.code_equivalent_ft, must=False,
-                      detail=f"by the code's table, {elbow} for each elbow; a calculated or measured flow may stand in for it",
+        yield at_most(rule, number, blow.code_equivalent_ft,
+                      detail=f"by the code's table, {elbow} for each elbow; {table.note}",
                       remedy="Use a wider duct, or show the calculated flow.")  # fmt: skip
 
 
@@ -45,7 +45,7 @@ RULE = Rule(
     why="A long narrow duct throttles the fan below what the code counts on.",
     limits=("duct_length",),
     sources=(),
-    applies="Up to 300 cfm, where the table ends; above that only calculation or measurement counts. A maker may give his own length.",
+    applies="Up to 300 cfm, where the table ends; above that only calculation or measurement counts. The table is advice, since a calculated or measured flow may stand in for it; the length that a maker gives is a must.",
     blind="Fittings other than elbows.",
     judge=judge,
     passing_words="6 in smooth duct, 150 cfm, 60 ft.",

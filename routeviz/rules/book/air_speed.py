@@ -26,7 +26,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     flow = context.scene.hood.fan.rated_cfm
     speed = flow * 144 / area_in2(narrow.section)
     yield from judge_number(
-        rule, context, "air_speed", speed, "fpm", least=False, where=(narrow.id,), place=narrow.start,
+        rule, context, "air_speed", speed, "ft/min", least=False, where=(narrow.id,), place=narrow.start,
         detail=f"{context.flow(flow)} in {section_words(narrow.section, context.scene.metric)} duct",
         remedy="Use a wider duct all the way; the labelled flow will not pass through this one.",
     )  # fmt: skip

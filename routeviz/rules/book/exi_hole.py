@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz.model.finding import Finding
-from routeviz.model.oldholes import centre_of, met_by, size_in
+from routeviz.model.oldholes import centre_of, met_by, size_in, web_in
 from routeviz.model.route import Penetration
 from routeviz.model.scene import Obstacle, ObstacleKind
 from routeviz.model.spoken import spoken
@@ -22,7 +22,7 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         if hole.kind is not ObstacleKind.HOLE:
             continue
         met = met_by(hole, context.the_route().penetrations)
-        yield _unused(rule, hole) if met is None else _met(context, rule, hole, met[0], met[1])
+        yield _unused(context, rule, hole) if met is None else _met(context, rule, hole, met[0], met[1])
 
 
 def _title(rule: Rule, hole: Obstacle) -> str:
@@ -30,7 +30,15 @@ def _title(rule: Rule, hole: Obstacle) -> str:
     return rule.title if name == rule.title.lower() else f"{rule.title}: {name}"
 
 
-def _unused(rule: Rule, hole: Obstacle) -> Finding:
+def _unused(context: Context, rule: Rule, hole: Obstacle) -> Finding:
+    """Tell of a hole that stays to be closed; what is left between it and the new one must be worth keeping."""
+    least, web = context.limit("old_hole_web"), web_in(hole, context.the_route().penetrations)
+    if least is not None and web is not None and web < least.number:
+        return at_least(
+            rule, least, web, where=(hole.id,), place=centre_of(hole), title=f"{_title(rule, hole)}, beside the new one",
+            detail="so thin a strip between two holes holds neither screw nor sealant",
+            remedy=f"Move the duct {context.length(least.number - web)} away from it, or cut both out as one opening and patch that.",
+        )  # fmt: skip
     closed = yes_or_no(
         rule, arithmetic("old_hole", 0.0, must=False), True, where=(hole.id,), place=centre_of(hole), title=f"{_title(rule, hole)}, not used",
         detail="close it, insulate it and seal it on the outside",
@@ -69,7 +77,7 @@ RULE = Rule(
     scope=Scope.ROUTE,
     checks="Whether an existing hole fits the new duct, must be enlarged, or stays to be closed.",
     why="An old hole is worth using when it fits; enlarging it wrongly costs more than a new one.",
-    limits=("reuse_shift",),
+    limits=("reuse_shift", "old_hole_web"),
     sources=("arithmetic",),
     applies="To holes that the scene lists.",
     blind="What the old hole looks like inside.",

@@ -40,7 +40,12 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
         return
     found = yes_or_no(rule, limit, out, where=("cap",), place=end.point, detail=detail,
                       remedy="Carry the duct on, sealed, through a wall or the roof to the open air.")  # fmt: skip
-    yield found if out else replace(found, title=_ends(end, found.title))
+    if out:
+        yield found
+        return
+    title = _ends(end, found.title)
+    told = title.lower() == said.lower()  # the title says where it ends already
+    yield replace(found, title=title, detail=(why or "that is not outdoors") if told else detail)
 
 
 def _ends(end: Termination, otherwise: str) -> str:

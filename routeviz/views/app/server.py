@@ -10,6 +10,7 @@ import asyncio
 import base64
 import contextlib
 import hmac
+import html
 import secrets
 import socket
 import threading
@@ -32,6 +33,11 @@ from routeviz.views.parts import Group
 
 __all__ = ["application", "serve"]
 
+_WAITING = """<!doctype html><html lang="en"><meta charset="utf-8">{0}
+<meta name="viewport" content="width=device-width"><title>{1}</title>
+<style>body{{font:17px/1.5 system-ui,sans-serif;max-width:38em;margin:12vh auto;padding:0 1.2em;color-scheme:light dark}}h1{{font-size:1.3em}}</style>
+<h1>{2}</h1><p>{3}</p><p>{4}</p></html>
+"""
 _LARGEST_REQUEST = 1_000_000
 _LONGEST_WAIT_S = 25.0
 _LOOK_AT_FILE_S = 1.0
@@ -255,12 +261,22 @@ def _whole_page(site: _Site) -> Response:
     plan = site.planning.shown.plan
     data = site.data()
     if plan is None or data is None:
-        words = site.planning.shown.trouble or "The first plan is not ready yet. Load this page again."
-        return PlainTextResponse(f"{words}\n", status_code=503)
+        return _waiting_page(site.desk.path.name, site.planning.shown.trouble)
     number, model = site.model()
     if number != data["live"]["number"]:  # a newer plan came in between
         return _whole_page(site)
     return HTMLResponse(page.fill(plan, data, model, live=True))
+
+
+def _waiting_page(name: str, trouble: str) -> Response:
+    """Say in the browser what there is instead of a first plan; while one is being made it looks again by itself."""
+    again = "" if trouble else '<meta http-equiv="refresh" content="2">'
+    words = (
+        ("Not planned", trouble, f"Stop the program in its terminal (Ctrl+C), mend {name} and start it again.")
+        if trouble
+        else ("Planning", "The first plan is on its way.", "This page looks again by itself.")
+    )
+    return HTMLResponse(_WAITING.format(again, *map(html.escape, (name, *words))), status_code=503)
 
 
 async def _tell_news(site: _Site, request: Request) -> Response:

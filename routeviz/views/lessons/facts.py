@@ -66,6 +66,9 @@ class _Teller:
             yield "height", self.long(scene.hood.mount_in)
         for state in (State.BROKEN, State.CLOSE, State.FINE):
             yield state.value, _count(sum(f.state is state and not f.waived for f in plan.all_findings))
+        broken = [f for f in plan.all_findings if f.state is State.BROKEN and not f.waived]
+        yield "broken.must", _count(sum(f.must for f in broken))
+        yield "broken.advised", _count(sum(not f.must for f in broken))
 
     def route(self) -> Named:
         """What is said of the best way out; nothing where there is none."""
@@ -89,12 +92,13 @@ class _Teller:
         yield "flow.high", self.flow(air.full.high_cfm)
         yield "rated", self.flow(air.label_cfm)
         yield "lost", self.flow(air.label_cfm - air.full.flow_cfm)
-        yield "speed", self.quantity(air.full.velocity_fpm, "fpm")
+        yield "speed", self.quantity(air.full.velocity_fpm, "ft/min")
         for n, bar in enumerate(sorted(air.bars, key=lambda b: (-b.loss_inwg, b.part)), 1):
             yield f"loss.{n}.label", _word(bar.label)
+            yield f"loss.{n}.name", _word(bar.label.split(",")[0])
             yield f"loss.{n}.part", _word(bar.part)
             yield f"loss.{n}", self.quantity(bar.loss_inwg, "in wg")
-            yield f"loss.{n}.share", Fact(bar.share, "", f"{round(100 * bar.share)} of 100 parts")
+            yield f"loss.{n}.share", Fact(bar.share, "", f"{round(100 * bar.share)} %")
 
     def findings(self) -> Named:
         """What is said of each check; the worst of a code has the code alone, the others a number after it."""
@@ -107,6 +111,7 @@ class _Teller:
 
     def _finding(self, name: str, finding: Finding) -> Named:
         yield name, _word(finding.state.value)
+        yield f"{name}.weight", _word("must" if finding.must else "advised")
         yield f"{name}.title", _word(finding.title)
         yield f"{name}.source", _word(finding.source_text)
         yield f"{name}.detail", _word(finding.detail)

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import math
-import textwrap
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 
 from PIL import Image, ImageDraw
 
+from routeviz.folding import fold
 from routeviz.model.lesson import Told, ToldStep
 from routeviz.views import fonts
 from routeviz.views.lessons.pictures import pictures
@@ -74,7 +74,7 @@ def _card(shot: Image.Image, head: str, title: str, lines: list[str]) -> Image.I
     y += 58
     for n, words in enumerate(lines):
         font = fonts.text_bold(18, words) if n == 0 and len(lines) > 1 else fonts.text(18, words)
-        for line in textwrap.wrap(words, max(20, shot.width // 9)):
+        for line in fold(words, max(20, shot.width // 9)):
             if y > card.height - 26:
                 return card
             draw.text((24, y), line, TEAL if n == 0 and len(lines) > 1 else INK, font)

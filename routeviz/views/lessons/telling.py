@@ -118,7 +118,7 @@ class _Teller:
         candidates = self._candidates(step, stage.plan) if step.find else ()
         marks = []
         for said in step.show:
-            found = mark(stage, said.text)
+            found = mark(stage, said.text, self.stages)
             if found is None:
                 near = get_close_matches(said.text, list(names(stage)), n=3, cutoff=0.5)
                 meant = (

@@ -37,5 +37,5 @@ function linesOf(air) { // words of the plan with numbers in them: all in the sc
   const lines = air.need.map(([label, least, upTo, met]) => `${label[0].toUpperCase()}${label.slice(1)}: ${flow(least)}${upTo ? ` to ${flow(upTo)}` : ''} ${flowUnit()}, ${met ? 'reached' : 'not reached'}.`);
   if (air.makeup && (air.makeup.needed || air.makeup.threshold !== null)) lines.push(air.makeup.needed ? `Makeup air is needed: ${flow(air.makeup.supply)} ${flowUnit()}.` : `No makeup air is asked for up to ${flow(air.makeup.threshold)} ${flowUnit()}.`);
   for (const [label, q, gain] of air.advice) if (Math.abs(gain) >= 1) lines.push(`${label[0].toUpperCase()}${label.slice(1)} would give ${flow(q)} ${flowUnit()}.`);
-  return [...(air.assumption ? [`${air.assumption[0].toUpperCase()}${air.assumption.slice(1)}${/\.$/.test(air.assumption) ? '' : '.'}`] : []), ...lines, ...air.notes];
+  return [...(air.assumption ? [`${air.assumption[0].toUpperCase()}${air.assumption.slice(1)}${/\.$/.test(air.assumption) ? '' : '.'}`] : []), ...(air.together ? [air.together] : []), ...lines, ...air.notes];
 }

@@ -50,10 +50,10 @@ export function zones(h) {
   xs.forEach((x, i) => {
     const cell = cellAt(x, h), kind = kindOfCell(cell);
     const a = i ? (xs[i - 1] + x) / 2 : Math.max(0, x - (xs[1] - x) / 2 || 0), b = i < xs.length - 1 ? (x + xs[i + 1]) / 2 : Math.min(D.scene.width, x + (x - xs[i - 1]) / 2 || x);
-    const by = kind === 'bad' && cell.why && cell.why.blockers[0] ? cell.why.blockers[0][1] : kind === 'none' ? cell.reason : '';
+    const back = /^Straight back/.test(cell.words), by = kind === 'bad' && cell.why && cell.why.blockers[0] ? cell.why.blockers[0][1] : kind === 'none' ? cell.reason : '';
     const last = found[found.length - 1];
-    if (last && last.kind === kind && last.by === by && !!last.boxed === cell.boxed > 0) { last.b = b; last.xs.push(x); }
-    else found.push({ kind, by, a, b, xs: [x], boxed: cell.boxed > 0, tight: cell.verdict === 'Works, tight' });
+    if (last && last.kind === kind && last.by === by && last.back === back && !!last.boxed === cell.boxed > 0) { last.b = b; last.xs.push(x); }
+    else found.push({ kind, by, back, a, b, xs: [x], boxed: cell.boxed > 0, tight: cell.verdict === 'Works, tight' });
   });
   return found;
 }
@@ -68,10 +68,12 @@ function number(found) {
   found.forEach((f, i) => { f.n = i + 1; });
   return found;
 }
+const FAR = 60; // inches; what is so far off is said in feet
 export const short = f => {
   if (f.margin === null) return f.measured === null ? '' : quantity(f.measured, f.unit);
-  const amount = quantity(Math.abs(f.margin), f.unit).replace(/ of .*/, '');
-  return f.state === 'broken' ? `${amount} ${f.relation === 'at least' ? 'short' : 'over'}` : `${amount} spare`;
+  if (/^of /.test(f.unit)) return quantity(f.measured, f.unit); // a share is told whole
+  const by = Math.abs(f.margin), amount = f.unit === 'in' && by >= FAR ? FT(by) : quantity(by, f.unit);
+  return f.state === 'broken' ? `${amount} ${f.relation === 'at most' || f.relation === 'exactly' && f.measured > f.limit ? 'over' : 'short'}` : `${amount} spare`;
 };
 export const limitText = f => f.limit === null || (!f.relation && f.measured !== null) ? '' : // settled otherwise: no limit to compare with
   `${f.relation || (f.measured === null ? 'asks for' : '')} ${quantity(f.limit, f.unit)}`.trim();
@@ -91,7 +93,7 @@ function met([id, label, over, , , , kind]) {
 function blockedText(why, fix) {
   const first = why && why.blockers[0];
   const what = first ? met(first) : 'no way out was found';
-  return `Blocked: ${what}.${fix ? ` ${fix.shift && !fix.fix ? `Shift ${U(Math.abs(fix.shift))} ${side(fix.shift)} and ${fix.elbows === 0 ? 'it goes straight' : `it works with ${elbowWords(fix.elbows)}`}` : fix.title}.` : ''}`;
+  return `Blocked: ${what}.${fix ? ` ${fix.shift && !fix.fix ? `Shift ${U(Math.abs(fix.shift))} ${side(fix.shift)} and ${fix.elbows === 0 ? `it goes straight ${fix.back ? 'back' : 'up'}` : `it works with ${elbowWords(fix.elbows)}`}` : fix.title}.` : ''}`;
 }
 function secondText(elbows, why) {
   if (elbows === 0) return 'Simpler? There is none: no elbow is the fewest a duct can have.';
@@ -129,7 +131,7 @@ export function fixes(now) {
   return found.map(v => {
     const cell = cellAt(v, h);
     const broken = [...brokenAt(cell).values()].reduce((a, b) => a + b, 0);
-    return { x: v, h, shift: v - x, verdict: cell.verdict, elbows: cell.elbows, broken, title: `Shift ${U(Math.abs(v - x))} ${side(v - x)}`,
+    return { x: v, h, shift: v - x, verdict: cell.verdict, elbows: cell.elbows, back: /^Straight back/.test(cell.words), broken, title: `Shift ${U(Math.abs(v - x))} ${side(v - x)}`,
       note: `planned again: ${broken} broken, ${elbowWords(cell.elbows)}${cell.verdict === 'Works, tight' ? ', tight' : ''}${D.map.follows ? '; the cooktop goes with the hood' : ''}` };
   }).sort((a, b) => Math.abs(a.shift) - Math.abs(b.shift));
 }
@@ -170,8 +172,8 @@ function told(plan, x, h, option, first) {
   const verdict = first ? plan.verdict : broken ? 'Blocked' : every.some(f => f.state === 'close' || f.state === 'broken') ? 'Works, tight' : 'Works';
   let text = asWritten(plan.answer), why = ownUnit() ? plan.second : `${secondText(route ? route.elbows : -1, plan.why)}${/Proven\.$/.test(plan.second) ? ' Proven.' : ''}`.trim();
   if (route && (!first || !ownUnit())) text = wayText(route.words, route.elbows, route.length, route.boxed, option.air);
-  if (!first) why = `Way ${route.id}. Way ${plan.options[0].route.id} is the best found here.`;
-    return {
+  if (!first) why = `Way ${route.id}. Way ${plan.options[0].route.id} is ${plan.outcome === 'proven best' ? 'the best, proven' : 'the best found here'}.`;
+  return {
     x, h, verdict, option, kind: kindOf(verdict, route ? route.elbows : 0, route, every.filter(f => f.state === 'broken' && f.must && !f.waived).map(f => f.code)), words: route ? route.words : '',
     text, second: why, findings: number(every), parts: route ? route.parts : null, end: route ? route.end : null, elbows: route ? route.elbows : null,
     length: route ? route.length : 0, air: option ? option.air : null, why: plan.why, wanted: route ? null : wantedAt(x, h),

@@ -6,14 +6,15 @@ import { inchesOf } from './applengths.js';
 
 const USUAL = [12, 16, 19.2, 24], USUAL_MM = [400 / 25.4, 600 / 25.4], OFF = 1;
 
-export function readMarks(text, metric) {
+export function readMarks(text, metric, reach = 1200) {
   const words = text.split(/[,;\n]|\band\b/).map(w => w.trim()).filter(Boolean);
   const found = words.map(w => metric && /^[\d.]+$/.test(w) ? Number(w) / 25.4 : inchesOf(w)).sort((a, b) => a - b);
   if (!words.length) return { trouble: '' };
   const bad = words.find(w => inchesOf(w) === null);
   if (bad !== undefined) return { trouble: `“${bad}” is not a length. Write the joists’ centres like 13 1/4, 29, 45 1/8` };
   for (let i = 1; i < found.length; i++) if (found[i] - found[i - 1] < 0.5) return { trouble: `${U(found[i])} stands in it twice. Name every joist once, by its centre` };
-  if (found[0] < 0 || found[found.length - 1] > 1200) return { trouble: 'That is not within a kitchen. Count from the wall' };
+  const over = found.find(v => v < 0 || v > reach);
+  if (over !== undefined) return { trouble: `${U(over)} is beyond the ceiling, which ends at ${U(reach)}. Count from the wall` };
   return { marks: found };
 }
 const middleOf = list => { const s = [...list].sort((a, b) => a - b), m = s.length >> 1; return s.length % 2 ? s[m] : (s[m - 1] + s[m]) / 2; };
@@ -84,7 +85,7 @@ export function startFinder() {
     out.replaceChildren(strip(found, place.reach), ...tell(found, extra), L.apply && found.changes ? el('button', { type: 'button', class: 'main', on: { click: () => L.apply(found.changes) } }, 'Take these joists') : '');
   };
   async function work() {
-    const me = ++turn, { marks, trouble } = readMarks(field.value, getUnit() === 'mm');
+    const me = ++turn, { marks, trouble } = readMarks(field.value, getUnit() === 'mm', setting().reach);
     if (!field.value.trim() || (!marks && !L.preview)) { out.replaceChildren(...(trouble ? [el('p', { class: 'msg' }, trouble)] : [])); return; }
     if (!L.preview) { const place = setting(); show({ ...bays(marks, place), along: place.along }); return; }
     const text = marks && getUnit() === 'mm' && !D.scene.metric ? marks.map(m => `${m} in`).join(', ') : field.value, reply = await L.preview(text, false);

@@ -14,14 +14,16 @@ export function makePanel(host, { schema, choices, questions }, desk) {
   const beyond = raw => ['outdoors', 'room', ...(raw.spaces || []).map(s => s.name).filter(Boolean)];
   const known = path => /(^|\.)beyond$/.test(path) ? { ...places.kind(path), kind: 'choice', options: beyond(state.raw) } : places.kind(path);
   const here = (path, exact) => mistakes.filter(m => m.field === path || (!exact && m.field.startsWith(`${path}.`)));
+  // what a guess stands at: in the file, or taken for it
+  const stands = path => valueAt(state.raw, path) ?? ((state.assumed[path] || [])[0] || undefined);
   const assumed = path => state.assumed[path] || planned[path];
 
   // ---- one value -----------------------------------------------------------------------------------------------------
   function value(path) {
     const what = known(path), raw = valueAt(state.raw, path), taken = raw === undefined ? assumed(path) : state.assumed[path], shown = raw === undefined ? (taken ? taken[0] : '') : written(raw);
-    const draft = drafts.get(path), text = draft ?? shown, wrong = here(path).length > 0 || kept.has(path), id = `v-${path.replace(/[^\w-]/g, '_')}`;
-    const name = `${words(path.replace(/\./g, ' '))}${what.said ? `: ${what.said}` : ''}${taken ? `; assumed, ${taken[1]}` : ''}`;
-    const common = { id, 'data-path': path, class: `val${taken ? ' taken' : ''}${wrong ? ' wrong' : ''}`, title: taken ? `assumed: ${taken[1]}` : what.said || null, 'aria-label': name, 'aria-invalid': wrong ? 'true' : null, 'aria-describedby': here(path).length ? `${id}-m` : null, disabled: off };
+    const draft = drafts.get(path), text = draft ?? shown, part = partly(path), wrong = here(path).length > 0 || kept.has(path), id = `v-${path.replace(/[^\w-]/g, '_')}`;
+    const name = `${words(path.replace(/\./g, ' '))}${what.said ? `: ${what.said}` : ''}${taken ? `; assumed, ${taken[1]}` : part ? `; ${part}` : ''}`;
+    const common = { id, 'data-path': path, class: `val${taken || part ? ' taken' : ''}${wrong ? ' wrong' : ''}`, title: taken ? `assumed: ${taken[1]}` : part || what.said || null, 'aria-label': name, 'aria-invalid': wrong ? 'true' : null, 'aria-describedby': here(path).length ? `${id}-m` : null, disabled: off };
     let field;
     if (what.kind === 'choice' || what.kind === 'yesno') {
       const options = what.kind === 'yesno' ? ['yes', 'no'] : what.options.map(String), every = options.includes(text) ? options : [text, ...options];
@@ -37,7 +39,12 @@ export function makePanel(host, { schema, choices, questions }, desk) {
       if (long) field.defaultValue = text;
       fit(field);
     }
-    return el('span', { class: 'hold' }, field);
+    return el('span', { class: 'hold' }, field, part ? el('i', { class: 'part' }, ` (${part})`) : null);
+  }
+  // of a list some may be measured and some not
+  function partly(path) {
+    const listed = valueAt(state.raw, path), many = Object.keys(state.assumed).filter(p => p.startsWith(`${path}.`) && /^\d+$/.test(p.slice(path.length + 1))).length;
+    return many && Array.isArray(listed) ? `${many} of these ${listed.length} assumed` : '';
   }
   const fit = field => { if (field.tagName === 'TEXTAREA') field.rows = Math.ceil((field.value.length || 1) / 34); field.style.width = `${Math.max(3, Math.min(44, (field.value || field.placeholder).length + 0.8))}ch`; };
   function keyed(e, path, field) {
@@ -59,7 +66,9 @@ export function makePanel(host, { schema, choices, questions }, desk) {
     reads.set(path, typeof sent === 'string' && sent !== text.trim() ? `Read as ${sent}, for ${written(before)} stood there` : '');
     desk.change({ [path]: sent });
   }
-  const message = m => el('p', { class: 'msg', role: 'alert', 'data-field': m.field }, drafts.has(m.field) && reads.get(m.field) ? `${reads.get(m.field)}: ` : null, el('b', {}, `${m.problem}. `), m.remedy);
+  // what is missing is typed here, not added to a file
+  const remedy = m => { const add = m.problem === 'missing' && /^Add \w+ = "([^"]+)"(?: to \[[\w.]+\])?(,? .*)?$/.exec(m.remedy); return add ? `Type it, like ${add[1]}${add[2] || ''}` : m.remedy; };
+  const message = m => el('p', { class: 'msg', role: 'alert', 'data-field': m.field }, drafts.has(m.field) && reads.get(m.field) ? `${reads.get(m.field)}: ` : null, el('b', {}, `${m.problem}. `), remedy(m));
   function messages(paths, exact = false) {
     return paths.flatMap(path => here(path, exact).map(m => { const node = message(m); node.id = `v-${path.replace(/[^\w-]/g, '_')}-m`; return node; }));
   }
@@ -87,10 +96,15 @@ export function makePanel(host, { schema, choices, questions }, desk) {
   // what no sentence says: first what is given or assumed, then what could be said too
   function rest(paths, told) {
     const left = paths.filter(p => !told.has(p)), has = p => valueAt(state.raw, p) !== undefined || assumed(p);
-    const line = p => { told.add(p); return [el('p', { class: 'saying plain' }, el('span', {}, `${known(p).said || words(p.split('.').pop())}: `), value(p)), ...messages([p])]; };
-    const given = left.filter(has).flatMap(line), open = left.filter(p => !has(p));
-    return [...given, open.length ? fold(`open ${paths[0]}`, 'What else could be said', () => open.flatMap(line)) : null];
+    const line = p => { told.add(p); return [el('p', { class: 'saying plain' }, el('span', {}, `${plainly(known(p).said) || words(p.split('.').pop())}: `), value(p)), ...messages([p])]; };
+    // each wall under its own name
+    const walls = [...new Set(left.map(wallOf))], headed = list => walls.length < 2 ? list.flatMap(line)
+      : walls.flatMap(wall => { const its = list.filter(p => wallOf(p) === wall); return its.length ? [wall ? el('h4', {}, `${wall[0].toUpperCase()}${wall.slice(1)} wall`) : null, ...its.flatMap(line)] : []; });
+    const given = headed(left.filter(has)), open = left.filter(p => !has(p));
+    return [...given, open.length ? fold(`open ${paths[0]}`, 'What else could be said', () => headed(open)) : null];
   }
+  const wallOf = path => (/^walls\.(\w+)\./.exec(path) || ['', ''])[1];
+  const plainly = said => said && said.replace(/"(\w+)"/g, '$1').replace('one of the [[spaces]]', 'a space beyond');
   function fold(key, title, fill) {
     const box = el('details', { class: 'more', open: opened.has(key) }, el('summary', {}, title)), body = el('div');
     const full = () => { if (!body.childNodes.length) body.append(...fill().filter(Boolean)); };
@@ -126,17 +140,17 @@ export function makePanel(host, { schema, choices, questions }, desk) {
     const lead = said(spec.lead, told), path = spec.slide && spec.slide(state.raw);
     if (path) lead.push(slide(path));
     const leaves = spec.tables.flatMap(t => places.kind(t).kind === 'rows' ? [] : places.leaves(t));
-    const count = leaves.filter(p => state.assumed[p]).length;
+    const count = leaves.filter(p => state.assumed[p] || partly(p)).length;
     const shownRows = named.filter(r => r.always);
     return el('section', { class: 'kg' }, el('h3', {}, spec.name), lead, shownRows.flatMap(r => rows(r.place, r)),
       leaves.length || lists.length > shownRows.length ? fold(spec.name, `more${count ? `, ${count} assumed` : ''}`, () => [
         ...said(spec.more, told), ...rest(leaves, told), ...lists.filter(l => !shownRows.some(r => r.place === l)).flatMap(l => { const found = named.find(r => r.place === l), got = (valueAt(state.raw, l) || []).length; return got || found ? [el('h4', {}, words(l.split('.').slice(-2).join(' '))), ...rows(l, found)] : []; })]) : null);
   }
   function question([title, text], i) {
-    const told = new Set(), body = sentence(text, told), open = [...told].filter(p => state.assumed[p]), guessed = open.filter(p => valueAt(state.raw, p) !== undefined), agreed = guessed.filter(p => !kept.has(p));
+    const told = new Set(), body = sentence(text, told), open = [...told].filter(p => state.assumed[p]), guessed = open.filter(p => stands(p) !== undefined), agreed = guessed.filter(p => !kept.has(p));
     const done = !guessed.length && ![...told].some(p => kept.has(p) || here(p).length);
     return el('li', { class: done ? 'answered' : '' }, el('b', {}, title), body, done ? el('span', { class: 'sure' }, '✓ answered')
-      : !agreed.length ? null : el('button', { type: 'button', class: 'quiet', disabled: off, on: { click: () => { const now = agreed.filter(p => !drafts.has(p)); if (now.length) desk.change(Object.fromEntries(now.map(p => [p, valueAt(state.raw, p)]))); } } }, 'So it is')); // what was just typed is not overwritten by what stood there
+      : !agreed.length ? null : el('button', { type: 'button', class: 'quiet', disabled: off, on: { click: () => { const now = agreed.filter(p => !drafts.has(p)); if (now.length) desk.change(Object.fromEntries(now.map(p => [p, stands(p)]))); } } }, 'So it is')); // what was just typed is not overwritten by what stood there
   }
   const waits = () => !kept.size ? 'This cannot stand; the plan is as it was.' : kept.size === 1 ? 'One value is refused and waits; the plan goes on without it.' : `${kept.size} values are refused and wait; the plan goes on without them.`;
   function draw() {

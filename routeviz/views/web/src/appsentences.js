@@ -21,7 +21,7 @@ export const GROUPS = [
   },
   {
     name: 'Cooktop', tables: ['cooktop'],
-    lead: ['A {cooktop.kind} cooktop, {cooktop.width} wide, its centre {cooktop.centre} from the left wall.'],
+    lead: ['The cooktop is {cooktop.kind}, {cooktop.width} wide, its centre {cooktop.centre} from the left wall.'],
     more: ['It is {cooktop.depth} deep, {cooktop.back} off the wall, its surface {cooktop.height} above the floor. Its burners give {cooktop.heat} together.'],
   },
   {
@@ -72,7 +72,7 @@ export const GROUPS = [
     name: 'In the way', tables: ['obstacles'], lead: [], more: [],
     rows: [{
       place: 'obstacles', one: 'thing in the way', always: true, row: () => ({ kind: 'cabinet', left: '8 in', out: '0 in', bottom: '54 in', width: '24 in', depth: '12 in', height: '30 in' }),
-      say: 'A {kind}, {left} from the left, {width} wide, {bottom} above the floor, {height} high, {depth} deep.',
+      say: 'It is a {kind}, {left} from the left, {width} wide, {bottom} above the floor, {height} high, {depth} deep.',
     }],
   },
 ];
@@ -80,10 +80,10 @@ export const GROUPS = [
 // what must be known for a first plan, when nothing is known yet
 export const QUESTIONS = [
   ['How large is the room?', 'It is {kitchen.width} along the hood wall, {kitchen.depth} deep and {kitchen.ceiling} high.'],
-  ['What do you cook on?', 'A {cooktop.kind} cooktop, {cooktop.width} wide and {cooktop.depth} deep, its centre {cooktop.centre} from the left wall.'],
+  ['What do you cook on?', 'The cooktop is {cooktop.kind}, {cooktop.width} wide and {cooktop.depth} deep, its centre {cooktop.centre} from the left wall.'],
   ['Which hood, and where?', 'One {hood.width} wide and {hood.depth} deep, {hood.fan.rated}, outlet {hood.outlet.section}. Its centre is {hood.centre} from the left wall.'],
   ['What is above the kitchen?', 'There is {*above}.'],
-  ['How do the joists run?', 'They run {ceiling.joists.direction}, {ceiling.joists.size} every {ceiling.joists.spacing}, the first at {ceiling.joists.first}.', joisted],
+  ['How do the joists run?', 'They run {ceiling.joists.direction} (out from the hood wall, or along it), {ceiling.joists.size} every {ceiling.joists.spacing}, the first at {ceiling.joists.first}.', joisted],
   ['How thick is the concrete?', 'It is {ceiling.slab} thick.', raw => !joisted(raw) && !!(raw.ceiling && raw.ceiling.slab)],
   ['What is beyond the hood wall?', 'Beyond it: {walls.hood.beyond}. Its studs are {walls.hood.studs.size} every {walls.hood.studs.spacing}, the first at {walls.hood.studs.first}.'],
   ['Whose rules apply?', 'Those of {rules.profile}.'],

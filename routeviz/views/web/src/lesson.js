@@ -1,6 +1,10 @@
 // A lesson: steps with something to look at, to hear, and to answer. Words and right answers come from the plans.
 import { $, $$, D, L, el, svg } from './store.js';
+import { ownUnit } from './words.js';
 
+const NUMBERS = /\d (in|ft|mm|m|cfm|l\/s|m\/s|ft\/min)\b/;
+// a number stays on one line with its fraction and its unit
+const tied = text => text.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0').replace(/(\d) (?=(in|ft|mm|m|cfm|l\/s|m\/s|%)(?![a-z]))/g, '$1\u00a0');
 let lesson = null, hooks = null, at = 0, shown = '';
 const done = new Map(); // step -> { answered, picked }
 const step = () => lesson.steps[at];
@@ -28,17 +32,22 @@ function go(n, focus = true) {
     hooks.swap(other ? other.data : lesson.first, bytesOf(other ? other.model : $('#model').textContent), set);
   } else set();
 }
+// what the step says in its own words is not said again under it
+const toldAlready = () => { const s = step(), text = $('#sentence').textContent; return text !== '' && (s.say.includes(text) || (state().answered && s.reveal.includes(text))); };
 function stand() {
   const picture = hooks.picture(), s = step();
   document.body.dataset.covered = covered() ? '1' : '0';
   $('#job').textContent = lesson.title;
   hooks.update();
+  document.body.dataset.said = toldAlready() ? '1' : '0';
   if (!picture) return;
   const layers = {};
   for (const name of Object.keys(picture.shown)) layers[name] = !s.away.includes(name.toLowerCase());
   for (const box of $$('#layers input')) box.checked = layers[box.name] !== false;
   picture.layer(layers);
   picture.go(s.view);
+  const row = $('.tools'), chip = $('#views [aria-pressed="true"]'); // on a phone the buttons are one row that is pushed along
+  if (chip && row.scrollWidth > row.clientWidth) row.scrollLeft += chip.getBoundingClientRect().left - row.getBoundingClientRect().left - (row.clientWidth - chip.offsetWidth) / 2;
   point();
 }
 
@@ -63,21 +72,37 @@ function point() {
   sheet.innerHTML = out;
   letters(picture, w, h);
 }
+// letters stand over their places, as near as is free, each with a line to its own (views/lessons/poles.py does the same on paper)
+const off = (p, a, b) => { const dx = b[0] - a[0], dy = b[1] - a[1], long = dx * dx + dy * dy, t = long ? Math.min(1, Math.max(0, ((p[0] - a[0]) * dx + (p[1] - a[1]) * dy) / long)) : 0; return Math.hypot(p[0] - a[0] - t * dx, p[1] - a[1] - t * dy); };
+const apart = (a, b) => Math.hypot(a[0] - b[0], a[1] - b[1]);
+function standing(feet, w, h, r) {
+  const pace = 2 * r + 2, steps = [], found = [];
+  for (let col = -8; col <= 8; col++) for (let row = -14; row < 14; row++) if (row) steps.push([Math.abs(row) + 1.3 * Math.abs(col) + (row < 0 ? 3 : 0), col, row]);
+  steps.sort((a, b) => a[0] - b[0] || a[1] - b[1] || a[2] - b[2]);
+  for (const foot of feet) {
+    const free = steps.map(([, col, row]) => [foot[0] + col * pace, foot[1] - (row + 0.2) * pace]).filter(p => p[0] > r && p[0] < w - r && p[1] > r && p[1] < h - r && found.every(o => apart(p, o) >= 2 * r) && feet.every(f => apart(p, f) >= r));
+    const clear = free.find(p => found.every((o, i) => apart(feet[i], foot) <= r / 2 || (off(o, foot, p) >= r + 2 && off(p, feet[i], o) >= r + 2)));
+    found.push(clear || free[0] || foot);
+  }
+  return found;
+}
 function letters(picture, w, h) { // the checks to choose from stand in the picture too
-  const box = $('#letters'), s = step(), { picked, answered } = state(), taken = [];
-  box.replaceChildren();
+  const box = $('#letters'), poles = $('#poles'), s = step(), { picked, answered } = state(), seen = [];
+  box.replaceChildren(); poles.innerHTML = '';
   if (answered) return; // the flags stand there now
   for (const c of s.candidates) {
     if (!c.place) continue;
-    let [x, y, z] = picture.project(...c.place);
-    if (z >= 1 || x < 0 || y < 0 || x > w || y > h) continue;
-    x = Math.min(w - 16, Math.max(16, x)); y = Math.min(h - 16, Math.max(16, y));
-    for (let i = 0; i < 8 && taken.some(t => Math.abs(t[0] - x) < 27 && Math.abs(t[1] - y) < 27); i++) { x = x + 28 > w - 16 ? x - 28 * (i + 1) : x + 28; }
-    taken.push([x, y]);
-    const b = el('button', { type: 'button', class: 'letter', 'aria-pressed': String(picked.has(c.letter)), 'aria-label': `${c.letter}: ${c.title}`, on: { click: () => toggle(c) } }, c.letter);
-    b.style.left = `${x}px`; b.style.top = `${y}px`;
-    box.append(b);
+    const [x, y, z] = picture.project(...c.place);
+    if (z < 1 && x >= 0 && y >= 0 && x <= w && y <= h) seen.push([c, [x, y]]);
   }
+  const feet = seen.map(([, at]) => at), spots = standing(feet, w, h, w < 620 ? 15 : 13), line = spots.map((p, i) => `M${feet[i].map(v => v.toFixed(1)).join(' ')}L${p.map(v => v.toFixed(1)).join(' ')}`).join('');
+  poles.setAttribute('viewBox', `0 0 ${w} ${h}`);
+  poles.innerHTML = `<path class="pl" d="${line}"/><path class="pk" d="${line}"/>${feet.map(([x, y]) => `<circle cx="${x.toFixed(1)}" cy="${y.toFixed(1)}" r="3.5"/>`).join('')}`;
+  seen.forEach(([c], i) => {
+    const b = el('button', { type: 'button', class: 'letter', 'aria-pressed': String(picked.has(c.letter)), 'aria-label': `${c.letter}: ${c.title}`, on: { click: () => toggle(c) } }, c.letter);
+    b.style.left = `${spots[i][0]}px`; b.style.top = `${spots[i][1]}px`;
+    box.append(b);
+  });
 }
 function toggle(c) {
   const { picked, answered } = state();
@@ -91,19 +116,26 @@ function toggle(c) {
 // ---- the panel ----------------------------------------------------------------------------------------------------------
 const say = words => { const live = $('#lessonlive'); live.textContent = ''; setTimeout(() => { live.textContent = words; }, 60); };
 const mark = right => svg(right ? '<svg viewBox="0 0 20 20" aria-hidden="true" class="tick"><path d="M3 11L8 16L17 4"/></svg>' : '<svg viewBox="0 0 20 20" aria-hidden="true" class="cross"><path d="M4 4L16 16M16 4L4 16"/></svg>');
+function numbered(s) { // in the other unit: the text stays as the scene is written, and says so
+  const words = [s.say, s.ask, s.reveal, ...s.choices.map(c => c.say + c.because), ...s.candidates.map(c => c.measured + c.needs)].join(' ');
+  return NUMBERS.test(words) ? el('p', { class: 'lead asis', 'data-what': 'This text has its numbers', 'data-air': /cfm|l\/s/.test(words) ? '1' : '', hidden: ownUnit() }) : null;
+}
 function write() {
   const s = step(), panel = $('#lesson'), { answered } = state();
   panel.replaceChildren(...[
     el('div', { class: 'count' }, el('h1', {}, lesson.title), el('span', {}, `Step ${at + 1} of ${lesson.steps.length}`)),
     el('ol', { class: 'dots', 'aria-hidden': 'true' }, lesson.steps.map((_, i) => el('li', { class: i === at ? 'on' : i < at ? 'was' : '' }))),
     el('h2', { tabindex: '-1' }, s.title),
-    el('p', { class: 'cap' }, s.say),
+    el('p', { class: 'cap' }, tied(s.say)),
+    numbered(s),
     asks(s) ? question(s) : null,
     el('div', { class: 'walk' },
       el('button', { type: 'button', class: 'back', disabled: at === 0, on: { click: () => go(at - 1) } }, 'Back'),
       asks(s) && !answered ? el('button', { type: 'button', class: 'check', on: { click: judge } }, 'Check') : null,
-      el('button', { type: 'button', class: asks(s) && !answered ? 'next' : 'next main', disabled: at === lesson.steps.length - 1, on: { click: () => go(at + 1) } }, 'Next'))].filter(Boolean));
+      at === lesson.steps.length - 1 ? el('button', { type: 'button', class: asks(s) && !answered ? 'again' : 'again main', on: { click: again } }, 'Begin again')
+        : el('button', { type: 'button', class: asks(s) && !answered ? 'next' : 'next main', on: { click: () => go(at + 1) } }, 'Next'))].filter(Boolean));
 }
+function again() { done.clear(); go(0); } // what was answered is asked anew
 function question(s) {
   const { picked, answered } = state(), many = s.candidates.length > 0;
   const rows = many ? s.candidates.map(c => ({ key: c.letter, right: c.broken, head: c.title, note: c.measured, after: [c.needs, c.source].filter(Boolean).join(' '), letter: c.letter }))
@@ -114,9 +146,9 @@ function question(s) {
     return el('label', { class: `opt${answered ? (r.right ? ' right' : '') + (verdict && !good ? ' miss' : '') : ''}` },
       el('input', { type: many ? 'checkbox' : 'radio', name: 'answer', value: r.key, checked: chosen, disabled: answered, on: { change: e => { if (!many) picked.clear(); if (e.target.checked) picked.add(r.key); else picked.delete(r.key); point(); } } }),
       el('span', {}, r.letter ? el('b', { class: 'let' }, `${r.letter} `) : null, el('b', {}, r.head), r.note ? el('i', {}, ` ${r.note}`) : null,
-        verdict ? el('em', {}, mark(good), verdict) : null, answered && r.after && (many ? verdict : true) ? el('small', {}, r.after) : null));
+        verdict ? el('em', {}, mark(good), verdict) : null, answered && r.after && (many ? verdict : true) ? el('small', {}, tied(r.after)) : null));
   });
-  return el('fieldset', {}, el('legend', {}, s.ask), list, answered ? el('div', { class: 'reveal' }, el('b', {}, result(s)), s.reveal ? ` ${s.reveal}` : '') : null);
+  return el('fieldset', {}, el('legend', {}, tied(s.ask)), list, answered ? el('div', { class: 'reveal' }, el('b', {}, result(s)), s.reveal ? ` ${tied(s.reveal)}` : '') : null);
 }
 function result(s) {
   const { picked } = state();
@@ -129,8 +161,7 @@ function judge() {
   write(); stand();
   const s = step();
   say(`${result(s)} ${s.reveal}`);
-  const next = $('#lesson .next');
-  (next.disabled ? $('#lesson h2') : next).focus({ preventScroll: true });
+  $('#lesson .walk .main').focus({ preventScroll: true });
   $('#lesson .reveal').scrollIntoView({ block: 'nearest' });
 }
 
@@ -144,7 +175,8 @@ export function startLesson(given) {
   $('#stage').after(answer);
   sentence.setAttribute('role', 'heading'); sentence.setAttribute('aria-level', '2');
   $('main').append(el('div', { id: 'lessonlive', class: 'sr', role: 'status' }));
-  $('#pic').append(svg('<svg id="pointing" aria-hidden="true"></svg>'), el('div', { id: 'letters' }));
+  $('#flags').before(svg('<svg id="pointing" aria-hidden="true"></svg>')); // under the flags, whose words are to be read
+  $('#pic').append(svg('<svg id="poles" aria-hidden="true"></svg>'), el('div', { id: 'letters' }));
   const drawn = L.drawn;
   L.cover = cover;
   L.drawn = () => { if (drawn) drawn(); point(); };

@@ -36,6 +36,7 @@ function update() {
   if (high > reserve.least) { reserve.least = high; $('.answer').style.minHeight = `${high}px`; }
   listFindings(A, pick, moveTo);
   markWay(A);
+  for (const b of $$('[data-jump]')) { const none = movable() && goodPlace(+b.dataset.jump) === undefined; b.disabled = none || !movable(); b.title = none ? `no place that works further ${+b.dataset.jump < 0 ? 'left' : 'right'}` : ''; }
   showAir(A);
   sayUnit();
   showWork(A);
@@ -57,7 +58,9 @@ function reserve() {
   D.fixes.forEach((f, i) => { if (f.plan) { S.fix = i; found.push(answer(S.x, S.h)); } });
   [S.x, S.option, S.fix] = kept;
   const long = new Set(), most = (list, of) => list.reduce((a, b) => of(b) > of(a) ? b : a, list[0]);
-  for (const some of [found.filter(a => !a.verdict.startsWith('Works') && a.fixes.length), found.filter(a => a.verdict.startsWith('Works') || !a.fixes.length)]) {
+  // a phone has no room to spare: there only answers of the kind that is shown are reckoned with
+  const works = a => a.verdict.startsWith('Works'), now = answer(kept[0], S.h), narrow = innerWidth <= 720 ? found.filter(a => works(a) === works(now)) : found;
+  for (const some of [narrow.filter(a => !works(a) && a.fixes.length), narrow.filter(a => works(a) || !a.fixes.length)]) {
     for (const of of [a => a.text.length, a => a.second.length + (a.from || '').length, a => a.text.length * 2 + a.second.length]) if (some.length) long.add(most(some, of));
   }
   box.style.minHeight = '';
@@ -104,8 +107,8 @@ function measureGrid() {
 }
 const hits = () => A.barred;
 function drawTape() {
-  const bad = !A.covered && !A.verdict.startsWith('Works');
-  tape = tapeMarkup({ width: grid.w, s: grid.s, left: grid.left, x: A.x, h: A.h, hit: hits(), bad });
+  const bad = !A.covered && !A.verdict.startsWith('Works'), own = A.covered || !D.map ? null : { x: A.x, kind: A.kind, back: /^Straight back/.test(A.words), boxed: false, by: '' };
+  tape = tapeMarkup({ own, width: grid.w, s: grid.s, left: grid.left, x: A.x, h: A.h, hit: hits(), bad });
   const sheet = $('#tape');
   sheet.setAttribute('viewBox', `0 0 ${grid.w} ${tape.height}`);
   sheet.style.height = `${tape.height}px`;
@@ -119,7 +122,7 @@ function drawTape() {
   const loupe = $('#loupe');
   if (!grid.phone) return;
   const width = grid.w, s = 15, span = width / s, x0 = Math.max(0, Math.min(D.scene.width - span, A.x - span / 2));
-  const close = tapeMarkup({ width, s, left: 0, x0, x1: x0 + span, x: A.x, h: A.h, hit: hits(), loupe: true, bad });
+  const close = tapeMarkup({ own, width, s, left: 0, x0, x1: x0 + span, x: A.x, h: A.h, hit: hits(), loupe: true, bad });
   loupe.setAttribute('viewBox', `0 0 ${width} ${close.height}`);
   loupe.style.height = `${close.height}px`;
   loupe.innerHTML = close.markup.replace(PATTERNS, '');
@@ -145,14 +148,14 @@ const shift = (list, value, by) => { const near = list.indexOf(nearest(list, val
 function nudge(by) { leave(); S.x = shift(places(), S.x, by); update(); }
 function perInch() { const xs = places(); return xs.length < 2 ? 1 : Math.max(1, Math.round(1 / ((xs[xs.length - 1] - xs[0]) / (xs.length - 1)))); }
 function setHeight(h) { if (S.fix !== null) S.x = nearest(places(), S.x); leave(); S.h = nearest(heights(), h); later(); }
-function jump(by) { // the next stretch that works, at its middle
+function goodPlace(by) { // the next stretch that works, at its middle
   const xs = places(), works = x => ['e0', 'e1', 'e2', 'e3'].includes(kindAt(x, S.h));
   const runs = [];
   xs.forEach((x, i) => { if (!works(x)) return; const last = runs[runs.length - 1], kind = kindAt(x, S.h); if (last && last.end === i - 1 && last.kind === kind) { last.end = i; last.xs.push(x); } else runs.push({ end: i, kind, xs: [x] }); });
   const middles = runs.map(r => r.xs[Math.floor((r.xs.length - 1) / 2)]);
-  const next = by > 0 ? middles.find(v => v > S.x + 0.2) : middles.filter(v => v < S.x - 0.2).pop();
-  if (next !== undefined) moveTo(next);
+  return by > 0 ? middles.find(v => v > S.x + 0.2) : middles.filter(v => v < S.x - 0.2).pop();
 }
+function jump(by) { const next = goodPlace(by); if (next !== undefined) moveTo(next); }
 
 // ---- over the picture ------------------------------------------------------------------------------------------------
 function over() {
@@ -191,10 +194,12 @@ function buttons() {
     label.append(input, words); box.append(label);
   }
   const key = $('#key');
+  const met = D.map ? new Set(D.map.h.flatMap(h => D.map.x.map(x => kindAt(x, h)))) : null;
   if (D.map) for (const [kind, { name, height }] of Object.entries(KIND)) {
+    if (!met.has(kind)) continue;
     const high = Math.max(3, 12 * height), item = document.createElement('span');
     item.append(svg(`<svg width="18" height="12" aria-hidden="true"><rect x=".5" y="${12 - high}" width="17" height="${high - 0.5}" fill="url(#p-${kind})" ${kind === 'bad' ? 'stroke="var(--bar)"' : kind === 'e2' || kind === 'e3' ? 'stroke="var(--offline)"' : ''}/></svg>`), name);
-    if (kind !== 'e3' || D.map.cells.some(r => r.some(c => c[1] >= 0 && c[4] > 2))) key.append(item);
+    key.append(item);
   }
   if (D.map && D.map.cells.some(r => r.some(c => c[5] > 0))) {
     const item = document.createElement('span');
@@ -203,7 +208,8 @@ function buttons() {
   }
   key.hidden = !D.map;
   document.body.dataset.map = movable() ? '1' : '0';
-  $('.step').hidden = !movable();
+  $('.step').hidden = !movable() && !D.live; // in the app the map comes a little later, and nothing jumps for it
+  for (const b of $$('.step button')) b.disabled = !movable();
   $('#hang').setAttribute('aria-disabled', String(!movable()));
   slider($('#hang'), movable(), movable() ? 'Hood place along the tape' : 'The hood on the tape');
   slider($('#ht'), heights().length > 1);
@@ -261,7 +267,7 @@ function keys() {
   });
   addEventListener('keydown', e => {
     if (/INPUT|TEXTAREA|SELECT/.test(e.target.tagName) || e.ctrlKey || e.metaKey || e.altKey) return;
-    if (e.key === '0') { if (picture) picture.go('square'); } else if (e.key >= '1' && e.key <= '9') { const f = A.findings.find(q => q.n === +e.key); if (f) pick(f); } else if (e.key === ']' && movable()) jump(1); else if (e.key === '[' && movable()) jump(-1); else if (e.key === 'Escape' && measuring) measureMode(false);
+    if (e.key === '0') { if (picture) picture.go('square'); } else if (e.key >= '1' && e.key <= '9') { const f = A.findings.find(q => q.n === +e.key); if (f) pick(f); } else if (e.key === ']' && movable()) jump(1); else if (e.key === '[' && movable()) jump(-1); else if (e.key === 'Escape') { if (measuring) measureMode(false); $('#layers').open = false; }
   });
 }
 function measureMode(on) {

@@ -55,7 +55,7 @@ function uprightTape(ctx, answer) {
   for (let v = 0; v <= span; v++) { if (phone && v % 2) continue; const p = at(v); ticks += `M${p[0] - w / 2} ${p[1]}h${v % 12 === 0 ? w : v % 6 === 0 ? w * 0.6 : w * 0.33}`; }
   const label = (v, words, up) => { // its words keep the flags away
     if (!words && !map) return '';
-    const p = at(v), near = Math.abs(p[1] - me[1]) < 21, tx = p[0] + hand * (w / 2 + 5), anchor = right ? 'start' : 'end', short = words.length > 26 ? words.slice(0, 25) + '…' : words;
+    const p = at(v), near = Math.abs(p[1] - me[1]) < 21, tx = p[0] + hand * (w / 2 + 5), anchor = right ? 'start' : 'end', room = Math.floor(((right ? ctx.width - tx : tx) - 12 - U(v).length * 6.8) / 6.6), short = words.length > room ? room < 8 ? '' : words.slice(0, room - 1) + '…' : words;
     const wide = U(v).length * 6.8 + (words && !phone ? 5 + short.length * 6.6 : 0), ty = p[1] + (up ? -4 : 13);
     if (!near) bandWords.push([right ? tx - 2 : tx - wide - 2, ty - 13, right ? tx + wide + 2 : tx + 2, ty + 4]);
     return `<g class="lim"><path d="M${p[0] - w / 2 - 3} ${p[1]}h${w + 6}"/>${near ? '' : `<text x="${tx}" y="${ty}" text-anchor="${anchor}"><tspan class="hv">${U(v)}</tspan>${words && !phone ? `<tspan class="hs" dx="5">${esc(short)}</tspan>` : ''}</text>`}</g>`;
@@ -95,7 +95,7 @@ function pins(ctx, answer, onPick) {
   taken.push(...bandWords);
   const stage = $('#pic').getBoundingClientRect();
   for (const id of ['.step', '#key', '#rulertxt', '#trying']) { const r = $(id).getBoundingClientRect(); if (r.width) taken.push([r.left - stage.left - 4, r.top - stage.top - 4, r.right - stage.left + 4, r.bottom - stage.top + 4]); }
-  const clear = (x, y, wide, tall) => !taken.some(t => x < t[2] && t[0] < x + wide && y - tall < t[3] && t[1] < y);
+  const clear = (x, y, wide, tall) => !taken.some(t => x < t[2] && t[0] < x + wide && y - tall < t[3] && t[1] < y), POLE = 3;
   for (const f of answer.findings) {
     const sel = S.picked === f.code + f.n;
     if (!f.place || f.state === 'open' || (f.state === 'fine' && !sel)) continue;
@@ -106,11 +106,16 @@ function pins(ctx, answer, onPick) {
     // the flag stands above its place, broken ones on a pole; with its words, when they are shown
     const broken = f.state === 'broken', pole = broken ? 26 : 0, tall = broken ? 32 : 22, said = broken || sel ? short(f) || f.title : '', wide = (broken ? 40 : 28) + (said ? said.length * 7 + 12 : 0);
     const first = Math.max(q[1] - pole, tall + 4), up = Array.from({ length: 24 }, (_, i) => first - 8 * i).filter(v => v >= tall + 4), down = Array.from({ length: 24 }, (_, i) => Math.max(first, q[1] + tall + 2) + 8 * i).filter(v => v <= ctx.height - 4);
-    const y = [...up.slice(0, 12), ...down.slice(0, 12), ...up.slice(12), ...down.slice(12)].find(v => clear(q[0], v, wide, tall)) ?? first, under = y - tall > q[1] - 1;
-    taken.push([q[0], y - tall, q[0] + wide, y]);
+    // to the right of its pole, else to the left of it, and never out of the picture; where it can, its pole too keeps off what stands there already
+    const right = Math.max(4, Math.min(q[0], ctx.width - wide - 4)), left = Math.max(4, Math.min(q[0] - wide + 4, ctx.width - wide - 4));
+    const tries = [[right, up.slice(0, 12)], [left, up.slice(0, 12)], [right, down.slice(0, 12)], [left, down.slice(0, 12)], [right, up.slice(12)], [right, down.slice(12)]];
+    const every = tries.flatMap(([at, ys]) => ys.map(v => [at, v])).filter(([at, v]) => clear(at, v, wide, tall)), poled = ([, v]) => v - tall > q[1] - 1 ? clear(q[0] - 1, v - tall, POLE, v - tall - q[1]) : clear(q[0] - 1, q[1], POLE, q[1] - v);
+    const [x, y] = every.find(poled) ?? every[0] ?? [right, first], under = y - tall > q[1] - 1;
+    taken.push([x, y - tall, x + wide, y], under ? [q[0] - 1, q[1], q[0] + 2, y - tall] : [q[0] - 1, y, q[0] + 2, q[1]]);
     const pin = el('button', { class: `pin ${f.state}${sel ? ' sel' : ''}${under ? ' under' : ''}`, 'aria-label': `Flag ${f.n}: ${f.title}`, on: { click: () => onPick(f) } }, HTML(flag(f.state === 'fine' ? 'close' : f.state, f.n, f.state === 'broken' ? 32 : 22)), el('span', {}, short(f) || f.title));
-    pin.style.left = `${q[0] / ctx.width * 100}%`; pin.style.top = `${(under ? y : Math.max(q[1], y)) / ctx.height * 100}%`;
+    pin.style.left = `${x / ctx.width * 100}%`; pin.style.top = `${(under ? y : Math.max(q[1], y)) / ctx.height * 100}%`;
     pin.style.setProperty('--pole', `${Math.max(0, under ? y - tall - q[1] : q[1] - y)}px`);
+    pin.style.setProperty('--at', `${q[0] - x}px`);
     box.append(pin);
   }
 }

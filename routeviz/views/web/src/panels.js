@@ -58,7 +58,9 @@ function brief(f, pick) {
 }
 export function listFindings(answer, pick, moveTo) {
   const of = state => answer.findings.filter(f => f.state === state), broken = of('broken'), close = of('close'), fine = of('fine'), open = of('open');
-  $('#count').replaceChildren(el('b', {}, String(broken.length)), ' broken ', el('i', {}, '·'), ' ', el('b', {}, String(close.length)), ' close ', el('i', {}, '·'), ' ', el('b', {}, String(fine.length)), ' fine');
+  const works = answer.verdict.startsWith('Works'), musts = broken.some(f => f.must && !f.waived);
+  if (!works && !answer.parts && !broken.length) $('#count').replaceChildren('no duct to check');
+  else $('#count').replaceChildren(el('b', {}, String(broken.length)), broken.length && works && !musts ? ' broken, none a must ' : ' broken ', el('i', {}, '·'), ' ', el('b', {}, String(close.length)), ' close ', el('i', {}, '·'), ' ', el('b', {}, String(fine.length)), ' fine');
   $('#finds').replaceChildren(...[...broken, ...close].map((f, i) => row(f, answer, pick, moveTo, i === 0 && f.state === 'broken')));
   if (!broken.length && !close.length) $('#finds').append(el('li', { class: 'none' }, !answer.verdict.startsWith('Works') ? 'No duct could be laid, so its own checks were not made.' : answer.findings.length ? 'Nothing is broken and nothing is close.' : 'Nothing has been checked here.'));
   if (!broken.length && answer.fixes.length && !answer.verdict.startsWith('Works')) $('#finds').prepend(el('li', { class: 'find broken' }, fixButtons(answer, moveTo)));
@@ -72,9 +74,8 @@ export function listFindings(answer, pick, moveTo) {
 }
 
 export function listWays(choose) {
-  const { options } = D.plan, count = ['No way', 'One way', 'Two ways', 'Three ways', 'Four ways', 'Five ways'][options.length] || `${options.length} ways`;
+  const { options } = D.plan;
   $('#ways').hidden = !options.length;
-  $('#waysname').textContent = `${count} out`;
   $('#alts').replaceChildren(...options.slice(0, 6).map((o, i) => {
     const { route } = o, air = o.air === null ? 'flow unknown' : `${flow(o.air)} ${flowUnit()}`;
     const facts = [elbowWords(route.elbows), FT(route.length), air];
@@ -85,7 +86,11 @@ export function listWays(choose) {
     return button;
   }));
 }
-export const markWay = answer => { for (const b of $('#alts').children) b.setAttribute('aria-pressed', String(answer.planned && +b.dataset.way === S.option)); };
+export const markWay = answer => {
+  const { options } = D.plan, count = ['No way', 'One way', 'Two ways', 'Three ways', 'Four ways', 'Five ways'][options.length] || `${options.length} ways`;
+  $('#waysname').textContent = `${count} out${answer.planned ? '' : ` at ${U(D.scene.hood.x)}, as planned`}`; // the ways are those of the plan's own place
+  for (const b of $('#alts').children) b.setAttribute('aria-pressed', String(answer.planned && +b.dataset.way === S.option));
+};
 
 const RULING = { allowed: 'May be cut', 'allowed within these numbers': 'May be cut within this', 'not allowed': 'May not be cut', 'engineer or maker decides': 'Engineer or maker decides' };
 const member = m => el('li', {}, // may this member be cut: the question asked first

@@ -12,8 +12,10 @@ export const PATTERNS = `<defs>
 <pattern id="p-none" width="6" height="6" patternUnits="userSpaceOnUse"><circle cx="1.5" cy="1.5" r="1.1" fill="var(--none)"/><circle cx="4.5" cy="4.5" r="1.1" fill="var(--none)"/></pattern>
 </defs>`;
 
-export const glyph = (kind, x, y, scale, colour) => {
-  const path = { e0: 'M0 5V-5M-3 -2L0 -5.4L3 -2', e1: 'M-3 5V0Q-3 -2.5 -.5 -2.5H4M1.4 -5L4.4 -2.5L1.4 0', e2: 'M-3 5.4V2L3 -1V-5M.4 -2.6L3 -5.6L5.6 -2.6', e3: 'M-4 5.4V2H1V-1H4V-5M1.4 -2.6L4 -5.6L6.6 -2.6' }[kind];
+// straight back is the tail of an arrow that goes into the wall
+const BACK = 'M0 -4.6A4.6 4.6 0 1 1 -.01 -4.6M-3 -3L3 3M-3 3L3 -3';
+export const glyph = (kind, x, y, scale, colour, back = false) => {
+  const path = back && kind === 'e0' ? BACK : { e0: 'M0 5V-5M-3 -2L0 -5.4L3 -2', e1: 'M-3 5V0Q-3 -2.5 -.5 -2.5H4M1.4 -5L4.4 -2.5L1.4 0', e2: 'M-3 5.4V2L3 -1V-5M.4 -2.6L3 -5.6L5.6 -2.6', e3: 'M-4 5.4V2H1V-1H4V-5M1.4 -2.6L4 -5.6L6.6 -2.6' }[kind];
   return path ? `<path d="${path}" transform="translate(${x} ${y}) scale(${scale})" fill="none" stroke="${colour}" stroke-width="1.7" stroke-linecap="round" stroke-linejoin="round"/>` : '';
 };
 
@@ -44,7 +46,7 @@ function ticks(view) {
   let out = '';
   const inside = v => v > 0 && v < end - 0.8 && !(loupe && (v - x0 < 0.7 || x1 - v < 0.7));
   if (getUnit() === 'mm') {
-    const step = loupe ? 50 : small ? 500 : s < 6 ? 200 : 100;
+    const step = loupe ? 50 : s < 2.6 ? 500 : s < 8.2 ? 200 : 100;
     for (let m = 0; m <= end * 25.4 + 1e-6; m += 10) {
       const v = m / 25.4;
       if (!visible(v, v) || (small && !loupe && m % 50)) continue;
@@ -53,7 +55,7 @@ function ticks(view) {
     }
     return out;
   }
-  const quarter = loupe ? 0.25 : small ? 2 : 0.5, step = loupe ? 1 : small ? 12 : s < 4.6 ? 6 : 4;
+  const quarter = loupe ? 0.25 : small ? 2 : 0.5, step = loupe ? 1 : s < 4.4 ? 12 : s < 6.8 ? 6 : 4; // so far apart that three figures keep clear of the next
   for (let v = 0; v <= end + 1e-6; v += quarter) {
     if (!visible(v, v)) continue;
     const foot = v % 12 === 0, whole = v % 1 === 0, half = (v * 2) % 1 === 0;
@@ -63,6 +65,13 @@ function ticks(view) {
   return out;
 }
 
+// the map's stretches, and where the hood stands between two of its places the answer of just there
+function withOwn(found, own) {
+  const at = own && found.find(z => own.x >= z.a - 1e-6 && own.x < z.b - 1e-6);
+  if (!at || (at.kind === own.kind && at.back === own.back)) return found;
+  const a = Math.max(at.a, own.x - 0.5), b = Math.min(at.b, own.x + 0.5);
+  return found.flatMap(z => z !== at ? [z] : [{ ...z, b: a }, { ...z, ...own, a, b }, { ...z, a: b }].filter(p => p.b - p.a > 1e-6));
+}
 function stretches(view, found, x) {
   const { X, visible, x0, x1, by, bh, loupe } = view;
   let out = '', lastName = -1e9;
@@ -73,7 +82,7 @@ function stretches(view, found, x) {
     const line = z.kind === 'bad' ? 'var(--bar)' : z.kind === 'e2' || z.kind === 'e3' ? 'var(--offline)' : z.boxed ? 'var(--ink)' : 'none';
     out += `<g class="zn ${z.kind}${on ? ' on' : ''}"><title>${U(z.a)} to ${U(z.b)}: ${KIND[z.kind].name}${z.boxed ? ', boxed in the room' : ''}${z.by ? ` (${esc(z.by)})` : ''}</title>
 <rect x="${xa + 0.4}" y="${by - high}" width="${Math.max(wide - 0.8, 1)}" height="${high}" fill="url(#p-${z.kind})" stroke="${line}" stroke-width="1.1" ${z.boxed ? 'stroke-dasharray="3 2"' : ''}/>`;
-    if (wide > 13 && (z.kind === 'e0' || loupe || wide > 22)) out += glyph(z.kind, xa + wide / 2, by - high / 2, Math.min(1, wide / 16, high / 13), z.kind === 'e0' ? 'var(--onup)' : z.kind === 'e1' ? '#fff' : '#2b1c00');
+    if (wide > 13 && (z.kind === 'e0' || loupe || wide > 22)) out += glyph(z.kind, xa + wide / 2, by - high / 2, Math.min(1, wide / 16, high / 13), z.kind === 'e0' ? 'var(--onup)' : z.kind === 'e1' ? '#fff' : '#2b1c00', z.back);
     const name = z.kind === 'bad' ? initials(z.by) : '';
     if (name && wide > 15 && xa + wide / 2 - lastName > 20) { out += `<text class="bn" x="${xa + wide / 2}" y="${by - high - 3}">${name}</text>`; lastName = xa + wide / 2; }
     out += '</g>';
@@ -96,14 +105,14 @@ function blockers(view) {
 }
 
 // one drawing for the whole wall and for the loupe: x0..x1 inches at s pixels an inch
-export function tapeMarkup({ width, s, left, x0 = 0, x1 = D.scene.width, x, h, hit, loupe = false, bad = false }) {
+export function tapeMarkup({ width, s, left, x0 = 0, x1 = D.scene.width, x, h, hit, loupe = false, bad = false, own = null }) {
   const X = v => left + (v - x0) * s, visible = (a, b) => b >= x0 && a <= x1;
   const jy = loupe ? 4 : 14, bh = loupe ? 30 : D.map ? 36 : 20, by = jy + 18 + bh, ty = by + 3, th = loupe ? 30 : 34;
   const view = { X, s, x0, x1, by, bh, ty, th, loupe, visible };
   let out = '';
   if (!loupe) out += `<g class="rowlab"><text x="${left - 9}" y="${jy + 11}">${D.tape.joists.length ? 'joists' : ''}</text><text x="${left - 9}" y="${by - 9}">${D.map ? 'route' : D.tape.openings.length + D.tape.things.length ? 'in the way' : ''}</text><text x="${left - 9}" y="${ty + th + 13}">${D.tape.studs.length ? 'studs' : ''}</text></g>`;
-  if (!loupe && D.tape.along) out += `<text class="nn" x="${left + 4}" y="${jy + 11}" style="text-anchor:start">joists run along this wall</text>`;
-  out += members(D.tape.joists, { ...view, y: jy, height: 16 }, hit, 'jo') + stretches(view, zones(h), x) + (loupe ? '' : blockers(view));
+  if (!loupe && D.tape.along) out += `<text class="nn" x="${left + 4}" y="${jy + 11}" style="text-anchor:start">${esc(D.tape.along)} run along this wall</text>`;
+  out += members(D.tape.joists, { ...view, y: jy, height: 16 }, hit, 'jo') + stretches(view, withOwn(zones(h), own), x) + (loupe ? '' : blockers(view));
   out += `<rect class="blade" x="${X(x0)}" y="${ty}" width="${(loupe ? width : X(D.scene.width)) - X(x0)}" height="${th}"/>${ticks(view)}`;
   if (!loupe) out += `<path class="hook" d="M${X(0)} ${ty - 3}h-5v${th + 14}h4.2v-9h.8z"/>`;
   out += members(D.tape.studs, { ...view, y: ty + th, height: loupe ? 8 : 9 }, hit, 'st');
