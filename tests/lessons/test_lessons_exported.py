@@ -65,7 +65,9 @@ def test_a_sheet_is_filled_and_its_words_are_read_from_where_it_lies(tmp_path, n
         image = next(i for i in page.items if isinstance(i, Image))
         assert image.width * image.height > 0.4 * (page.width - 24) * (page.height - 40)  # of what the strip leaves
         texts = [i for i in page.items if isinstance(i, Text)]
-        said = [i for i in texts if any(i.text in w for w in (step.say, step.ask)) and len(i.text) > 15 and i.at[1] > 30]
+        said = [
+            i for i in texts if any(i.text in w for w in (step.say, step.ask)) and len(i.text) > 15 and i.at[1] > 30
+        ]
         assert said
         assert min(i.size for i in said) >= 10 * 25.4 / 72  # 10 points
         printed = " ".join(i.text for i in texts)
