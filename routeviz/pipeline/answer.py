@@ -70,7 +70,7 @@ def _works(scene: Scene, option: Option) -> str:
 
 def _blocked(scene: Scene, paths: Paths) -> str:
     if paths.outcome is Outcome.LIMIT_REACHED:
-        return f"Gave up at the stated limit of {paths.facts.elbow_limit} elbows: none was found, none is excluded."
+        return f"Gave up at the stated limit of {paths.facts.elbow_limit} elbows: no way out was found, and none is excluded."
     if paths.outcome is Outcome.BAD_START:
         told = paths.told_first
         return f"The hood's outlet itself is blocked{f' by {told.told[0].label}' if told else ''}: no duct can start there."

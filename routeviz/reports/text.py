@@ -145,7 +145,11 @@ def findings_text(findings: Sequence[Finding], *, metric: bool, width: int = 80,
     )
     lines = [wrap(counted, width, "  ")]
     if not routed:
-        lines.append(wrap("Of the hood and the room alone: there is no duct to judge.", width, "  "))
+        bars = any(
+            f.code.startswith("TRM-") for f in findings
+        )  # a limit that bars a way out has its finding all the same
+        of = "the hood, the room and what bars a way" if bars else "the hood and the room alone"
+        lines.append(wrap(f"Of {of}: there is no duct to judge.", width, "  "))
     number = 0
     for finding in findings:
         if finding.state is State.DOES_NOT_APPLY:

@@ -231,7 +231,7 @@ def _with_offset(found: JoistPreview, changed: Scene) -> JoistPreview:
     plan = pipeline.plan(changed, alternatives=1, counted=False)
     line = plan.best.route.centreline if plan.best else None
     if not needs_fix(plan) and line is not None and any(b.offset_id for b in line.bends):
-        return replace(found, offset=plan.answer, offset_words="Two equal bends step the duct aside; the hood stays")
+        return replace(found, offset=plan.answer, offset_words="An offset steps the duct aside; the hood stays")
     tried = fixes(plan, most=1, kinds=(FixKind.OFFSET,))
     if not tried:
         return found

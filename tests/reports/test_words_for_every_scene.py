@@ -114,6 +114,8 @@ def test_a_plan_without_a_route_says_that_its_findings_are_of_no_duct(home: Path
     plan = planned(home)
     said = "there is no duct to judge" in reports.plan_text(plan)
     assert said is (plan.best is None)
+    barred = any(f.code.startswith("TRM-") for f in plan.findings)  # beside them stands the limit that bars a way
+    assert ("and what bars a way: there is no" in reports.plan_text(plan, width=10_000)) is barred
 
 
 def test_each_assumption_is_told_once_with_its_reason(home: Path) -> None:
