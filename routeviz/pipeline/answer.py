@@ -115,7 +115,7 @@ def _cost(why: WhyNot) -> str:
     if why.takes_cooktop or not why.alone_breaks:
         return ""
     broken = " and ".join(map(inside_sentence, why.alone_breaks))
-    return f" (then broken, no must: {broken})"
+    return f" (against advice: {broken})"
 
 
 def _along(shift_in: float, why: WhyNot) -> str:
@@ -143,7 +143,8 @@ def second_line(
         reasons = [*_more_of(told, scene, members), *reasons]
     reasons = [*_not_back(scene, paths), *reasons]
     if not options:
-        return " ".join([*reasons[:4], *_left_out(paths), _FALLBACK])
+        freed = any(w.verified and (w.shift_in is not None or w.lift_in is not None) for w in paths.why_not)
+        return " ".join([*reasons[:4], *_left_out(paths), *([] if freed else [_FALLBACK])])
     webs = [f"Not looked for: {WEBS}; judge one with routeviz check."] if WEBS in paths.facts.not_tried else []
     return (" ".join([*reasons[:5], *webs]) or _nothing_told(paths)) + _proof(paths)
 

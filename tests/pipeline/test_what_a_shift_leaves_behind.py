@@ -41,7 +41,7 @@ def test_a_small_shift_says_what_advice_it_breaks(name: str, shift_in: int) -> N
     why = plan.paths.told_first
     assert why is not None
     assert (why.takes_cooktop, why.alone_breaks) == (False, ("Canopy beyond the cooktop",))
-    told = f"Shift {shift_in} in left and it goes {why.wanted} (then broken, no must: canopy beyond the cooktop)."
+    told = f"Shift {shift_in} in left and it goes {why.wanted} (against advice: canopy beyond the cooktop)."
     assert told in plan.answer
     # 8 in to the middle of the bay leave 25 of 30 in covered: 0.71, less than the 0.75 wished for
     assert "8 in left is the middle of the bay" in plan.second

@@ -107,6 +107,15 @@ function secondText(elbows, why) {
 // what is broken here, by its code and how often
 const brokenOf = findings => findings.filter(f => f.state === 'broken' && !f.waived).reduce((found, f) => found.set(f.code, (found.get(f.code) || 0) + 1), new Map());
 const brokenAt = cell => brokenOf(cell.findings.map(f => finding(D.map.rules, f)));
+// the musts by name and the advice by number, as the plan says it
+const NAMED = 3;
+function clearFirst(findings) {
+  const broken = findings.filter(f => f.state === 'broken' && !f.waived), advice = broken.filter(f => !f.must).length;
+  const inside = title => title[0].toLowerCase() + title.slice(1);
+  const musts = [...new Set(broken.filter(f => f.must).sort((a, b) => a.code < b.code ? -1 : a.code > b.code ? 1 : 0).map(f => inside(f.title)))], more = musts.length - NAMED;
+  const said = [...(more <= 1 ? musts : [...musts.slice(0, NAMED), `${more} more musts`]), ...(advice ? [`${advice} more broken, no must`] : [])].join('; ');
+  return `To clear first: ${said[0].toUpperCase()}${said.slice(1)}.`;
+}
 // a place is worth going to when it works and this one does not, or when something broken is cleared and nothing new breaks
 function clears(now, cell) {
   if (!cell.verdict.startsWith('Works')) return false;
@@ -211,7 +220,7 @@ export function answer(x, h) {
   let text = cell.verdict === 'No place' ? asWritten(cell.reason) : blockedText(cell.why, fix[0]), second = secondText(-1, cell.why);
   if (cell.line) {
     text = wayText(cell.words, cell.elbows, cell.length, cell.boxed, cell.air);
-    if (musts.length) text = `To clear first: ${musts[0].title}${musts.length > 1 ? ` and ${musts.length - 1} more` : ''}. ${text}`;
+    if (musts.length) text = `${clearFirst(found)} ${text}`;
     second = secondText(cell.elbows, cell.why);
   }
   if (cell.verdict === 'No place') second = 'No duct was searched: the hood itself does not fit here.';
