@@ -27,9 +27,6 @@ _CUTS_TOGETHER = 110.0  # so long a cut list stays on one sheet with its bars [m
 TEMPLATE = "template"  # the full-size pages, among the sheets that steps name
 _TO_CUT = "To cut"
 _BY_TEMPLATE = ("marks", "screws")  # steps that it helps
-_CEILING_DEEP_IN = 1.5  # a hole so near the ceiling's face is in its board
-_PIECES = 64  # of a line along a ceiling
-_SLOPES_IN = 1 / 16  # less than this a tape along the ceiling does not tell from a level one
 _CHOICES = ("duct", "cap", "tolerances", "rules")
 CAUTION = (
     "Plan only: the local code, the makers' instructions and licensed trades decide. Power off and gas closed before "
@@ -37,6 +34,9 @@ CAUTION = (
     "Houses from before 1980 may hold asbestos and lead paint. Open-flue appliances and a strong hood together can draw "
     "carbon monoxide into the house: test before use."
 )
+_CEILING_DEEP_IN = 1.5  # a hole so near the ceiling's face is in its board
+_PIECES = 64  # of a line along a ceiling
+_SLOPES_IN = 1 / 16  # less than this a tape along the ceiling does not tell from a level one
 
 
 def parts_sheets(plan: Plan, option: Option, paper: Paper, number: str) -> list[Sheet]:

@@ -42,11 +42,12 @@ def backing_pieces(scene: Scene, marks: Sequence[Mark]) -> tuple[Piece, ...]:
 
     Screws of one bay at unlike heights share a piece where one board holds them all.
     """
-    deep = float(table("stock")["backing"]["deep_in"])
+    row = table("stock")["backing"]
+    deep, most = float(row["deep_in"]), float(row["deep_in"]) - 2 * float(row["edge_in"])
     bays: dict[tuple[float, float], list[list[Mark]]] = {}
     for mark in sorted((m for m in marks if m.bay_in is not None), key=lambda m: m.height_in):
         groups = bays.setdefault(mark.bay_in or (0.0, 0.0), [])
-        if groups and mark.height_in - groups[-1][0].height_in <= deep / 2:
+        if groups and mark.height_in - groups[-1][0].height_in <= most + 1e-9:
             groups[-1].append(mark)
         else:
             groups.append([mark])

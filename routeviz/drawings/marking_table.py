@@ -22,7 +22,7 @@ from routeviz.units import drill_text
 __all__ = ["draw_table"]
 
 _MANY = 8  # more marks than these stand closer together
-_AIR, _TIGHT_AIR = 1.0, 0.6  # of the full space round a row
+_CLOSER = 1.5  # by so much [mm]
 _NEAR_EDGE_IN = 3 / 8  # a screw nearer to the edge of its wood is told so; our own warning, no limit
 _SOLID_WALLS = ("masonry wall", "concrete wall")
 
@@ -42,9 +42,9 @@ def draw_table(
     for dx, words, anchor in heads:
         sketch.text((left + dx, y), words, ink.LEAST, anchor=anchor, colour=ink.INK2)
     y -= 4.6
-    air = _AIR if len(marks) <= _MANY else _TIGHT_AIR
+    closer = 0.0 if len(marks) <= _MANY else _CLOSER
     for mark in marks:
-        y = _mark_row(sketch, mark, scene, (left, right), y, air)
+        y = _mark_row(sketch, mark, scene, left, right, y) + closer
     y = _supply_row(sketch, plan, left, right, y) - 2.0
     for words in [
         *_free_words(free, scene),
@@ -64,8 +64,7 @@ def _wrapped(words: str, room: float) -> list[str]:
     return wrapped(words, ink.SMALL, Face.SANS, room)
 
 
-def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, ends: tuple[float, float], y: float, air: float) -> float:
-    left, right = ends
+def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, left: float, right: float, y: float) -> float:
     if mark.wood:
         sketch.disc((left + 1.4, y + 0.9), 1.05, ink.FINE, fill=ink.INK)
     else:
@@ -80,9 +79,9 @@ def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, ends: tuple[float, float
     sketch.text((left + 88.0, y), length(mark.stand_off_in, scene) if mark.stand_off_in else "tight", ink.SMALL)
     low = y - 3.5 * len(holds)
     sketch.text((left + 40.0, low), mark.driven, ink.LEAST, colour=ink.INK2)
-    low -= 1.5 * air
+    low -= 1.5
     sketch.line((left, low), (right, low), ink.HAIR, colour="#b9ad99")
-    return low - 1.2 - 2.8 * air
+    return low - 4.0
 
 
 def _supply_row(sketch: Sketch, plan: Plan, left: float, right: float, y: float) -> float:

@@ -7,7 +7,7 @@ from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
 from routeviz.model.takeoff import Mark, TakeOff
-from routeviz.takeoff.backing import backed
+from routeviz.takeoff.backing import backed, in_bays
 from routeviz.takeoff.cabinets import cabinet_space
 from routeviz.takeoff.cover import as_hung
 from routeviz.takeoff.duct import account, cut_list
@@ -25,7 +25,7 @@ __all__ = ["assumptions", "count", "marks_of"]
 
 def marks_of(scene: Scene, frame: Frame) -> tuple[Mark, ...]:
     """Give the marks of the hood and its cover's bracket where the hood stands, as they are drilled."""
-    return backed(scene, frame, hood_marks(scene, frame))
+    return in_bays(scene, frame, backed(scene, hood_marks(scene, frame)))
 
 
 def count(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...] = ()) -> TakeOff:

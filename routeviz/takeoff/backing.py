@@ -15,7 +15,7 @@ from routeviz.takeoff.marks import fastener_for, marks_in_wood
 from routeviz.takeoff.words import own_in, size_text
 from routeviz.units import length_text
 
-__all__ = ["Backing", "backed", "backing", "backing_lines", "backing_words", "needs_backing"]
+__all__ = ["Backing", "backed", "backing", "backing_lines", "backing_words", "in_bays", "needs_backing"]
 
 _LEAST_IN_WOOD = 2  # screws of the hood; common practice
 _UPRIGHT = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE)
@@ -52,7 +52,12 @@ def _gets_backing(mark: Mark, scene: Scene, marks: tuple[Mark, ...]) -> bool:
     return is_heavy(scene) or marks_in_wood(marks) < min(_LEAST_IN_WOOD, len(hood))
 
 
-def backed(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
+def in_bays(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
+    """Give the marks with the ends of the backing that they go into [in], for the drawings."""
+    return tuple(replace(m, bay_in=_bay(m, scene, frame)) if m.backed else m for m in marks)
+
+
+def backed(scene: Scene, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
     """Give the marks as they are drilled: where backing is let in, the screws go into it without anchors."""
 
     def drilled(mark: Mark) -> Mark:
@@ -61,8 +66,7 @@ def backed(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Mark, .
         holds = "backing, let in first"
         if mark.at_edge_of:
             holds += f"; it meets {mark.at_edge_of} here: plywood across both"
-        bay = _bay(mark, scene, frame)
-        return replace(mark, holds=holds, fastener=screw, pilot_in=pilot_in, backed=True, screw="", bay_in=bay)
+        return replace(mark, holds=holds, fastener=screw, pilot_in=pilot_in, backed=True, screw="")
 
     made = tuple(drilled(m) if _gets_backing(m, scene, marks) else m for m in marks)
     if not is_heavy(scene):
@@ -100,8 +104,7 @@ def _piece(left_in: float, right_in: float, held: list[Mark]) -> Backing:
 def _bay(mark: Mark, scene: Scene, frame: Frame) -> tuple[float, float]:
     """Give the faces of the studs on both sides of a mark; the room's corners where there is none.
 
-    Where no stud reaches so high, as under a slope that cuts it off lower, or in a gable that the scene does not frame,
-    one is taken to stand over that below.
+    Above the wall's own studs, as in a gable that the scene does not frame, they are taken to stand over those below.
     """
     before, after = _studs_beside(mark, scene, frame, at_its_height=True)
     below = _studs_beside(mark, scene, frame, at_its_height=False)
