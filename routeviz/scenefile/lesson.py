@@ -62,7 +62,11 @@ class StepTable(Table):
     )
     plan: Annotated[str, Words()] = optional("the name of the plan that is shown; left out: the first", "mended", "")
     view: Annotated[str, Choice(VIEWS)] = optional("where to stand", "ceiling", "room")
-    show: tuple[_Said, ...] = optional("what to point at: ids of members or parts, codes, or names", ["joist-4"], ())
+    show: tuple[_Said, ...] = optional(
+        "what to point at: ids of members or parts, codes, or names; another plan's with its name before it, as in wide:cap",
+        ["joist-4"],
+        (),
+    )
     away: tuple[Annotated[str, Choice(AWAY)], ...] = optional("layers taken away", ["board"], ())
     ask: _Said | None = optional("a question", "May joist 4 be cut?")
     choice: tuple[ChoiceTable, ...] = optional("the answers to choose from", [], ())

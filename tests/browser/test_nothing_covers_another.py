@@ -92,8 +92,8 @@ def test_every_flags_pole_stands_on_its_place(open_page, homes):
     page = open_page(homes("gas_low_cabinets"))
     feet = page.tab.evaluate(
         """(() => { const pic = document.querySelector('#pic').getBoundingClientRect(); return [...document.querySelectorAll('.pin')].map(e => {
-        const f = routeviz.answer().findings.find(f => e.getAttribute('aria-label') === `Flag ${f.n}: ${f.title}`), q = routeviz.picture().project(...f.place), r = e.getBoundingClientRect(), pole = parseFloat(e.style.getPropertyValue('--pole'));
-        return [pic.left + q[0] - r.left, pic.top + q[1] - (e.classList.contains('under') ? r.top - pole : r.bottom + pole)]; }); })()"""
+        const f = routeviz.answer().findings.find(f => e.getAttribute('aria-label') === `Flag ${f.n}: ${f.title}`), q = routeviz.picture().project(...f.place), r = e.getBoundingClientRect(), [pole, at] = ['--pole', '--at'].map(v => parseFloat(e.style.getPropertyValue(v)));
+        return [pic.left + q[0] - r.left - at, pic.top + q[1] - (e.classList.contains('under') ? r.top - pole : r.bottom + pole)]; }); })()"""
     )
     assert len(feet) >= 6
     for across, down in feet:
