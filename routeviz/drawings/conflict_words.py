@@ -13,7 +13,7 @@ from routeviz.drawings.sheet import Sheet, section_title
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.wished import Wish, wishes
 from routeviz.drawings.words import figure, length
-from routeviz.model.path import Blocker
+from routeviz.model.path import Blocker, WhyNot
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene
 from routeviz.model.solids import ExitFace, KeepOut, Solid
@@ -40,11 +40,17 @@ def shifts(wish: Wish, scene: Scene) -> list[tuple[float, str]]:
     found: list[tuple[float, str]] = []
     for shift in (why.shift_in, why.shift_other_in):
         if shift is not None:
-            found.append((shift, f"{_moved(shift, scene)}, the least that way"))
+            found.append((shift, f"{_moved(shift, scene)}{_along(shift, why)}, the least that way"))
     if why.middle_in is not None and all(abs(why.middle_in - s) > 1 / 64 for s, _ in found):
         spare = f", {length(why.spare_in, scene)} to spare" if why.spare_in else ""
-        found.append((why.middle_in, f"{_moved(why.middle_in, scene)}, the middle of the bay{spare}"))
+        found.append(
+            (why.middle_in, f"{_moved(why.middle_in, scene)}{_along(why.middle_in, why)}, the middle of the bay{spare}")
+        )
     return found
+
+
+def _along(shift_in: float, why: WhyNot) -> str:
+    return " with the cooktop" if shift_in in why.with_cooktop else ""
 
 
 def _moved(shift_in: float, scene: Scene) -> str:

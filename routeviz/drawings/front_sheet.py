@@ -147,7 +147,9 @@ def _why(sheet: Sheet, plan: Plan, column: float, right: float) -> float:
         if why.shift_in is not None:
             way = "right" if why.shift_in > 0 else "left"
             tried = "searched again: free" if why.verified else "to be planned again"
-            lines += wrapped(f"Shift {length(abs(why.shift_in), scene)} {way} ({tried}).", ink.SMALL, Face.SANS, room)
+            what = "hood and cooktop " if why.takes_cooktop else ""
+            said = f"Shift {what}{length(abs(why.shift_in), scene)} {way} ({tried})."
+            lines += wrapped(said, ink.SMALL, Face.SANS, room)
     if not lines:
         return sheet.room[1] + 2.0
     lines = lines[:22]

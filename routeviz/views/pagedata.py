@@ -168,7 +168,7 @@ def _part(part: Part, wide: Any) -> dict[str, Any]:
 def _route(route: Route) -> dict[str, Any]:
     end = route.termination
     return {
-        "id": route.id, "words": route.words, "elbows": route.elbows, "length": _r(route.length_in), "boxed": _r(route.boxed_in),
+        "id": route.id, "words": route.words, "turns": route.turns, "elbows": route.elbows, "length": _r(route.length_in), "boxed": _r(route.boxed_in),
         "section": _section(route.section),
         "parts": [_part(p, w) for p, w in zip(route.parts, wide_sides(route.parts), strict=True)],
         "end": {"face": end.face, "kind": None if end.kind is None else end.kind.value, "at": [_r(v) for v in end.point],
@@ -307,6 +307,7 @@ def _why(plan: Plan) -> dict[str, Any] | None:
         return None
     return {
         "wanted": why.wanted, "shift": why.shift_in, "other": why.shift_other_in, "middle": why.middle_in, "sure": why.verified,
+        "cook": why.takes_cooktop, "against": list(why.alone_breaks),
         "spare": why.spare_in, "lift": why.lift_in, "cut": [[b.id, b.label] for b in why.crossing],
         "blockers": [[b.id, b.label, _r(b.overlap_in), *(_r(v) for v in b.at), b.kind] for b in why.told],
     }  # fmt: skip

@@ -15,14 +15,14 @@ The page reads it as JSON of this form (`as_json`)::
              to the hood's underside
     rules    distinct findings without their numbers: {code, title, must, relation, unit, source, detail, remedy,
              where, waived}, where being the ids of what it is about
-    whys     distinct reasons: {wanted, blockers: [[id, label, overlap, x, y, z, kind]], shift, other, middle, sure}
-             with shifts relative to the hood's place
+    whys     distinct reasons: {wanted, blockers: [[id, label, overlap, x, y, z, kind]], shift, other, middle, sure, cook,
+             against} with shifts relative to the hood's place; cook: the cooktop goes along, against: what advice it breaks
     verdicts the four verdict words, in the order of their numbers in the cells
     follows  whether the cooktop moves with the hood
     cells    one list per height, each with one cell per place:
              [verdict, words, line, length, elbows, boxed, air, why, [[rule, state, measured, limit, margin, x, y, z]],
-             reason]
-             where words, line and why are numbers of rows or -1, and state is 0 broken, 1 close, 2 fine, 3 not checked
+             reason, turns]
+             where words, line, why and turns (a row of words) are numbers of rows or -1, and state is 0 broken, 1 close, 2 fine, 3 not checked
 """
 
 from __future__ import annotations
@@ -48,7 +48,8 @@ STATES = (State.BROKEN, State.CLOSE, State.FINE, State.NOT_CHECKED)
 class MapCell:
     """The answer for one hood place.
 
-    `words` is the way and the exit in words, `line` its centre line, both empty when there is no way out.
+    `words` is the way and the exit in words, `turns` its elbows and offsets in words, `line` its centre line, all empty
+    when there is no way out.
     `length_in` is the true length along the duct, `elbows` in 90-degree equivalents, `boxed_in` what would need
     boxing in the room, `air_cfm` the flow at full speed (None when it is not known). `why` tells what stands in the
     way of a simpler route, with the least verified shift. `findings` are the scene's and the route's. `reason` says
@@ -65,6 +66,7 @@ class MapCell:
     why: WhyNot | None = None
     findings: tuple[Finding, ...] = ()
     reason: str = ""
+    turns: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +111,7 @@ def cell_of(plan: Plan) -> MapCell:
     flow = None if air.full.status is AirStatus.NO_FAN else air.full.flow_cfm
     return MapCell(
         plan.verdict, route.words, route.centreline, route.length_in, route.elbows, route.boxed_in, flow, why,
-        plan.all_findings, reason,
+        plan.all_findings, reason, route.turns,
     )  # fmt: skip
 
 
@@ -153,6 +155,8 @@ def _why_json(why: WhyNot) -> dict[str, Any]:
         "other": None if why.shift_other_in is None else _r(why.shift_other_in),
         "middle": None if why.middle_in is None else _r(why.middle_in),
         "sure": why.verified,
+        "cook": why.takes_cooktop,
+        "against": list(why.alone_breaks),
     }
 
 
@@ -200,6 +204,7 @@ def as_json(wall_map: WallMap, *, cooktop_height_in: float) -> dict[str, Any]:
             -1 if line is None else put(lines, line), _r(cell.length_in), _r(cell.elbows), _r(cell.boxed_in),
             None if cell.air_cfm is None else _r(cell.air_cfm, 6), -1 if cell.why is None else put(whys, _why_json(cell.why)),
             [finding_json(f, put(rules, rule_json(f)), f.place) for f in shown], cell.reason,
+            put(words, cell.turns) if cell.turns else -1,
         ]  # fmt: skip
 
     cells = [

@@ -35,9 +35,9 @@ const kindOfCell = cell => kindOf(cell.verdict, cell.elbows, cell.words, musts(c
 function cellAt(x, h) {
   const { map } = D;
   const row = map.h.indexOf(nearest(map.h, h)), column = map.x.indexOf(nearest(map.x, x));
-  const [verdict, words, line, length, elbows, boxed, air, why, findings, reason] = map.cells[row][column];
+  const [verdict, words, line, length, elbows, boxed, air, why, findings, reason, turns = -1] = map.cells[row][column];
   return {
-    verdict: map.verdicts[verdict], words: words < 0 ? '' : map.words[words], line: line < 0 ? null : map.lines[line], length, elbows, boxed,
+    verdict: map.verdicts[verdict], words: words < 0 ? '' : map.words[words], line: line < 0 ? null : map.lines[line], length, elbows, turns: turns < 0 ? elbowWords(elbows) : map.words[turns], boxed,
     air, why: why < 0 ? null : map.whys[why], findings, reason, x: map.x[column], h: map.h[row],
   };
 }
@@ -79,9 +79,10 @@ export const limitText = f => f.limit === null || (!f.relation && f.measured !==
   `${f.relation || (f.measured === null ? 'asks for' : '')} ${quantity(f.limit, f.unit)}`.trim();
 
 const airText = air => air === null ? 'flow unknown' : `${flow(air)} of ${flow(D.scene.rated)} ${flowUnit()}`;
-export const wayText = (words, elbows, length, boxed, air) =>
-  `${words}: ${elbowWords(elbows)}, ${FT(length)}${boxed > 0 ? `, ${FT(boxed)} boxed in the room` : ''}, ${airText(air)}.`;
+export const wayText = (words, turns, length, boxed, air) =>
+  `${words}: ${turns}, ${FT(length)}${boxed > 0 ? `, ${FT(boxed)} boxed in the room` : ''}, ${airText(air)}.`;
 
+const inside = title => title[0].toLowerCase() + title.slice(1); // as it stands in a sentence
 // what stands in the way and how, by its kind
 const HARDLY = 1 / 64; // inches; the plan's own
 function met([id, label, over, , , , kind]) {
@@ -93,14 +94,14 @@ function met([id, label, over, , , , kind]) {
 function blockedText(why, fix) {
   const first = why && why.blockers[0];
   const what = first ? met(first) : 'no way out was found';
-  return `Blocked: ${what}.${fix ? ` ${fix.shift && !fix.fix ? `Shift ${U(Math.abs(fix.shift))} ${side(fix.shift)} and ${fix.elbows === 0 ? `it goes straight ${fix.back ? 'back' : 'up'}` : `it works with ${elbowWords(fix.elbows)}`}` : fix.title}.` : ''}`;
+  return `Blocked: ${what}.${fix ? ` ${fix.shift && !fix.fix ? `Shift ${U(Math.abs(fix.shift))} ${side(fix.shift)} and ${fix.elbows === 0 ? `it goes straight ${fix.back ? 'back' : 'up'}` : `it works with ${fix.turns}`}` : fix.title}.` : ''}`;
 }
 function secondText(elbows, why) {
   if (elbows === 0) return 'Simpler? There is none: no elbow is the fewest a duct can have.';
   const first = why && why.blockers[0];
   if (!first) return '';
   let text = `Not ${why.wanted}: ${met(first)}.`;
-  if (first[6] !== 'zone' && why.sure && why.shift !== null) text += ` Shift ${U(Math.abs(why.shift))} ${side(why.shift)} and it goes ${why.wanted}.`;
+  if (first[6] !== 'zone' && why.sure && why.shift !== null) text += ` Shift ${why.cook ? 'hood and cooktop ' : ''}${U(Math.abs(why.shift))} ${side(why.shift)} and it goes ${why.wanted}${!why.cook && why.against.length ? ` (against advice: ${why.against.map(inside).join(' and ')})` : ''}.`;
   return text;
 }
 
@@ -111,7 +112,6 @@ const brokenAt = cell => brokenOf(cell.findings.map(f => finding(D.map.rules, f)
 const NAMED = 3;
 function clearFirst(findings) {
   const broken = findings.filter(f => f.state === 'broken' && !f.waived), advice = broken.filter(f => !f.must).length;
-  const inside = title => title[0].toLowerCase() + title.slice(1);
   const musts = [...new Set(broken.filter(f => f.must).sort((a, b) => a.code < b.code ? -1 : a.code > b.code ? 1 : 0).map(f => inside(f.title)))], more = musts.length - NAMED;
   const said = [...(more <= 1 ? musts : [...musts.slice(0, NAMED), `${more} more musts`]), ...(advice ? [`${advice} more broken, no must`] : [])].join('; ');
   return `To clear first: ${said[0].toUpperCase()}${said.slice(1)}.`;
@@ -140,8 +140,8 @@ export function fixes(now) {
   return found.map(v => {
     const cell = cellAt(v, h);
     const broken = [...brokenAt(cell).values()].reduce((a, b) => a + b, 0);
-    return { x: v, h, shift: v - x, verdict: cell.verdict, elbows: cell.elbows, back: /^Straight back/.test(cell.words), broken, title: `Shift ${U(Math.abs(v - x))} ${side(v - x)}`,
-      note: `planned again: ${broken} broken, ${elbowWords(cell.elbows)}${cell.verdict === 'Works, tight' ? ', tight' : ''}${D.map.follows ? '; the cooktop goes with the hood' : ''}` };
+    return { x: v, h, shift: v - x, verdict: cell.verdict, elbows: cell.elbows, turns: cell.turns, back: /^Straight back/.test(cell.words), broken, title: `Shift ${U(Math.abs(v - x))} ${side(v - x)}`,
+      note: `planned again: ${broken} broken, ${cell.turns}${cell.verdict === 'Works, tight' ? ', tight' : ''}${D.map.follows ? '; the cooktop goes with the hood' : ''}` };
   }).sort((a, b) => Math.abs(a.shift) - Math.abs(b.shift));
 }
 
@@ -180,7 +180,7 @@ function told(plan, x, h, option, first) {
   const broken = every.some(f => f.state === 'broken' && f.must && !f.waived);
   const verdict = first ? plan.verdict : broken ? 'Blocked' : every.some(f => f.state === 'close' || f.state === 'broken') ? 'Works, tight' : 'Works';
   let text = asWritten(plan.answer), why = ownUnit() ? plan.second : `${secondText(route ? route.elbows : -1, plan.why)}${/Proven\.$/.test(plan.second) ? ' Proven.' : ''}`.trim();
-  if (route && (!first || !ownUnit())) text = wayText(route.words, route.elbows, route.length, route.boxed, option.air);
+  if (route && (!first || !ownUnit())) text = wayText(route.words, route.turns, route.length, route.boxed, option.air);
   if (!first) why = `Way ${route.id}. Way ${plan.options[0].route.id} is ${plan.outcome === 'proven best' ? 'the best, proven' : 'the best found here'}.`;
   return {
     x, h, verdict, option, kind: kindOf(verdict, route ? route.elbows : 0, route, every.filter(f => f.state === 'broken' && f.must && !f.waived).map(f => f.code)), words: route ? route.words : '',
@@ -219,7 +219,7 @@ export function answer(x, h) {
   const musts = found.filter(f => f.state === 'broken' && f.must && !f.waived);
   let text = cell.verdict === 'No place' ? asWritten(cell.reason) : blockedText(cell.why, fix[0]), second = secondText(-1, cell.why);
   if (cell.line) {
-    text = wayText(cell.words, cell.elbows, cell.length, cell.boxed, cell.air);
+    text = wayText(cell.words, cell.turns, cell.length, cell.boxed, cell.air);
     if (musts.length) text = `${clearFirst(found)} ${text}`;
     second = secondText(cell.elbows, cell.why);
   }

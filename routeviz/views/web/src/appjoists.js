@@ -68,7 +68,7 @@ function tell(found, extra) {
     say.push(el('p', { class: 'barword' }, el('b', {}, `${hit.map(([name, into]) => into > 0 ? `${name} is ${U(into)} into the duct` : `${name} is too close to the duct`).join('; ')}.`)));
     const ways = [found.left, found.right].filter(v => v !== null).sort((a, b) => Math.abs(a) - Math.abs(b)).map(v => `${U(Math.abs(v))} ${side(v)}`);
     say.push(el('p', {}, ways.length ? [el('b', {}, 'Least shift: '), `${ways.join(' or ')} and it goes straight up.`] : found.along ? 'The joists run along the wall, so no shift along it helps.' : 'No shift along this wall frees it.'));
-    if (extra) say.push(el('p', {}, el('b', {}, 'Offset: '), extra === 'looking' ? 'looking for two equal bends that step round it …' : extra.offset ? `${extra.offset_words}. ${extra.offset}` : 'none found that fits inside the cover.'));
+    if (extra) say.push(el('p', {}, el('b', {}, 'Offset: '), extra === 'looking' ? 'looking for two equal elbows that step round it …' : extra.offset ? `${extra.offset_words}. ${extra.offset}` : 'none found that fits inside the cover.'));
     for (const [label, verdict, rule, source, pieces] of found.opening || []) say.push(el('p', {}, el('b', {}, `To cut ${label}: `), `${verdict}; ${rule} (${source}).${pieces.length ? ` An opening would need ${pieces.map(([name, size, long, count]) => `${count > 1 ? `${count} × ` : ''}${name}${size ? ` ${size}` : ''}${long === null ? '' : ` ${U(long)}`}`).join('; ')}.` : ''}`));
   }
   for (const text of found.notes || []) say.push(el('p', { class: 'lead' }, text));

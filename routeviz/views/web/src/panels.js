@@ -1,6 +1,6 @@
 // Beside and below the picture: ways out, findings, what to measure, the order of work.
 import { $, D, L, S, el, svg } from './store.js';
-import { U, FT, elbowWords, flow, flowUnit, getUnit, inOwn, ownUnit, quantity, writtenIn } from './words.js';
+import { U, FT, flow, flowUnit, getUnit, inOwn, ownUnit, quantity, writtenIn } from './words.js';
 import { limitText, short } from './answers.js';
 import { flag, gauge, noMark, sketch, verdictMark } from './marks.js';
 
@@ -78,7 +78,7 @@ export function listWays(choose) {
   $('#ways').hidden = !options.length;
   $('#alts').replaceChildren(...options.slice(0, 6).map((o, i) => {
     const { route } = o, air = o.air === null ? 'flow unknown' : `${flow(o.air)} ${flowUnit()}`;
-    const facts = [elbowWords(route.elbows), FT(route.length), air];
+    const facts = [route.turns, FT(route.length), air];
     const note = o.broken ? `${o.broken} broken` : i === 0 ? OUTCOME[D.plan.outcome] || '' : route.boxed > 0 ? `${FT(route.boxed)} boxed in` : '';
     const button = el('button', { class: `alt${o.broken ? ' bad' : ''}`, 'aria-label': `Way ${route.id}: ${route.words}, ${facts.join(', ')}. ${note}`, on: { click: () => choose(i) } },
       el('span', { class: 'al' }, route.id), svg(sketch(route)), el('b', {}, route.end.kind === 'roof' ? 'Through the roof' : route.end.kind ? `Through ${route.end.label}` : 'Ends indoors'), el('span', { class: 'af' }, facts.map((t, k) => [k ? el('br') : null, t])), el('span', { class: 'an' }, note));
