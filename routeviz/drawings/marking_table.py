@@ -14,6 +14,7 @@ from routeviz.drawings.sheet import Sheet, section_title
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.supply import supply_at, supply_meets
 from routeviz.drawings.words import figure, length
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.takeoff import Mark
@@ -106,16 +107,26 @@ def _supply_row(sketch: Sketch, plan: Plan, left: float, right: float, y: float)
 def _backing_words(scene: Scene, marks: Sequence[Mark]) -> list[str]:
     """Say where the board is opened for backing and how long each piece is, one sentence for each height."""
     size = str(table("stock")["backing"]["size_metric" if scene.metric else "size"])
-    level: dict[tuple[float, float], list[str]] = {}
+    opening = max((m.opening_in for m in marks), default=0.0)
+    level: dict[tuple[float, float, bool], list[str]] = {}
     for piece in backing_pieces(scene, marks):
-        level.setdefault((piece.low, piece.high), []).append(
+        top = (piece.low + piece.high + opening) / 2
+        meets = any(top > ceiling_at_in(scene, x) for x in (piece.left, piece.right))
+        level.setdefault((piece.low, piece.high, meets), []).append(
             f"{' and '.join(piece.marks)} {figure(piece.left, scene)} to {length(piece.right, scene)} from the left wall "
             f"({figure(piece.right - piece.left, scene)} long)"
         )
     return [
-        f"Backing, {size}: {'; '.join(places)}. Open the board there from {figure(low, scene)} to {length(high, scene)} above the floor."
-        for (low, high), places in level.items()
+        f"Backing, {size}: {'; '.join(places)}. Open the board there {_opened((low + high) / 2, opening / 2, scene, meets=meets)}."
+        for (low, high, meets), places in level.items()
     ]
+
+
+def _opened(middle_in: float, half_in: float, scene: Scene, *, meets: bool) -> str:
+    """Say from where to where the board is opened round a piece of backing; a ceiling that it meets ends it."""
+    if meets:
+        return f"from {length(middle_in - half_in, scene)} above the floor to the ceiling"
+    return f"from {figure(middle_in - half_in, scene)} to {length(middle_in + half_in, scene)} above the floor"
 
 
 def _edge_words(scene: Scene, marks: Sequence[Mark]) -> list[str]:
