@@ -46,7 +46,7 @@ def draw_table(
     closer = 0.0 if len(marks) <= _MANY else _CLOSER
     for mark in marks:
         y = _mark_row(sketch, mark, scene, left, right, y) + closer
-    y = _supply_row(sketch, plan, left, right, y) - 2.0
+    y = _supply_row(sketch, plan, marks, left, right, y) - 2.0
     for words in [
         *_free_words(free, scene),
         *_backing_words(scene, marks),
@@ -85,7 +85,7 @@ def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, left: float, right: floa
     return low - 4.0
 
 
-def _supply_row(sketch: Sketch, plan: Plan, left: float, right: float, y: float) -> float:
+def _supply_row(sketch: Sketch, plan: Plan, marks: Sequence[Mark], left: float, right: float, y: float) -> float:
     """Write where the supply comes out of the wall, and what it meets there."""
     at = supply_at(plan.scene)
     if at is None:
@@ -96,7 +96,9 @@ def _supply_row(sketch: Sketch, plan: Plan, left: float, right: float, y: float)
     sketch.text((left + 4.0, y), "supply", ink.SMALL, Face.BOLD)
     for end, value in zip((22.0, 37.0), at, strict=True):
         sketch.text((left + end, y), figure(value, plan.scene), ink.BODY, Face.NARROW_BOLD, Anchor.RIGHT)
-    lines = _wrapped(supply_meets(plan), right - left - 40.0)
+    backed = any(p.left <= at[0] <= p.right and p.low <= at[1] <= p.high for p in backing_pieces(plan.scene, marks))
+    met = "in the backing: bring it in above or below" if backed else supply_meets(plan)
+    lines = _wrapped(met, right - left - 40.0)
     for n, line in enumerate(lines):
         sketch.text((left + 40.0, y - 3.5 * n), line, ink.SMALL)
     low = y - 3.5 * (len(lines) - 1) - 1.5

@@ -186,5 +186,7 @@ def backing_words(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> str:
             "flush with the studs' faces and fix it to both.")  # fmt: skip
     edges = [name for piece in every for name in piece.at_edges]
     if edges:
-        text += f" At {together(edges)} the stud's edge is met: screw plywood, as thick as the board, across backing and stud."
+        half = length_text(own_in(table("stock")["backing"], "across", metric=scene.metric) / 2, metric=scene.metric)
+        text += (f" At {together(edges)} the stud's edge is met: open the board {half} to both sides of the mark, past the stud, "
+                 "and screw plywood, as thick as the board, across backing and stud.")  # fmt: skip
     return text
