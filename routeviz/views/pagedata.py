@@ -99,10 +99,10 @@ def _studs(plan: Plan) -> list[dict[str, Any]]:
     return sorted(found, key=lambda e: float(e["a"]))
 
 
-def _along(plan: Plan) -> str:
-    """Name what runs along the hood wall overhead, so that the tape meets none of it end on; "" where it does not."""
+def _overhead(plan: Plan) -> str:
+    """Name the members over the ceiling; "" where there are none."""
     joists = plan.scene.ceiling.joists
-    if joists is None or _joists(plan):
+    if joists is None:
         return ""
     return "trusses" if joists.kind is MemberKind.TRUSS else "joists"
 
@@ -113,7 +113,7 @@ def _tape(plan: Plan) -> dict[str, Any]:
     return {
         "joists": _joists(plan),
         "studs": _studs(plan),
-        "along": _along(plan),
+        "along": "" if _joists(plan) else _overhead(plan), "kind": _overhead(plan),
         "openings": [
             {"a": o.left_in, "b": o.left_in + o.width_in, "kind": o.kind.value, "label": spoken(o.id)}
             for o in wall.openings
