@@ -225,10 +225,10 @@ def _air(option: Option, *, metric: bool) -> dict[str, Any] | None:
     }  # fmt: skip
 
 
-def _ruling(ruling: MemberRuling) -> dict[str, Any]:
+def _ruling(plan: Plan, ruling: MemberRuling) -> dict[str, Any]:
     return {
         "label": ruling.label, "solid": ruling.solid, "verdict": ruling.verdict.value, "rule": ruling.rule, "measure": ruling.measure,
-        "allowed": ruling.allowed_in, "ours": ruling.ours_in, "source": ruling.source_text, "detail": ruling.detail,
+        "allowed": ruling.most_in(metric=plan.scene.metric), "ours": ruling.ours_in, "source": ruling.source_text, "detail": ruling.detail,
         "remedy": ruling.remedy,
         "framing": [[f.name, f.size, f.length_in, f.count, f.note] for f in ruling.framing],
     }  # fmt: skip
@@ -239,7 +239,7 @@ def _members(plan: Plan, option: Option | None) -> list[dict[str, Any]]:
     findings = plan.findings + (option.findings if option else ())
     found = {f.ruling.solid: f.ruling for f in findings if f.ruling is not None}
     found.update({m.solid: m for m in plan.members if m.solid not in found})
-    return [_ruling(m) for m in found.values()]
+    return [_ruling(plan, m) for m in found.values()]
 
 
 def fix_json(fix: Fix) -> dict[str, Any]:
