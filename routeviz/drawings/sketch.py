@@ -120,7 +120,9 @@ class Sketch:
         """
         words = plain(words)
         wanted = [Text(at, words, size, face, anchor, colour, turn, halo) for at, anchor in places]
-        made = self.taken.first_clear(wanted, over=over) or self.taken.nearest_clear(wanted[0], roam)
+        made = self.taken.first_clear(wanted, over=over)
+        if made is None and wanted:
+            made = self.taken.nearest_clear(wanted[0], roam)
         if made is None and tip is not None:
             return self.note(tip, words, (), size, face=face, colour=colour, halo=halo)
         return self._write(made) if made is not None else None
