@@ -35,6 +35,7 @@ __all__ = [
     "parse_pitch",
     "parse_quantity",
     "quantity_text",
+    "sheet_text",
     "spare_text",
     "split_text",
     "ticks",
@@ -341,6 +342,17 @@ def drill_text(size_in: float, *, metric: bool = False) -> str:
     ('5/32 in', '4 mm')
     """
     return mm_text(size_in) if metric else inch_text(size_in, denominator=32)
+
+
+def sheet_text(sheet_in: float, *, metric: bool = False) -> str:
+    """Write the thickness of sheet metal, too thin for fractions.
+
+    Examples
+    --------
+    >>> sheet_text(0.019), sheet_text(0.019, metric=True)
+    ('0.019 in', '0.48 mm')
+    """
+    return f"{sheet_in * MM_PER_IN:.2f} mm" if metric else f"{sheet_in:g} in"
 
 
 def flow_text(flow_cfm: float, *, metric: bool = False) -> str:

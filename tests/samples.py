@@ -104,7 +104,7 @@ def scene(**changes: Any) -> Scene:
             36.0, 20.0, 11.0, 2.0, 55.0, 70.0, 30.0,
             Outlet("top", ROUND_8, 0.0, 8.5), Cover(16.0, 34.0, 12.0, 13.0),
             Fan(400.0, 0.1, ((0.0, 0.9), (200.0, 0.7), (350.0, 0.3), (400.0, 0.1), (420.0, 0.0))),
-            (Fastener(-10.5, 13.5), Fastener(-5.5, 13.5), Fastener(5.5, 13.5), Fastener(10.5, 13.5)),
+            (Fastener(-10.5, 9.5), Fastener(-5.5, 9.5), Fastener(5.5, 9.5), Fastener(10.5, 9.5)),
             Electrical(-4.0, 9.0),
         ),
         duct=DuctChoice((ROUND_8,)),

@@ -15,7 +15,6 @@ from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.supply import supply_at
 from routeviz.drawings.taken import Rect
 from routeviz.drawings.words import figure
-from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Mark
@@ -40,7 +39,7 @@ class Piece:
 
 
 def backing_pieces(scene: Scene, marks: Sequence[Mark]) -> tuple[Piece, ...]:
-    """Give where backing is let in: between two studs, its middle at its screws, and below the ceiling over them.
+    """Give where backing is let in: between two studs, its middle at its screws.
 
     Screws of one bay at unlike heights share a piece where one board holds them all.
     """
@@ -58,9 +57,7 @@ def backing_pieces(scene: Scene, marks: Sequence[Mark]) -> tuple[Piece, ...]:
         for group in groups:
             heights = [m.height_in for m in group]
             middle = (min(heights) + max(heights)) / 2
-            ceiling = max(ceiling_at_in(scene, m.left_in) for m in group)
-            high = min(middle + deep / 2, ceiling)
-            found.append(Piece(left, high - deep, right, high, tuple(m.label for m in group)))
+            found.append(Piece(left, middle - deep / 2, right, middle + deep / 2, tuple(m.label for m in group)))
     return tuple(found)
 
 

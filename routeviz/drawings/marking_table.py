@@ -14,6 +14,7 @@ from routeviz.drawings.sheet import Sheet, section_title
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.supply import supply_at, supply_meets
 from routeviz.drawings.words import figure, length
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.takeoff import Mark
@@ -45,7 +46,7 @@ def draw_table(
     closer = 0.0 if len(marks) <= _MANY else _CLOSER
     for mark in marks:
         y = _mark_row(sketch, mark, scene, left, right, y) + closer
-    y = _supply_row(sketch, plan, left, right, y) - 2.0
+    y = _supply_row(sketch, plan, marks, left, right, y) - 2.0
     for words in [
         *_free_words(free, scene),
         *_backing_words(scene, marks),
@@ -84,7 +85,7 @@ def _mark_row(sketch: Sketch, mark: Mark, scene: Scene, left: float, right: floa
     return low - 4.0
 
 
-def _supply_row(sketch: Sketch, plan: Plan, left: float, right: float, y: float) -> float:
+def _supply_row(sketch: Sketch, plan: Plan, marks: Sequence[Mark], left: float, right: float, y: float) -> float:
     """Write where the supply comes out of the wall, and what it meets there."""
     at = supply_at(plan.scene)
     if at is None:
@@ -95,7 +96,9 @@ def _supply_row(sketch: Sketch, plan: Plan, left: float, right: float, y: float)
     sketch.text((left + 4.0, y), "supply", ink.SMALL, Face.BOLD)
     for end, value in zip((22.0, 37.0), at, strict=True):
         sketch.text((left + end, y), figure(value, plan.scene), ink.BODY, Face.NARROW_BOLD, Anchor.RIGHT)
-    lines = _wrapped(supply_meets(plan), right - left - 40.0)
+    backed = any(p.left <= at[0] <= p.right and p.low <= at[1] <= p.high for p in backing_pieces(plan.scene, marks))
+    met = "in the backing: bring it in above or below" if backed else supply_meets(plan)
+    lines = _wrapped(met, right - left - 40.0)
     for n, line in enumerate(lines):
         sketch.text((left + 40.0, y - 3.5 * n), line, ink.SMALL)
     low = y - 3.5 * (len(lines) - 1) - 1.5
@@ -106,16 +109,26 @@ def _supply_row(sketch: Sketch, plan: Plan, left: float, right: float, y: float)
 def _backing_words(scene: Scene, marks: Sequence[Mark]) -> list[str]:
     """Say where the board is opened for backing and how long each piece is, one sentence for each height."""
     size = str(table("stock")["backing"]["size_metric" if scene.metric else "size"])
-    level: dict[tuple[float, float], list[str]] = {}
+    opening = max((m.opening_in for m in marks), default=0.0)
+    level: dict[tuple[float, float, bool], list[str]] = {}
     for piece in backing_pieces(scene, marks):
-        level.setdefault((piece.low, piece.high), []).append(
+        top = (piece.low + piece.high + opening) / 2
+        meets = any(top > ceiling_at_in(scene, x) for x in (piece.left, piece.right))
+        level.setdefault((piece.low, piece.high, meets), []).append(
             f"{' and '.join(piece.marks)} {figure(piece.left, scene)} to {length(piece.right, scene)} from the left wall "
             f"({figure(piece.right - piece.left, scene)} long)"
         )
     return [
-        f"Backing, {size}: {'; '.join(places)}. Open the board there from {figure(low, scene)} to {length(high, scene)} above the floor."
-        for (low, high), places in level.items()
+        f"Backing, {size}: {'; '.join(places)}. Open the board there {_opened((low + high) / 2, opening / 2, scene, meets=meets)}."
+        for (low, high, meets), places in level.items()
     ]
+
+
+def _opened(middle_in: float, half_in: float, scene: Scene, *, meets: bool) -> str:
+    """Say from where to where the board is opened round a piece of backing; a ceiling that it meets ends it."""
+    if meets:
+        return f"from {length(middle_in - half_in, scene)} above the floor to the ceiling"
+    return f"from {figure(middle_in - half_in, scene)} to {length(middle_in + half_in, scene)} above the floor"
 
 
 def _edge_words(scene: Scene, marks: Sequence[Mark]) -> list[str]:

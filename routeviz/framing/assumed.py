@@ -42,7 +42,14 @@ def _openings(scene: Scene) -> list[Assumption]:
 def _storey(scene: Scene) -> list[Assumption]:
     if scene.above.kind is not AboveKind.STOREY:
         return []
-    found = [Assumption("above", "studs upstairs stand over the studs below", "outer walls are usually stacked")]
+    studs = any(
+        w.beyond == "outdoors" and w.studs is not None and w.studs.kind is not MemberKind.FURRING for w in scene.walls
+    )
+    found = []
+    if studs:
+        found.append(
+            Assumption("above", "studs upstairs stand over the studs below", "outer walls are usually stacked")
+        )
     if scene.roof is not None:
         found.append(
             Assumption("above", "no joists in the ceiling upstairs",
@@ -83,7 +90,8 @@ def _roof(scene: Scene) -> list[Assumption]:
             Assumption("roof.ridge_at", f"slopes of {pitches}", "with the stated pitch on both sides the ridge would not "
                        "meet both walls at plate height")
         )  # fmt: skip
-    if infill_places(built, shape) and not is_cathedral(built) and abs(shape.slopes[0].b) > 0:
+    rising = is_cathedral(built) or infill_places(built, shape)
+    if rising and abs(shape.slopes[0].b) > 0:
         found.append(
             Assumption(
                 "roof", "studs in the gable ends stand over the studs below", "usual framing; nobody measured them"

@@ -128,10 +128,10 @@ def inside_sentence(title: str) -> str:
 def musts_named(broken: Sequence[Finding]) -> str:
     """Name the musts among broken findings in the order of the list of findings, and count the advice beside them.
 
-    "no backdraft damper; ends inside the attic; 2 more broken, no must"; "" where no must is broken. The answer and
+    "no backdraft damper; ends inside the attic; 2 more, advice only"; "" where no must is broken. The answer and
     the order of work say the same.
     """
     musts = list(dict.fromkeys(inside_sentence(f.title) for f in sorted(broken, key=lambda f: f.code) if f.must))
     more, advice = len(musts) - _MOST_NAMED, sum(not f.must for f in broken)
     said = musts if more <= 1 else [*musts[:_MOST_NAMED], f"{more} more musts"]
-    return "; ".join([*said, *([f"{advice} more broken, no must"] if musts and advice else [])])
+    return "; ".join([*said, *([f"{advice} more, advice only"] if musts and advice else [])])

@@ -101,6 +101,12 @@ class WhyNot:
         return self.shift_in is not None and self.shift_in in self.with_cooktop
 
     @property
+    def goes(self) -> str:
+        """Say which way it goes; an outlet that looks elsewhere turns first: "up and straight back"."""
+        turns = {"straight back": "up and straight back", "straight up": "back and straight up"}
+        return turns.get(self.wanted, self.wanted) if self.elbows else self.wanted
+
+    @property
     def told(self) -> tuple[Blocker, ...]:
         """Give the blockers in the order of telling: a closed place first where no shift of the hood gets past it.
 

@@ -171,6 +171,7 @@ class Mark:
     edge_in: float | None = None  # from the screw to the nearest edge of the wood
     backed: bool = False  # it goes into backing that is let in first
     bay_in: tuple[float, float] | None = None  # from the left wall: both ends of the backing that it goes into
+    opening_in: float = 0.0  # how high the board is opened for that backing, its screws in the middle
     at_edge_of: str = ""  # the member at whose edge it stands, too near to hold there
     piece: str = ""  # how the piece that it holds lies, in words
     screw: str = ""  # the screw that goes into an anchor or plug; "" where the fastener is the screw

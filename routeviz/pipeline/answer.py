@@ -107,7 +107,7 @@ def _side(shift_in: float, scene: Scene) -> str:
 def _shifted(why: WhyNot, scene: Scene) -> str:
     """Say the least shift and what it frees; with the cooktop, where the canopy would no longer cover it."""
     what = "hood and cooktop " if why.takes_cooktop else ""
-    return f"Shift {what}{_side(why.shift_in or 0.0, scene)} and it goes {why.wanted}"
+    return f"Shift {what}{_side(why.shift_in or 0.0, scene)} and it goes {why.goes}"
 
 
 def _cost(why: WhyNot) -> str:
@@ -203,7 +203,7 @@ def _proof(paths: Paths) -> str:
 
 def _reason(scene: Scene, why: WhyNot, members: Sequence[MemberRuling]) -> str:
     if not why.blockers and why.lift_in is not None:
-        return f"{_hung(scene, why.lift_in)} and it goes {why.wanted}."
+        return f"{_hung(scene, why.lift_in)} and it goes {why.goes}."
     if not why.blockers:
         return f"Not {why.wanted}: no place along the wall near by allows it." if why.elbows else ""
     first = why.told[0]
@@ -219,7 +219,7 @@ def _reason(scene: Scene, why: WhyNot, members: Sequence[MemberRuling]) -> str:
         text += "."
     if why.lift_in is not None and why.verified:
         hang = _hung(scene, why.lift_in)
-        text += f" {hang if why.shift_in is None else f'Or {hang[0].lower()}{hang[1:]}'} and it goes {why.wanted}."
+        text += f" {hang if why.shift_in is None else f'Or {hang[0].lower()}{hang[1:]}'} and it goes {why.goes}."
     return text + _to_cut(why, members)
 
 

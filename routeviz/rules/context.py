@@ -10,7 +10,7 @@ from routeviz.model.route import Route
 from routeviz.model.scene import Scene
 from routeviz.model.solids import Frame
 from routeviz.rules.profiles import Limit, Profile, maker_limit
-from routeviz.units import flow_text, length_text, quantity_text, told
+from routeviz.units import flow_text, length_text, quantity_text, sheet_text, told
 
 __all__ = ["Context"]
 
@@ -72,7 +72,7 @@ class Context:
 
     def sheet(self, inches: float) -> str:
         """Write the thickness of sheet metal, too thin for fractions, in the scene's own units."""
-        return f"{inches * 25.4:.2f} mm" if self.scene.metric else f"{inches:g} in"
+        return sheet_text(inches, metric=self.scene.metric)
 
     def flow(self, flow_cfm: float) -> str:
         """Write an air flow in the scene's own unit."""

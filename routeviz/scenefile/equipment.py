@@ -86,7 +86,7 @@ class FastenerTable(Table):
     """One fixing hole of the hood."""
 
     across: Distance = asked("its centre, right of the hood's centre line", "-10 in")
-    up: Distance = asked("above the hood's underside", "13 1/2 in")
+    up: Distance = asked("above the hood's underside", "9 1/2 in")
     row: Annotated[str, Choice(("upper", "lower"))] = optional("upper or lower row", "upper", "upper")
 
 

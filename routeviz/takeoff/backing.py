@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from routeviz.catalog import table
 from routeviz.geometry import bounds
 from routeviz.model.members import together
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.model.takeoff import BuyLine, Mark
@@ -54,7 +55,9 @@ def _gets_backing(mark: Mark, scene: Scene, marks: tuple[Mark, ...]) -> bool:
 
 def in_bays(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
     """Give the marks with the ends of the backing that they go into [in], for the drawings."""
-    return tuple(replace(m, bay_in=_bay(m, scene, frame)) if m.backed else m for m in marks)
+    return tuple(
+        replace(m, bay_in=_bay(m, scene, frame), opening_in=_opening_in(scene)) if m.backed else m for m in marks
+    )
 
 
 def backed(scene: Scene, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
@@ -128,9 +131,15 @@ def _studs_beside(mark: Mark, scene: Scene, frame: Frame, *, at_its_height: bool
 
 
 def _opening_in(scene: Scene) -> float:
-    """Give how high the board is opened for a piece, and patched after [in]."""
+    """Give how high the board is opened for a piece, its screws in the middle, and patched after [in]."""
     row = table("stock")
     return float(row["backing"]["deep_in"]) + 2 * own_in(row["patch"], "margin", metric=scene.metric)
+
+
+def _meets_ceiling(scene: Scene, piece: Backing) -> bool:
+    """Whether the opening for a piece would go past the ceiling over it."""
+    top = piece.height_in + _opening_in(scene) / 2
+    return any(top > ceiling_at_in(scene, x) for x in (piece.left_in, piece.right_in))
 
 
 def backing_lines(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> list[BuyLine]:
@@ -146,10 +155,11 @@ def backing_lines(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> list[B
         size = str(row["size_metric" if scene.metric else "size"])
         long = length_text(length_in, metric=scene.metric)
         patch = size_text(length_in, _opening_in(scene), metric=scene.metric)
+        cut = ", cut to the ceiling" if any(_meets_ceiling(scene, piece) for piece in pieces) else ""
         lumber.append(
-            BuyLine("backing between two studs", f"{size}, {long}", len(pieces), "each", f"behind marks {names}")
+            BuyLine("backing between two studs", f"{size}, {long}", len(pieces), "each", f"behind marks {names}{cut}")
         )
-        boards.append(BuyLine("board patch", patch, len(pieces), "each", f"over the backing of {names}"))
+        boards.append(BuyLine("board patch", patch, len(pieces), "each", f"over the backing of {names}{cut}"))
     edges = [name for piece in every for name in piece.at_edges]
     if edges:
         side = own_in(row, "across", metric=scene.metric)
@@ -169,10 +179,14 @@ def backing_words(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> str:
         rows.setdefault(length_text(piece.height_in, metric=scene.metric), []).extend(piece.marks)
     heights = together(f"{height} ({' '.join(names)})" for height, names in rows.items())
     high = length_text(_opening_in(scene), metric=scene.metric)
-    text = (f"Open the board from stud to stud behind the open-square marks, {high} high, its middle {heights} above the floor. "
+    under = [name for piece in every if _meets_ceiling(scene, piece) for name in piece.marks]
+    least = f", at {together(under)} no higher than the ceiling" if under else ""
+    text = (f"Open the board from stud to stud behind the open-square marks, {high} high, its middle {heights} above the floor{least}. "
             "Let the backing in "
             "flush with the studs' faces and fix it to both.")  # fmt: skip
     edges = [name for piece in every for name in piece.at_edges]
     if edges:
-        text += f" At {together(edges)} the stud's edge is met: screw plywood, as thick as the board, across backing and stud."
+        half = length_text(own_in(table("stock")["backing"], "across", metric=scene.metric) / 2, metric=scene.metric)
+        text += (f" At {together(edges)} the stud's edge is met: open the board {half} to both sides of the mark, past the stud, "
+                 "and screw plywood, as thick as the board, across backing and stud.")  # fmt: skip
     return text

@@ -5,12 +5,13 @@ from __future__ import annotations
 import math
 
 from routeviz.catalog import table
+from routeviz.geometry import bounds
 from routeviz.model.finding import Finding, State
 from routeviz.model.members import together
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import Penetration, Route
 from routeviz.model.scene import Scene, SpaceKind, WallSide
-from routeviz.model.solids import FaceKind, Frame, SolidKind
+from routeviz.model.solids import FaceKind, Frame, Solid, SolidKind
 from routeviz.model.takeoff import BuyLine
 from routeviz.takeoff.boxing import boxing_lines
 from routeviz.takeoff.cover import as_hung, cover_lines, fits_round
@@ -108,7 +109,7 @@ def _board_seals(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
         return []
     garages = {space.id for space in scene.spaces if space.kind is SpaceKind.GARAGE}
     parted = any(frame.solid(p.solid).rated or garages & {p.from_space, p.to_space} for p in passed)
-    boards = together(frame.solid(p.solid).label for p in passed)
+    boards = together(_board(frame.solid(p.solid), scene) for p in passed)
     note = f"where it passes {boards}" + ("; a fire separation: one that is listed for it" if parted else "")
     count = math.ceil(len(passed) / int(rows["boards_per_cartridge"]))
     return [BuyLine(rows["seal"], "round the duct in the board", count, "cartridge", note)]
@@ -127,23 +128,38 @@ def _patches(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
         if opening is not None and main_axis(crossing.direction) != 2:
             # from neighbour stud to neighbour stud, from above the header to below the sill
             size = [opening.header_in, crossing.hole_in[1] + 2 * opening.deep_in + 2 * margin]
-            note = f"{solid.label}, over the framed opening"
+            note = f"{_board(solid, scene)}, over the framed opening"
         elif furring and solid.side is WallSide.HOOD and solid.space == "kitchen":
             size = [crossing.hole_in[0] + 2 * margin, crossing.hole_in[1] + 2 * past]
-            note = f"{solid.label}, round the duct and along {together(furring)}"
+            note = f"{_board(solid, scene)}, round the duct and along {together(furring)}"
         elif _under_cover(crossing, scene) or any(strip.covers(crossing) for strip in strips):
             continue
         else:
             size = [s + 2 * margin for s in crossing.hole_in]
-            note = f"{solid.label}, round the duct"
+            note = f"{_board(solid, scene)}, round the duct"
         words = size_text(size[0], size[1], metric=scene.metric)
         found.append(BuyLine("board patch", words, 1, "each", note, (solid.id,)))
     return found + [strip_line(strip, scene) for strip in strips]
 
 
+def _board(solid: Solid, scene: Scene) -> str:
+    """Name a board with its thickness, and its side where the hood wall has one on both."""
+    box = bounds(solid.shape)
+    thick = length_text(min(b - a for a, b in zip(box.lo, box.hi, strict=True)), metric=scene.metric)
+    far = solid.side is WallSide.HOOD and box.lo[1] > 0.0
+    return f"{solid.label}{'' if thick in solid.label else f' {thick}'}{', far side' if far else ''}"
+
+
 def patched(route: Route, scene: Scene, frame: Frame) -> bool:
     """Whether any board is left to patch when the duct is in."""
     return bool(_patches(route, scene, frame))
+
+
+def rounded(route: Route, scene: Scene, frame: Frame) -> bool:
+    """Whether board is patched round the duct itself, so that its gap can be closed only after."""
+    return any("round the duct" in line.note for line in _patches(route, scene, frame)) or any(
+        strip.covers(crossing) for strip in behind_board(route, scene) for crossing in of_board(route, frame)
+    )
 
 
 def _under_cover(crossing: Penetration, scene: Scene) -> bool:

@@ -12,6 +12,7 @@ from routeviz.model.solids import ExitFace, FaceKind, Frame, Solid, SolidKind, V
 from routeviz.model.takeoff import Hole
 from routeviz.takeoff.beside import beside
 from routeviz.takeoff.masonry import lies_on, needs_sleeve, sleeved_in
+from routeviz.takeoff.strips import behind_board
 from routeviz.takeoff.within import Within, within
 from routeviz.units import length_text
 
@@ -87,6 +88,8 @@ def _hole(crossing: Penetration, group: int, route: Route, scene: Scene, frame: 
         note, shape, size = "the cap's mounting block, set into the siding", "rectangular", (side, side)
     elif (behind := lies_on(crossing, route, frame)) is not None:  # plaster or render: the core bit goes through both
         note, size = "as wide as the hole behind it", sleeved_in(behind)
+    if not note and any(strip.covers(crossing) for strip in behind_board(route, scene)):
+        note = "in the strip that is opened: cut it in the patch"
     return Hole(
         solid=crossing.solid,
         layer=crossing.label,

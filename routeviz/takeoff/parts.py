@@ -20,7 +20,7 @@ from routeviz.takeoff.joining import joint_words, screwed, screws_at
 from routeviz.takeoff.mending import is_mended
 from routeviz.takeoff.packing import pack_lines
 from routeviz.takeoff.words import angle_text, running, section_text
-from routeviz.units import MM_PER_IN, length_text
+from routeviz.units import MM_PER_IN, length_text, sheet_text
 
 __all__ = ["buy_list", "girth_in", "screws_at"]
 
@@ -67,7 +67,9 @@ def _stock(cuts: tuple[Cut, ...], plans: tuple[StockPlan, ...], scene: Scene, *,
         waste = length_text(plan.waste_in, metric=scene.metric)
         size = f"{plan.section}, {length_text(plan.stock_in, metric=scene.metric)}"
         note = "as found; what mends it may change its width" if mended else f"{plan.words}; {waste} left over"
-        lines.append(BuyLine(f"duct, {scene.duct.material}", size, plan.count, "section", note, parts))
+        sheet = scene.duct.sheet_in
+        thick = "" if sheet is None or mended else f", {sheet_text(sheet, metric=scene.metric)} or thicker"
+        lines.append(BuyLine(f"duct, {scene.duct.material}{thick}", size, plan.count, "section", note, parts))
     return lines
 
 
@@ -192,7 +194,7 @@ def _joints(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     screws = sum(screws_at(j.section) for j in driven)
     note = f"{_counted(len(driven))}: {joint_words(driven)}"
     if len(driven) < len(every):
-        note += "; the hood's collar is sealed without"
+        note += "; the hood's collar is sealed without screws"
     return [
         BuyLine("sheet-metal screws", stock["joint"][f"screw_size{own}"], screws, "each", note),
         sealant,

@@ -11,7 +11,7 @@ from routeviz.model.solids import FaceKind, Frame, SolidKind
 from routeviz.model.takeoff import Mark, Sheet, Step
 from routeviz.takeoff.backing import backing_words, needs_backing
 from routeviz.takeoff.boxing import box_steps
-from routeviz.takeoff.building import needs_makeup, patched
+from routeviz.takeoff.building import needs_makeup, patched, rounded
 from routeviz.takeoff.cautions import outside_caution
 from routeviz.takeoff.cover import as_hung, cover_steps
 from routeviz.takeoff.hangers import hanger_places, hangers
@@ -103,14 +103,17 @@ def closing_steps(
         level = [main_axis(p.direction) == 2 for p in passed]
         where = ["at ceiling and floor level with fireblocking"] if any(level) else []
         where += [] if all(level) else ["where it passes a wall's board with fireblocking sealant"]
+        # where board round the duct is patched or an old hole beside it closed, the gap has its edge only then
+        holes = tuple(s.id for s in old_hole_steps(route, scene, frame))
+        late = ("patch",) if opened_plaster(route, frame, marks) or rounded(route, scene, frame) else ()
         steps.append(Step("fireblock", f"Close the gaps round the duct {', and '.join(where)}.",
-                          ("run", "seal"), "", "", Sheet.PARTS))  # fmt: skip
+                          ("run", "seal", *holes, *late), "", "", Sheet.PARTS))  # fmt: skip
     steps += wrap_steps(route, scene, frame)
     if needs_makeup(scene, findings):
         steps.append(Step("makeup", "Fit the makeup-air damper and its interlock.", ("power",), "", "Its wiring is the "
                           "electrician's work.", Sheet.PARTS))  # fmt: skip
     steps.append(
-        Step("wire", "Bring the hood's supply to its entry point.", ("marks", "power", "look"), "",
+        Step("wire", "Bring the hood's supply to its entry point.", ("marks", "power", "look", "backing", "pack"), "",
              "By a licensed electrician where the law asks for one.", Sheet.MARKING)
     )  # fmt: skip
     closed_holes = old_hole_steps(route, scene, frame)
@@ -118,7 +121,7 @@ def closing_steps(
     seen = "the duct, the cut members and the wire" if cut_members(route, frame) else "the duct and the wire"
     steps.append(
         Step("inspect", f"Have {seen} inspected before they are covered.",
-             ("run", "hang", "seal", "cap", "fireblock", "wrap", "ties", "wire", "frame", "makeup", "backing", "pack",
+             ("run", "hang", "seal", "cap", *(() if _late(steps) else ("fireblock",)), "wrap", "ties", "wire", "frame", "makeup", "backing", "pack",
               *(s.id for s in closed_holes)),
              "Signed off, or not asked for where you live. Take photographs.", "", Sheet.FINDINGS)
     )  # fmt: skip
@@ -132,6 +135,11 @@ def closing_steps(
     if closed:
         steps.append(Step("patch", " ".join(closed), ("inspect",), "", "", Sheet.PARTS))
     return steps
+
+
+def _late(steps: Sequence[Step]) -> bool:
+    """Whether the gaps round the duct are closed after the boards are patched."""
+    return any(s.id == "fireblock" and "patch" in s.after for s in steps)
 
 
 def hood_steps(
@@ -176,7 +184,7 @@ def hood_steps(
         lifted, hands = "With a material lift, or more than two people, raise", "Too heavy for two people."
     steps.append(
         Step("lift", f"{lifted} the hood ({weight_text(scene)}) {into} onto its screws, level it, and tighten{after}.",
-             ("screws", "patch", "inspect", "wire", "run", "seal", "cap"), "It cannot slide off when pulled forward.",
+             ("screws", "patch", "inspect", "wire", "run", "seal", "cap", "fireblock"), "It cannot slide off when pulled forward.",
              f"{hands} Nobody stands on the cooktop.", Sheet.MARKING)
     )  # fmt: skip
     made = of_step(route, scene, frame, "hood")

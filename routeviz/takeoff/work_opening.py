@@ -179,6 +179,7 @@ def _look(route: Route, scene: Scene, frame: Frame) -> Step:
 def _nothing_within(route: Route, frame: Frame) -> str:
     """Say what must not lie within the hole; what is cut by design does."""
     cut = [*cut_members(route, frame), *furring_cut(route, frame)]
+    cut = [name if name[-1].isdigit() else f"the {name}" for name in cut]
     but = f" but {together(cut)}, which the plan cuts" if cut else ""
     return f"No wire, pipe or gas within the full hole, and no member{but}"
 

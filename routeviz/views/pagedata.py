@@ -306,7 +306,7 @@ def _why(plan: Plan) -> dict[str, Any] | None:
     if why is None:
         return None
     return {
-        "wanted": why.wanted, "shift": why.shift_in, "other": why.shift_other_in, "middle": why.middle_in, "sure": why.verified,
+        "wanted": why.wanted, "goes": why.goes, "shift": why.shift_in, "other": why.shift_other_in, "middle": why.middle_in, "sure": why.verified,
         "cook": why.takes_cooktop, "against": list(why.alone_breaks),
         "spare": why.spare_in, "lift": why.lift_in, "cut": [[b.id, b.label] for b in why.crossing],
         "blockers": [[b.id, b.label, _r(b.overlap_in), *(_r(v) for v in b.at), b.kind] for b in why.told],

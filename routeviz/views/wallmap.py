@@ -15,7 +15,7 @@ The page reads it as JSON of this form (`as_json`)::
              to the hood's underside
     rules    distinct findings without their numbers: {code, title, must, relation, unit, source, detail, remedy,
              where, waived}, where being the ids of what it is about
-    whys     distinct reasons: {wanted, blockers: [[id, label, overlap, x, y, z, kind]], shift, other, middle, sure, cook,
+    whys     distinct reasons: {wanted, goes, blockers: [[id, label, overlap, x, y, z, kind]], shift, other, middle, sure, cook,
              against} with shifts relative to the hood's place; cook: the cooktop goes along, against: what advice it breaks
     verdicts the four verdict words, in the order of their numbers in the cells
     follows  whether the cooktop moves with the hood
@@ -150,6 +150,7 @@ def line_json(line: Centreline, *, hood_x: float, hood_z: float) -> dict[str, An
 def _why_json(why: WhyNot) -> dict[str, Any]:
     return {
         "wanted": why.wanted,
+        "goes": why.goes,
         "blockers": [[b.id, b.label, _r(b.overlap_in), *(_r(v, 2) for v in b.at), b.kind] for b in why.told],
         "shift": None if why.shift_in is None else _r(why.shift_in),
         "other": None if why.shift_other_in is None else _r(why.shift_other_in),

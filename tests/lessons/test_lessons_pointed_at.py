@@ -145,7 +145,7 @@ def test_the_first_lesson_says_why_four_are_named_of_five():
     _, plans, lesson, _ = told("find-the-five-faults")
     broken = [f for f in plans[""].all_findings if f.state is State.BROKEN]
     assert (sum(f.must for f in broken), len(broken)) == (4, 5)
-    assert "and 3 more" in plans[""].answer
+    assert "; 1 more" in plans[""].answer
     reveal = next(s.reveal for s in lesson.steps if s.candidates)
     assert "5 are broken. 4 of them must be cleared first." in reveal
 

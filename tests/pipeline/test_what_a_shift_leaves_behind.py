@@ -24,7 +24,7 @@ def test_a_far_shift_takes_the_cooktop_along_in_every_place_it_is_told() -> None
     why = next(w for w in plan.paths.why_not if w.wanted == "straight back")
     assert why.shift_in == 28.0
     assert why.takes_cooktop
-    assert "Shift hood and cooktop 28 in right and it goes straight back." in plan.answer
+    assert "Shift hood and cooktop 28 in right and it goes up and straight back." in plan.answer
     found = studies.fixes(plan)
     moved = [f for f in found if f.kind in (FixKind.SHIFT, FixKind.SHIFT_BOTH)]
     assert [f.words for f in moved] == ["Shift hood and cooktop 28 in right"]
@@ -91,7 +91,7 @@ def test_no_way_up_says_whether_the_roof_is_missing_or_not_allowed() -> None:
 
 def test_musts_are_named_and_advice_is_counted() -> None:
     assert planned("gas_low_cabinets").answer.startswith(
-        "To clear first: Spice shelf above the cooktop; no room for a mounting height; 4 more broken, no must. Straight up"
+        "To clear first: Spice shelf above the cooktop; no room for a mounting height; 4 more, advice only. Straight up"
     )
 
 
@@ -110,7 +110,7 @@ def test_the_first_step_settles_what_the_answer_names() -> None:
     plan = pipeline.plan(scenefile.load(SCENES / "as_built_flex_in_attic.toml"))
     named = (
         "o backdraft damper; screws at each joint; flexible duct, not smooth inside; ends inside the attic; "
-        "1 more broken, no must."
+        "1 more, advice only."
     )
     assert plan.answer.startswith(f"To clear first: N{named} ")
     assert plan.best is not None

@@ -176,7 +176,7 @@ def test_as_built_flex_that_ends_in_the_attic() -> None:
     }  # fmt: skip
     assert plan.answer.startswith(
         "To clear first: No backdraft damper; screws at each joint; flexible duct, not smooth inside; "
-        "ends inside the attic; 1 more broken, no must. As built: up"
+        "ends inside the attic; 1 more, advice only. As built: up"
     )
 
 

@@ -70,7 +70,7 @@ def test_nothing_counts_on_a_cover_that_is_left_off() -> None:
     assert {m.row for m in without.marks} == {"upper"}
     assert not [b for b in without.buy if "bracket" in b.size]
     patches = [[b.note for b in t.buy if b.item == "board patch" and "duct" in b.note] for t in (whole, without)]
-    assert patches == [[], ["wallboard, round the duct"]]  # the cover would have hidden the hole
+    assert patches == [[], ["wallboard 1/2 in, round the duct"]]  # the cover would have hidden the hole
 
 
 def boxed(length_in: float, section: SectionSize, *, metric: bool = False) -> TakeOff:

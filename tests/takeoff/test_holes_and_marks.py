@@ -64,13 +64,13 @@ def test_marks_agree_with_the_framing() -> None:
     frame, scene = handmade.frame(), samples.scene()
     marks = hood_marks(scene, frame)
     assert [(m.label, m.left_in, m.height_in) for m in marks[:4]] == [
-        ("S1", 59.5, 79.5), ("S2", 64.5, 79.5), ("S3", 75.5, 79.5), ("S4", 80.5, 79.5),
+        ("S1", 59.5, 75.5), ("S2", 64.5, 75.5), ("S3", 75.5, 75.5), ("S4", 80.5, 75.5),
     ]  # fmt: skip
     wood = [s.shape for s in frame.solids if s.kind in (SolidKind.STUD, SolidKind.PLATE) and isinstance(s.shape, Box)]
     for x in [n / 4 for n in range(4 * 50, 4 * 100)]:
         moved = replace(scene, hood=replace(scene.hood, centre_in=x, fasteners=(scene.hood.fasteners[0],)))
         mark = hood_marks(moved, frame)[0]
-        inside = any(b.lo[0] + 0.25 <= x - 10.5 <= b.hi[0] - 0.25 and b.lo[2] <= 79.5 <= b.hi[2] for b in wood)
+        inside = any(b.lo[0] + 0.25 <= x - 10.5 <= b.hi[0] - 0.25 and b.lo[2] <= 75.5 <= b.hi[2] for b in wood)
         assert mark.wood == inside, x
         # common practice: 3/16 in into wood, 7/16 in for the anchor of a large screw, hanging screws 1/4 in proud
         assert mark.pilot_in == (0.1875 if inside else 0.4375)

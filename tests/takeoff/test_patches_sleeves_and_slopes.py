@@ -34,7 +34,7 @@ def covered(cover: Cover | None, **changes: object) -> Scene:
 def test_a_hole_in_board_is_patched_two_inches_past_it_all_round() -> None:
     # hole 8 in and a quarter on each side; 2 in past the hole on each side (common practice)
     (patch,) = bought("board patch", handmade.back_route(), covered(None))
-    assert (patch.size, patch.note) == ("12 1/2 x 12 1/2 in", "wallboard, round the duct")
+    assert (patch.size, patch.note) == ("12 1/2 x 12 1/2 in", "wallboard 1/2 in, round the duct")
 
 
 @pytest.mark.parametrize(("wide", "patches"), [(12.0, 0), (8.5, 0), (8.4375, 1)])

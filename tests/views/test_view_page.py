@@ -156,7 +156,7 @@ def test_joists_along_the_wall_leave_no_marks_on_the_tape():
     at = replace(at, ceiling=replace(at.ceiling, joists=along))
     tape = data_of(page.compose(view_plans.plan(at, (view_plans.out_the_back(at),))))["tape"]
     assert tape["joists"] == []
-    assert tape["along"] is True
+    assert tape["along"] == "joists"
 
 
 def test_fixes_say_their_recheck_and_where_they_put_the_hood():

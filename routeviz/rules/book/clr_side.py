@@ -24,7 +24,10 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     counter = top.height_in if top.counter_in is None else top.counter_in
     hood_bottom = context.scene.hood_bottom_in
     for thing, apart in side_things(context, within_in=limit.number + 12.0, stone=limit.source == "maker"):
-        place = (thing.left_in, -(thing.out_in + thing.depth_in), thing.bottom_in)
+        near = thing.left_in + (
+            thing.width_in if thing.left_in + thing.width_in <= top.centre_in else 0.0
+        )  # its edge by the cooktop
+        place = (near, -(thing.out_in + thing.depth_in), thing.bottom_in)
         name = spoken(thing.id)
         remedy = f"Keep it {context.length(limit.number)} from the cooktop, or hang it higher."
         if thing.bottom_in < counter + up.number - 1e-9:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from routeviz.model.finding import Finding
+from routeviz.model.route import offsets_in
 from routeviz.rules.bench import look, straight_up
 from routeviz.rules.context import Context
 from routeviz.rules.outcome import at_most
@@ -20,9 +21,9 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     wanted = context.scene.duct.max_elbows
     own = replace(limit, value=float(wanted), note="as the scene wants it") if wanted != limit.number else limit
     bends = tuple(p.id for p in route.parts if p.angle_deg)
-    yield at_most(
-        rule, own, route.elbows, where=bends, remedy="Look for a straighter way, or two 45s for a 90 and a jog."
-    )
+    detail = "the two elbows of an offset count as one" if len(bends) > route.elbows and offsets_in(route.parts) else ""
+    yield at_most(rule, own, route.elbows, where=bends, detail=detail,
+                  remedy="Look for a straighter way, or two 45s for a 90 and a jog.")  # fmt: skip
 
 
 def _with(elbows: float) -> Context:

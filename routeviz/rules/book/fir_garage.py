@@ -12,6 +12,7 @@ from routeviz.rules.context import Context
 from routeviz.rules.outcome import as_bought, at_least, in_thousandths, not_checked, yes_or_no
 from routeviz.rules.registry import Rule, Scope
 from routeviz.rules.whereabouts import lengths_by_space, space_kind
+from routeviz.units import length_text
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
@@ -20,7 +21,8 @@ def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     if run < 1.0:
         return
     limit, sheet, material = context.limit("garage_sheet"), context.scene.duct.sheet_in, context.scene.duct.material
-    detail = f"{context.length(run)} through the garage, sealed, with no opening there"
+    about = length_text(run, metric=context.scene.metric, long=True)  # followed to about an inch: no finer is said
+    detail = f"about {about} through the garage, sealed, with no opening there"
     if limit is None:
         yield not_checked(rule, context, "garage_sheet", detail=detail)
         return

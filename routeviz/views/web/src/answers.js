@@ -101,7 +101,7 @@ function secondText(elbows, why) {
   const first = why && why.blockers[0];
   if (!first) return '';
   let text = `Not ${why.wanted}: ${met(first)}.`;
-  if (first[6] !== 'zone' && why.sure && why.shift !== null) text += ` Shift ${why.cook ? 'hood and cooktop ' : ''}${U(Math.abs(why.shift))} ${side(why.shift)} and it goes ${why.wanted}${!why.cook && why.against.length ? ` (against advice: ${why.against.map(inside).join(' and ')})` : ''}.`;
+  if (first[6] !== 'zone' && why.sure && why.shift !== null) text += ` Shift ${why.cook ? 'hood and cooktop ' : ''}${U(Math.abs(why.shift))} ${side(why.shift)} and it goes ${why.goes}${!why.cook && why.against.length ? ` (against advice: ${why.against.map(inside).join(' and ')})` : ''}.`;
   return text;
 }
 
@@ -113,7 +113,7 @@ const NAMED = 3;
 function clearFirst(findings) {
   const broken = findings.filter(f => f.state === 'broken' && !f.waived), advice = broken.filter(f => !f.must).length;
   const musts = [...new Set(broken.filter(f => f.must).sort((a, b) => a.code < b.code ? -1 : a.code > b.code ? 1 : 0).map(f => inside(f.title)))], more = musts.length - NAMED;
-  const said = [...(more <= 1 ? musts : [...musts.slice(0, NAMED), `${more} more musts`]), ...(advice ? [`${advice} more broken, no must`] : [])].join('; ');
+  const said = [...(more <= 1 ? musts : [...musts.slice(0, NAMED), `${more} more musts`]), ...(advice ? [`${advice} more, advice only`] : [])].join('; ');
   return `To clear first: ${said[0].toUpperCase()}${said.slice(1)}.`;
 }
 // a place is worth going to when it works and this one does not, or when something broken is cleared and nothing new breaks
