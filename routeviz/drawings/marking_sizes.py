@@ -15,6 +15,7 @@ from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.supply import supply_at
 from routeviz.drawings.taken import Rect
 from routeviz.drawings.words import figure
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Mark

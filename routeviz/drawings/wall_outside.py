@@ -110,7 +110,8 @@ def _edges(sketch: Sketch, view: View, face: ExitFace, piece: Outline, above: Ab
         at_side = min(abs(a[0] - u) for u in (left, right, *wall_extent(face)[0][:1], *wall_extent(face)[1][:1])) < 1e-6
         open_side = upright and at_side and all(abs(a[0] - c) > 1e-6 for c in corners)
         cut_off = abs(a[1] - top) < 1e-6 and face.hi[1] > top + 1e-6
-        open_top = level and (cut_off or (abs(a[1] - face.hi[1]) < 1e-6 and above in _LIVED_IN))
+        goes_on = face.side is not None and above in _LIVED_IN and abs(a[1] - face.hi[1]) < 1e-6
+        open_top = level and (cut_off or goes_on)
         if open_side or open_top:
             _broken(sketch, view.at(*a), view.at(*b))
         elif not (level and abs(a[1] - min(p[1] for p in piece)) < 1e-6):  # below lies the floor's line
