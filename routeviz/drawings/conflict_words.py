@@ -15,7 +15,7 @@ from routeviz.drawings.wished import Wish, wishes
 from routeviz.drawings.words import figure, length
 from routeviz.model.path import Blocker, WhyNot
 from routeviz.model.plan import Plan
-from routeviz.model.scene import Scene
+from routeviz.model.scene import OutdoorKind, Scene
 from routeviz.model.solids import ExitFace, KeepOut, Solid
 from routeviz.model.study import Fix
 
@@ -131,8 +131,12 @@ def _thing_words(thing: KeepOut, wish: Wish, scene: Scene) -> str:
     gap = _gap_in(thing, wish, wish.face)
     short = thing.distance_in - gap
     name = f"{thing.label[:1].upper()}{thing.label[1:]}"
+    behind = (
+        thing.kind == OutdoorKind.LOT_LINE and thing.away_in > 0
+    )  # it runs along the wall: a tape goes out from there
+    start = "the wall's face" if behind else "the cap's opening"
     return (
-        f"{name}: {length(gap, scene)} from the cap's opening, at least {length(thing.distance_in, scene)} is wanted: "
+        f"{name}: {length(gap, scene)} from {start}, at least {length(thing.distance_in, scene)} is wanted: "
         f"{length(short, scene)} short. Found: ________"
     )
 

@@ -13,7 +13,7 @@ from routeviz.drawings.primitives import Face
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, right_text, scale_name, section_title
 from routeviz.drawings.sketch import Frame2, Sketch
 from routeviz.drawings.tape import TAPE_FOOT, TAPE_HEIGHT, draw_tape
-from routeviz.drawings.words import figure, hole_size, length, unit_note
+from routeviz.drawings.words import figure, hole_size, length, plan_name, unit_note
 from routeviz.model.finding import Verdict
 from routeviz.model.path import Blocker
 from routeviz.model.plan import Option, Plan
@@ -31,7 +31,7 @@ _LONG_ANSWER = 95
 
 def front_sheet(plan: Plan, option: Option | None, paper: Paper) -> Sheet:
     """Draw the first sheet."""
-    sheet = new_sheet(paper, Name.HOOD_WALL, f"Hood wall, {_plan_name(plan).lower()}, picture")
+    sheet = new_sheet(paper, Name.HOOD_WALL, f"Hood wall, {plan_name(plan).lower()}, picture")
     left, bottom, right, top = sheet.room
     column = right - _RIGHT_COLUMN
     scale, mm = front_view_scale(plan, option, paper)
@@ -95,12 +95,8 @@ def _across(plan: Plan, option: Option | None, room_in: float) -> tuple[float, f
     return u0, u0 + room_in
 
 
-def _plan_name(plan: Plan) -> str:
-    return "Joist plan" if plan.scene.ceiling.joists is not None else "Plan"
-
-
 def _plan_title(sheet: Sheet, plan: Plan, left: float, y_origin: float) -> None:
-    sketch, words = sheet.sketch, _plan_name(plan).split()
+    sketch, words = sheet.sketch, plan_name(plan).split()
     base = max(y_origin - 14.0, sheet.room[1] + 0.5 + 4.0 * len(words))
     for n, word in enumerate(words):
         sketch.text((left - 4.0, base - 4.5 - 4.0 * n), word, ink.HEADING, Face.SERIF)

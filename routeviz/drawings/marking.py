@@ -33,6 +33,7 @@ _FRAMING = (*STUD_KINDS, SolidKind.BLOCKING, SolidKind.FURRING)
 _COLUMN = 104.0
 _STUD = "#f1e2c4"
 _TALLEST_IN = 72.0  # a wall that shows more is broken between hood and ceiling
+_POLES = (1.6, 4.6, 7.6)  # over the ceiling stands the name of another place for the centre line [mm]
 _GAP = 9.0  # between the two pieces of a broken wall [mm]
 
 
@@ -218,23 +219,33 @@ def _name_lines(sketch: Sketch, view: View, scene: Scene) -> None:
 
 
 def _free_lines(sketch: Sketch, view: View, scene: Scene, free: Sequence[tuple[float, str]]) -> None:
-    """Draw, across the mounting line and under the ceiling, where the centre line would stand if the hood is moved.
+    """Draw under the mounting line, and over the ceiling, where the centre line would stand if the hood is moved.
 
-    Only there: drawn from floor to ceiling they would run through the marks.
+    Only there: within the wall they would run through the marks, or read as places for them.
     """
     bottom = scene.hood_bottom_in
     for at, _ in free:
-        top = ceiling_at_in(scene, at)
-        _upright(sketch, view, at, top - 2.5, top, ink.INK2, ())
         if bottom is not None:
-            _upright(sketch, view, at, bottom - 1.0, bottom + 2.0, ink.INK2, ())
+            _upright(sketch, view, at, bottom - 2.5, bottom, ink.INK2, ())
+            (x, foot), (_, y) = view.at(at, bottom - 2.5), view.at(at, bottom)
+            sketch.reserve((x - 0.1, foot, x + 0.1, y))
+        x, y = view.at(at, ceiling_at_in(scene, at))
+        sketch.reserve((x - 0.1, y, x + 0.1, y + _POLES[-1]))
 
 
 def _name_free(sketch: Sketch, view: View, scene: Scene, free: Sequence[tuple[float, str]]) -> None:
+    """Name each such place over the ceiling, as a flag on its pole."""
     for at, _ in free:
         top = ceiling_at_in(scene, at)
         if not view.region[1] <= top <= view.region[3]:
             continue
         x, y = view.at(at, top)
-        places = [((x + a, y + b), Anchor.MIDDLE) for b in (1.6, 4.6, 7.6) for a in (0.0, 4.0, -4.0)]
-        sketch.label(places, f"or {figure(at, scene)}", ink.LEAST, Face.NARROW_BOLD, colour=ink.INK2, halo=ink.WHITE)
+        sides = [(0.7, Anchor.LEFT), (-0.7, Anchor.RIGHT)]
+        if at < scene.hood.centre_in:
+            sides.reverse()
+        places = [((x + a, y + b), anchor) for b in _POLES for a, anchor in sides]
+        made = sketch.label(
+            places, f"or centre {figure(at, scene)}", ink.LEAST, Face.NARROW_BOLD, colour=ink.INK2, halo=ink.WHITE
+        )
+        foot = made.at[1] if made is not None else y
+        sketch.line((x, y), (x, foot + ink.LEAST), ink.FINE, colour=ink.INK2)

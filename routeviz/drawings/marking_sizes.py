@@ -9,10 +9,13 @@ from routeviz.catalog import table
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flat import Outline, clipped, outlines
 from routeviz.drawings.house import View, ceiling_line
-from routeviz.drawings.primitives import Anchor, Face
+from routeviz.drawings.lettering import width
+from routeviz.drawings.primitives import Anchor, Face, Point
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.supply import supply_at
+from routeviz.drawings.taken import Rect
 from routeviz.drawings.words import figure
+from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene
 from routeviz.model.takeoff import Mark
@@ -79,7 +82,7 @@ def _under_ceiling(piece: Piece, scene: Scene) -> Outline:
 
 
 def name_backing(sketch: Sketch, views: Sequence[View], scene: Scene, marks: Sequence[Mark]) -> None:
-    """Write in or beside each piece of backing what it is; its length stands in the table."""
+    """Write in each piece of backing what it is, beside it only where it is full; its length stands in the table."""
     size = str(table("stock")["backing"]["size_metric" if scene.metric else "size"])
     for piece in backing_pieces(scene, marks):
         view = next((v for v in views if v.region[1] <= piece.low + 2.0 and piece.low + 2.0 <= v.region[3]), None)
@@ -87,12 +90,35 @@ def name_backing(sketch: Sketch, views: Sequence[View], scene: Scene, marks: Seq
             continue
         a, c = max(piece.left, view.region[0]), min(piece.right, view.region[2])
         (x0, y0), (x1, y1) = view.at(a, piece.low), view.at(c, piece.high)
-        words, at = f"{size} backing", (x0 + x1) / 2
-        inside = [((p, y0 + k), anchor) for k in (1.0, 4.0) for p, anchor in
-                  ((at, Anchor.MIDDLE), (x0 + 1.0, Anchor.LEFT), (x1 - 1.0, Anchor.RIGHT))]  # fmt: skip
+        at = (x0 + x1) / 2
+        named = (
+            sketch.label(_inside(view, scene, (x0, y0, x1, y1), width(words, ink.LEAST)), words, ink.LEAST,
+                         colour=ink.TIMBER_EDGE, halo=_LUMBER)
+            for words in (f"{size} backing", size)
+        )  # fmt: skip
+        if any(named):
+            continue
         below = [((at, y0 - 2.9), Anchor.MIDDLE), ((x0, y0 - 2.9), Anchor.LEFT), ((x1, y0 - 2.9), Anchor.RIGHT)]
-        sketch.label([*inside, *below, ((at, y0 - 6.0), Anchor.MIDDLE), ((at, y1 + 1.0), Anchor.MIDDLE)], words, ink.LEAST,
+        sketch.label([*below, ((at, y0 - 6.0), Anchor.MIDDLE), ((at, y1 + 1.0), Anchor.MIDDLE)], f"{size} backing", ink.LEAST,
                      colour=ink.TIMBER_EDGE, halo=_LUMBER, tip=(at, y0))  # fmt: skip
+
+
+def _inside(view: View, scene: Scene, piece: Rect, wide: float) -> list[tuple[Point, Anchor]]:
+    """Give the places for a text so wide inside a piece and under the ceiling [mm], the lowest first."""
+    x0, y0, x1, y1 = piece
+    spare = x1 - x0 - wide - 1.6
+    if spare < 0:
+        return []
+    (ox, oy), scale = view.frame.origin, view.scale
+    found: list[tuple[Point, Anchor]] = []
+    for step in range(int((y1 - y0 - ink.LEAST - 1.4) / 1.5) + 1):
+        y = y0 + 1.0 + 1.5 * step
+        for k in (0.5, 0.0, 1.0, 0.25, 0.75):
+            x = x0 + 0.8 + k * spare
+            roof = min(ceiling_at_in(scene, (e - ox) / scale) for e in (x, x + wide))
+            if (y + ink.LEAST - oy) / scale < roof:
+                found.append(((x, y), Anchor.LEFT))
+    return found
 
 
 def name_marks(sketch: Sketch, view: View, scene: Scene, marks: Sequence[Mark]) -> None:
@@ -156,11 +182,12 @@ def _across(
     side = -1 if down else 1
     level: dict[bool, int] = {}
     ends = [(p, height) for p in sorted(places, key=lambda p: abs(p - x))]
+    sizes: list[tuple[float, float, str, float]] = []
     for left, at in [*ends, *([supply] if supply is not None else [])]:
         if abs(left - x) < 1 / 64:
             continue
         n = level.get(left > x, 0)
         level[left > x] = n + 1
         y = base + side * (_FIRST + _NEXT * n)
-        sketch.dim_across(view.at(x, 0)[0], view.at(left, 0)[0], y, figure(abs(left - x), scene),
-                          from_y=(y, view.at(0.0, at)[1]), halo=ink.WALL)  # fmt: skip
+        sizes.append((view.at(left, 0)[0], y, figure(abs(left - x), scene), view.at(0.0, at)[1]))
+    sketch.dims_from(view.at(x, 0)[0], sizes, below=down, halo=ink.WALL)

@@ -12,9 +12,10 @@ from routeviz.drawings.front_sheet import PLAN_DEPTH_IN
 from routeviz.drawings.house import View, duct_boxes, duct_reach, fits_scale
 from routeviz.drawings.sheet import Paper, Sheet, heading, new_sheet, scale_name
 from routeviz.drawings.sketch import Frame2, Sketch
-from routeviz.drawings.words import figure, hole_size, unit_note
+from routeviz.drawings.words import figure, hole_size, plan_name, unit_note
+from routeviz.model.opened import opened_along
 from routeviz.model.plan import Option, Plan
-from routeviz.model.route import Part
+from routeviz.model.route import Part, PartKind
 from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.model.takeoff import Sheet as Name
@@ -36,7 +37,7 @@ def wants_plan_sheet(plan: Plan, option: Option) -> bool:
 def plan_sheet(plan: Plan, option: Option, paper: Paper, number: str) -> Sheet:
     """Draw the ceiling's framing with the whole duct."""
     scene = plan.scene
-    sheet = new_sheet(paper, Name.JOIST_PLAN, "Joist plan")
+    sheet = new_sheet(paper, Name.JOIST_PLAN, plan_name(plan))
     left, bottom, right, top = sheet.room
     x0, x1 = duct_reach(option.route, 0)
     y0, y1 = duct_reach(option.route, 1)
@@ -50,7 +51,7 @@ def plan_sheet(plan: Plan, option: Option, paper: Paper, number: str) -> Sheet:
     scale = fits_scale(u1 - u0, v1 - v0, room, (*paper.large[1:], *paper.scales))
     mm = 25.4 / scale
     sheet.scale = scale_name(scale)
-    heading(sheet, number, "Joist plan", f"from above, the hood wall at the top, {sheet.scale}. {unit_note(scene)}")
+    heading(sheet, number, plan_name(plan), f"from above, the hood wall at the top, {sheet.scale}. {unit_note(scene)}")
     ox = left + 12.0 + max(0.0, (room[0] - (u1 - u0) * mm) / 2) - u0 * mm
     oy = bottom + 10.0 + max(0.0, (room[1] - (v1 - v0) * mm) / 2) - v0 * mm
     view = View(2, Frame2((ox, oy), mm), (u0, v0, u1, v1))
@@ -100,23 +101,23 @@ def _ceiling_hole(sketch: Sketch, view: View, option: Option, scene: Scene) -> N
 
 
 def _strips(sketch: Sketch, view: View, plan: Plan, option: Option) -> None:
-    """Draw where the ceiling is opened to lay the duct in: along the run, from member to member."""
-    opened = {
-        p for line in option.takeoff.buy if line.unit == "strip" and line.note.startswith("ceiling") for p in line.parts
-    }
-    for part in (p for p in option.route.parts if p.id in opened):
-        run = 0 if abs(part.direction[0]) > 0.5 else 1
-        a, b = sorted((part.start[run], part.end[run]))
-        inside = plan.scene.kitchen.width_in if run == 0 else 0.0
-        b = min(b, inside)
-        faces = _faces_beside(plan.frame, part, run)
-        if faces is None or b - a < 1.0:
+    """Draw where the ceiling is opened to lay the duct in: over the run and its elbows, from member to member."""
+    scene = plan.scene
+    for line in option.takeoff.buy:
+        if line.unit != "strip" or not line.note.startswith("ceiling"):
             continue
-        c, d = faces
+        parts = [p for p in option.route.parts if p.id in line.parts]
+        run, low, high = opened_along(parts, scene)
+        straight = next(p for p in parts if p.kind is PartKind.STRAIGHT)
+        faces = _faces_beside(plan.frame, straight, run)
+        if faces is None:
+            continue
+        (a, b), (c, d) = (low, high) if run == 0 else (-high, -low), faces  # a tape counts out from the hood wall
         corners = ((a, c), (b, c), (b, d), (a, d)) if run == 0 else ((c, a), (d, a), (d, b), (c, b))
         sketch.path([view.at(*p) for p in corners], ink.FINE, closed=True, dash=(2.4, 1.0), name="strip")
-        x, y = view.at((a + 2 * b) / 3, c) if run == 0 else view.at(c, (a + 2 * b) / 3)
-        words = f"open the ceiling from below: {figure(b - a, plan.scene)} x {figure(d - c, plan.scene)}, from member to member"
+        x, y = view.at((3 * a + b) / 4, c) if run == 0 else view.at(c, (3 * a + b) / 4)
+        size = f"{figure(high - low, scene)} x {figure(d - c, scene)}"
+        words = f"open the ceiling from below: {size} clear between the joists (patch to mid-joist)"
         places = [(x + s * k, y - down) for down in (9.0, 13.0, 18.0) for k in (4.0, 10.0) for s in (-1, 1)]
         sketch.note((x, y), words, places, ink.LEAST, halo=ink.WHITE, avoid=duct_boxes(view, option.route))
 

@@ -42,8 +42,12 @@ class Sketch:
 
     def left_of(self, x: float) -> Sketch:
         """Give the part of the same drawing whose labels keep left of `x`, beside a column of text."""
-        left, low, right, high = self.bounds
-        part = Sketch((left, low, min(right, x), high), self.items)
+        return self.within((*self.bounds[:2], x, self.bounds[3]))
+
+    def within(self, inner: Rect) -> Sketch:
+        """Give the part of the same drawing whose labels keep inside a box."""
+        (a, b, c, d), (left, low, right, high) = self.bounds, inner
+        part = Sketch((max(a, left), max(b, low), min(c, right), min(d, high)), self.items)
         part.taken = Taken(part.bounds, self.taken.boxes, self.taken.lines, self.taken.thin)
         return part
 
@@ -116,10 +120,26 @@ class Sketch:
         """
         words = plain(words)
         wanted = [Text(at, words, size, face, anchor, colour, turn, halo) for at, anchor in places]
-        made = self.taken.first_clear(wanted, over=over) or self.taken.nearest_clear(wanted[0], roam)
+        made = self.taken.first_clear(wanted, over=over)
+        if made is None and wanted:
+            made = self.taken.nearest_clear(wanted[0], roam)
         if made is None and tip is not None:
             return self.note(tip, words, (), size, face=face, colour=colour, halo=halo)
         return self._write(made) if made is not None else None
+
+    def block(
+        self, places: Iterable[tuple[Point, Anchor]], lines: Sequence[str], step: float, size: float, *, halo: str | None = None
+    ) -> bool:  # fmt: skip
+        """Write lines under one another, `step` mm apart, at the first place where all of them have room together.
+
+        A place is where the first line begins. Rather no line at all runs through, then no bold one, as with a label.
+        """
+        blocks = [[Text((x, y - n * step), plain(words), size, Face.SANS, anchor, ink.INK, 0, halo)
+                   for n, words in enumerate(lines)] for (x, y), anchor in places]  # fmt: skip
+        made = self.taken.first_clear_block(blocks)
+        for text in made:
+            self._write(text)
+        return bool(made)
 
     def note(
         self, tip: Point, words: str, places: Iterable[Point], size: float = ink.SMALL, *, face: Face = Face.SANS,
@@ -172,10 +192,8 @@ class Sketch:
             self.tick((x, y))
             if start is not None:
                 self.line((x, start), (x, y + (1.0 if y >= start else -1.0)), ink.HAIR)
-        size = ink.LEAST
-        over, under = y + 1.0, y - 0.85 * size - 0.3
-        first, second = (under, over) if below else (over, under)
-        middle = (a + b) / 2
+        size, middle = ink.LEAST, (a + b) / 2
+        first, second = _over_and_under(y, size)[:: -1 if below else 1]
         over_by = width(plain(words), size, Face.NARROW_BOLD) - (b - a)
         beside = [((b + 1.4, y - 0.3 * size), Anchor.LEFT), ((a - 1.4, y - 0.3 * size), Anchor.RIGHT)]
         beside = beside[::-1] if left else beside
@@ -186,6 +204,34 @@ class Sketch:
         places += [((middle, second - k * size * (-1 if below else 1)), Anchor.MIDDLE) for k in (0, 1.1, 2.2)]
         self.label(places, words, size, Face.NARROW_BOLD, halo=halo, tip=(middle, y))
         self.reserve((a, y - 0.02, b, y + 0.02))
+
+    def dims_from(
+        self, x0: float, sizes: Sequence[tuple[float, float, str, float]], *, below: bool = False, halo: str | None = None
+    ) -> None:  # fmt: skip
+        """Draw level dimensions from one line at `x0` to both sides: each to a place, at a height, its words, and from where
+        its end's line rises [mm].
+
+        All lines are drawn before a figure is written. A figure stays on its own side, slid along its line, or past its end
+        where the line is too short.
+        """
+        for x1, y, _, start in sizes:
+            self.line((x0, y), (x1, y), ink.FINE)
+            self.tick((x0, y))
+            self.tick((x1, y))
+            self.line((x1, start), (x1, y + (1.0 if y >= start else -1.0)), ink.HAIR)
+            a, b = sorted((x0, x1))
+            self.reserve((a, y - 0.02, b, y + 0.02))
+        size = ink.LEAST
+        for x1, y, words, _ in sizes:
+            way, spare = (1.0 if x1 > x0 else -1.0), abs(x1 - x0) - width(plain(words), size, Face.NARROW_BOLD) - 1.2
+            slides = (
+                [(x0 + x1) / 2 + way * spare / 2 * k / 4 for k in (0, 1, -1, 2, -2, 3, -3, 4, -4)] if spare >= 0 else []
+            )
+            levels = _over_and_under(y, size)[:: -1 if below else 1]
+            anchor = Anchor.LEFT if way > 0 else Anchor.RIGHT
+            places = [((x, level), Anchor.MIDDLE) for level in levels for x in slides]
+            places += [((x1 + way * 1.4, y - 0.3 * size + k), anchor) for k in (0.0, 2.8, -2.8)]
+            self.label(places, words, size, Face.NARROW_BOLD, halo=halo, tip=((x0 + x1) / 2, y))
 
     def dim_up(
         self, y0: float, y1: float, x: float, words: str, *, from_x: float | tuple[float, float] | None = None,
@@ -226,6 +272,11 @@ class Sketch:
         flat += [((x, b + 1.6), Anchor.MIDDLE), ((x, a - 1.6 - 0.74 * size), Anchor.MIDDLE)]
         flat += [((p[0], p[1] + k), n) for k in (2.8, -2.8, 5.6, -5.6) for p, n in flat[:2]]
         self.label(flat, words, size, Face.NARROW_BOLD, halo=halo, tip=(x, (a + b) / 2))
+
+
+def _over_and_under(y: float, size: float) -> tuple[float, float]:
+    """Give the base lines of a text over and under a level dimension [mm]."""
+    return y + 1.0, y - 0.85 * size - 0.3
 
 
 def hatch_lines(outline: Sequence[Point], step: float, angle: float) -> list[tuple[Point, Point]]:

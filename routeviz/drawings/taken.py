@@ -67,6 +67,12 @@ class Taken:
         made = next((t for t in free if not self.is_struck(box(t))), None)
         return made or next((t for t in free if not any(crosses(letters(t), s) for s in self.lines if _long(s))), None)
 
+    def first_clear_block(self, wanted: Sequence[Sequence[Text]]) -> Sequence[Text]:
+        """Give the first texts that belong together and that nothing meets, else that no bold line meets; else none."""
+        free = [texts for texts in wanted if all(self.is_free(box(t)) and not self.is_struck(box(t)) for t in texts)]
+        clear = (texts for texts in free if not any(self.is_lined(letters(t)) for t in texts))
+        return next(clear, None) or next(iter(free), ())
+
     def nearest_clear(self, text: Text, roam: float) -> Text | None:
         """Move a text as little as gives it room, at most `roam` mm."""
         return self.first_clear([_moved(text, step) for step in _round(roam)]) if roam > 0 else None

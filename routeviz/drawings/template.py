@@ -113,7 +113,6 @@ def _template(
     origin = (_LEFT - corner[0] * 25.4, _LOW - corner[1] * 25.4)
     view = View(1, Frame2(origin, 25.4), (*corner, corner[0] + grid.wide, corner[1] + grid.high))
     scene = plan.scene
-    draw_studs(sketch, view, plan.frame)
     sketch.rect((_LEFT, _LOW), (_LEFT + wide, _LOW + high), ink.HAIR, colour=ink.INK2)
     for x in (_LEFT + 5.0, _LEFT + wide - 5.0):
         for y in (_LOW + 5.0, _LOW + high - 5.0):
@@ -131,7 +130,11 @@ def _template(
         sketch.line((x0, y), (x1, y), ink.HAIR)
         sketch.reserve((x0, y - 0.02, x1, y + 0.02))
     _template_lines(sketch, view, scene)
-    _block(sketch, view, paper, (number, name, f"{grid.across} across, {grid.up} up"), heights)
+    spot = _block_spot(sketch, view, heights)
+    head = (spot[0] - 1.0, spot[1] - 1.0, spot[0] + _BLOCK[0], spot[1] + _BLOCK[1])
+    _block(sketch, spot, paper, (number, name, f"{grid.across} across, {grid.up} up"))
+    draw_studs(sketch, view, plan.frame, head)
+    _name_lines(sketch, view, scene)
     _neighbours(sketch, view, grid, column, row)
     for mark in here:
         name_mark(sketch, view, mark, scene)
@@ -167,6 +170,14 @@ def _template_lines(sketch: Sketch, view: View, scene: Scene) -> None:
     left, low, right, high = view.region
     if left <= x <= right:
         sketch.line(view.at(x, low), view.at(x, high), ink.MEDIUM, colour=ink.UP, dash=ink.CENTRE_DASH)
+    if bottom is not None and low <= bottom <= high:
+        sketch.line(view.at(left, bottom), view.at(right, bottom), ink.MEDIUM, colour=ink.UP, dash=ink.CENTRE_DASH)
+
+
+def _name_lines(sketch: Sketch, view: View, scene: Scene) -> None:
+    x, bottom = scene.hood.centre_in, scene.hood_bottom_in
+    left, low, right, high = view.region
+    if left <= x <= right:
         px, py = view.at(x, high)
         places = [
             ((px + a, py - b), anchor)
@@ -175,16 +186,15 @@ def _template_lines(sketch: Sketch, view: View, scene: Scene) -> None:
         ]
         sketch.label(places, f"centre line, {length(x, scene)} from the left wall", ink.BODY, colour=ink.UP)
     if bottom is not None and low <= bottom <= high:
-        sketch.line(view.at(left, bottom), view.at(right, bottom), ink.MEDIUM, colour=ink.UP, dash=ink.CENTRE_DASH)
         px, py = view.at(left, bottom)
         sketch.label([((px + 8.0, py + 1.2), Anchor.LEFT)], "mounting line", ink.BODY, colour=ink.UP)
 
 
-def _block(sketch: Sketch, view: View, paper: Paper, named: tuple[int, str, str], heights: list[float]) -> None:
+def _block(sketch: Sketch, spot: Point, paper: Paper, named: tuple[int, str, str]) -> None:
     """Write the sheet's title with an arrow up and the square to check the print by, where nothing is drilled."""
     number, name, pages = named
     side, said = (20.0, "20 mm") if paper.metric else (25.4, "1 in")
-    x, y = _block_spot(sketch, view, heights)
+    x, y = spot
     sketch.rect((x, y), (x + side, y + side), ink.MEDIUM)
     sketch.text((x + side / 2, y + side / 2 - 1.0), said, ink.BODY, Face.NARROW_BOLD, Anchor.MIDDLE)
     at = x + side + 5.0

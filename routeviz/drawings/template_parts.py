@@ -7,8 +7,9 @@ import math
 from routeviz.drawings import palette as ink
 from routeviz.drawings.flat import clipped, ends_of
 from routeviz.drawings.house import View
-from routeviz.drawings.primitives import Anchor
+from routeviz.drawings.primitives import Anchor, Point
 from routeviz.drawings.sketch import Sketch
+from routeviz.drawings.taken import Rect
 from routeviz.drawings.words import hole_size, length
 from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import Frame, SolidKind
@@ -27,21 +28,31 @@ def shows(view: View, u: float, v: float) -> bool:
     return left <= u <= right and low <= v <= high
 
 
-def draw_studs(sketch: Sketch, view: View, frame: Frame) -> None:
-    """Draw the edges of the studs behind, dashed, each with its number at the frame's foot."""
+def draw_studs(sketch: Sketch, view: View, frame: Frame, head: Rect) -> None:
+    """Draw the edges of the studs behind, dashed and broken off round the page's head, each with its number at its foot."""
     left, low, right, _ = view.region
     for solid in frame.solids:
         if solid.side is not WallSide.HOOD or solid.space != "kitchen" or solid.kind is not SolidKind.STUD:
             continue
         (u0, u1), (v0, v1) = ends_of(solid.shape, 0), ends_of(solid.shape, 2)
         for piece in clipped(((u0, v0), (u1, v0), (u1, v1), (u0, v1)), view.region):
-            sketch.path(
-                [view.at(*p) for p in piece], ink.HAIR, colour=ink.TIMBER_EDGE, closed=True, dash=ink.HIDDEN_DASH
-            )
+            for line in _outside_of(head, [view.at(*p) for p in piece]):
+                sketch.path(line, ink.HAIR, colour=ink.TIMBER_EDGE, dash=ink.HIDDEN_DASH)
         middle = (u0 + u1) / 2
         if solid.member is not None and solid.member.number and left <= middle <= right and v0 <= low + 0.5:
             (x, y), words = view.at(middle, low), f"stud {solid.member.number}"
             sketch.label([((x, y + up), Anchor.MIDDLE) for up in (4.0, 12.0)], words, ink.BODY, colour=ink.TIMBER_EDGE)
+
+
+def _outside_of(head: Rect, ring: list[Point]) -> list[list[Point]]:
+    """Give what of a closed line lies outside a box [mm]."""
+    from shapely import box
+    from shapely.geometry import LinearRing
+
+    left = LinearRing(ring).difference(box(*head))
+    return [
+        [(float(x), float(y)) for x, y in line.coords] for line in getattr(left, "geoms", [left]) if line.length > 0
+    ]
 
 
 def draw_mark(sketch: Sketch, view: View, mark: Mark) -> None:
@@ -105,11 +116,9 @@ def name_mark(sketch: Sketch, view: View, mark: Mark, scene: Scene) -> None:
         f"{mark.label}  {mark.holds.partition(';')[0]}, pilot {drill_text(mark.pilot_in, metric=scene.metric)}",
         side,
     )
-    for n, words in enumerate(lines):
-        lift = 10.5 - 4.0 * n
-        places = [((x + a, y + b), anchor) for b in (lift, lift - 20.0, lift + 8.0)
-                  for a, anchor in ((9.0, Anchor.LEFT), (-9.0, Anchor.RIGHT))]  # fmt: skip
-        sketch.label(places, words, ink.BODY, halo=ink.WHITE)
+    places = [((x + a, y + lift), anchor) for lift in (10.5, -9.5, 18.5, -17.5, 26.5, -25.5)
+              for a, anchor in ((9.0, Anchor.LEFT), (-9.0, Anchor.RIGHT))]  # fmt: skip
+    sketch.block(places, lines, 4.0, ink.BODY, halo=ink.WHITE)
 
 
 def name_rows(sketch: Sketch, view: View, scene: Scene, heights: list[float]) -> None:

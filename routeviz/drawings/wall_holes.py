@@ -35,14 +35,17 @@ def draw_wall_hole(sketch: Sketch, view: View, hole: Hole) -> None:
 
 
 def name_wall_hole(sketch: Sketch, view: View, hole: Hole, scene: Scene) -> None:
-    """Write the hole's size and the height of its centre beside it."""
+    """Write the hole's size and the height of its centre beside it, on the wall that is shown."""
     x, y = view.at(hole.centre[0], hole.centre[2])
     rim = hole.size_in[0] / 2 * view.scale
-    words = f"duct hole, {hole_size(hole, scene)}, centre {figure(hole.centre[2], scene)} up"
+    size, up = hole_size(hole, scene), f"{figure(hole.centre[2], scene)} up"
     places = [
         (x + side * (rim + a), y + b)
         for b in (2.0, -4.0, 6.0, -8.0, 10.0, -12.0)
         for a in (4.0, 8.0, 14.0)
         for side in (1, -1)
     ]
-    sketch.note((x + rim * 0.7, y - rim * 0.7), words, places, ink.LEAST, colour=ink.UP, halo=ink.WALL)
+    tip, words = (x + rim * 0.7, y - rim * 0.7), f"duct hole, {size}, centre {up}"
+    wall = sketch.within((*view.at(*view.region[:2]), *view.at(*view.region[2:])))
+    if not wall.note(tip, words, places, ink.LEAST, colour=ink.UP, halo=ink.WALL, short=f"duct hole, {size}, {up}"):
+        sketch.note(tip, words, places, ink.LEAST, colour=ink.UP, halo=ink.WALL)

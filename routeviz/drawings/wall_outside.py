@@ -9,7 +9,7 @@ from routeviz.drawings.primitives import Anchor, Point
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.words import figure
 from routeviz.model.plan import Plan
-from routeviz.model.scene import Scene
+from routeviz.model.scene import AboveKind, Scene
 from routeviz.model.solids import OPENING_KINDS, ExitFace, FaceKind, Frame, Solid, SolidKind, WallEnd
 from routeviz.model.spoken import spoken
 
@@ -20,6 +20,7 @@ _SKINS = (SolidKind.CLADDING, SolidKind.MASONRY)
 _BRICK_IN = 8.0 / 3.0  # three courses in 8 in, joints included; common practice
 _GOES_ON_IN = 6.0  # so far a wall is drawn past the end of what is known of it
 _COURSE = "#d8d2c6"
+_LIVED_IN = (AboveKind.STOREY, AboveKind.SLAB)
 _SAME_IN = 1 / 16  # heights that differ by less are level with one another
 
 
@@ -63,7 +64,7 @@ def draw_wall(sketch: Sketch, view: View, face: ExitFace, plan: Plan) -> None:
             for n in range(1, int(high / step) + 1 if step else 0):
                 if low < n * step < high:
                     _course(sketch, view, piece, n * step)
-            _edges(sketch, view, face, piece)
+            _edges(sketch, view, face, piece, plan.scene.above.kind)
     for ring in rings:
         for part in clipped(ring, view.region):
             sketch.path([view.at(*p) for p in part], ink.HAIR, fill=ink.ROOF, closed=True)
@@ -99,8 +100,8 @@ def _span(solid: Solid, face: ExitFace) -> tuple[tuple[float, float], tuple[floa
     return ends_of(solid.shape, 1 - face.axis), ends_of(solid.shape, 2)
 
 
-def _edges(sketch: Sketch, view: View, face: ExitFace, piece: Outline) -> None:
-    """Draw the wall's own edges firm, and a break line where it goes on."""
+def _edges(sketch: Sketch, view: View, face: ExitFace, piece: Outline, above: AboveKind) -> None:
+    """Draw the wall's own edges firm, and a break line where it goes on: to the sides, and up where people live above."""
     left, _, right, top = view.region
     low, high = _ends(face)
     corners = {end.at_in for end in (low, high) if end.hooks}
@@ -108,7 +109,9 @@ def _edges(sketch: Sketch, view: View, face: ExitFace, piece: Outline) -> None:
         upright, level = abs(a[0] - b[0]) < 1e-6, abs(a[1] - b[1]) < 1e-6
         at_side = min(abs(a[0] - u) for u in (left, right, *wall_extent(face)[0][:1], *wall_extent(face)[1][:1])) < 1e-6
         open_side = upright and at_side and all(abs(a[0] - c) > 1e-6 for c in corners)
-        open_top = level and abs(a[1] - top) < 1e-6 and face.hi[1] > top + 1e-6
+        cut_off = abs(a[1] - top) < 1e-6 and face.hi[1] > top + 1e-6
+        goes_on = face.side is not None and above in _LIVED_IN and abs(a[1] - face.hi[1]) < 1e-6
+        open_top = level and (cut_off or goes_on)
         if open_side or open_top:
             _broken(sketch, view.at(*a), view.at(*b))
         elif not (level and abs(a[1] - min(p[1] for p in piece)) < 1e-6):  # below lies the floor's line

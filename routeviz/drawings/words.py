@@ -3,11 +3,23 @@
 from __future__ import annotations
 
 from routeviz.model.overhead import ceiling_over_hood_in
-from routeviz.model.scene import Scene
+from routeviz.model.plan import Plan
+from routeviz.model.scene import MemberKind, Scene
 from routeviz.model.takeoff import Hole
 from routeviz.units import inch_text, length_text, mm_text, quantity_text
 
-__all__ = ["figure", "length", "pressure", "quantity", "speed", "to_ceiling", "unit_note"]
+__all__ = [
+    "figure",
+    "hole_size",
+    "length",
+    "plan_name",
+    "pressure",
+    "pressure_figure",
+    "quantity",
+    "speed",
+    "to_ceiling",
+    "unit_note",
+]
 
 _PA_PER_INWG = 249.08891  # water at 4 degC, NIST SP 811 appendix B
 _MPS_PER_FPM = 0.00508  # exact: 0.3048 / 60
@@ -39,6 +51,14 @@ def hole_size(hole: Hole, scene: Scene) -> str:
 def unit_note(scene: Scene) -> str:
     """Say which unit the dimensions have."""
     return "All sizes in millimetres." if scene.metric else "All sizes in inches."
+
+
+def plan_name(plan: Plan) -> str:
+    """Name the view from above after what carries the ceiling: ``Joist plan``, ``Truss plan``; ``Plan`` under a slab."""
+    members = plan.scene.ceiling.joists
+    if members is None:
+        return "Plan"
+    return "Truss plan" if members.kind is MemberKind.TRUSS else "Joist plan"
 
 
 def to_ceiling(scene: Scene) -> str:

@@ -110,10 +110,10 @@ def test_a_window_too_near_for_a_cap() -> None:
 
 
 def test_a_lot_line_behind_the_wall() -> None:
-    """18 in of 36 in: told from the scene, whatever the search needs to go round it."""
+    """18 in of 36 in from the wall's face, as it is drawn: told from the scene, whatever the search needs to go round it."""
     up, back = pages("lot_line_close")["what is in the way"]
     assert "The room above is closed to the duct." in said(up)
-    assert "Lot line: 18 in from the cap's opening, at least 36 in is wanted: 18 in short" in said(back)
+    assert "Lot line: 18 in from the wall's face, at least 36 in is wanted: 18 in short" in said(back)
     assert "18: at least 36 is wanted" in said(back)
     assert "ask the building department" in said(back)
 

@@ -9,6 +9,7 @@ from shapely.geometry import LineString, box
 
 from routeviz.drawings.ceiling_plan import ceiling_hole
 from routeviz.drawings.packet import sheets
+from routeviz.drawings.palette import HEADING
 from routeviz.drawings.primitives import Page, Path, Text
 from routeviz.model.plan import Plan
 from routeviz.pipeline import plan
@@ -43,6 +44,13 @@ def test_the_riser_is_dashed_behind_the_bottom_chord_in_the_elevation(first: Pag
     assert all(p.dash and p.fill is None for p in met)
     above = [p for p in _lines(first, "straight-2") if not p.dash and min(y for _, y in p.points) >= max(ys) - 0.01]
     assert above, "between the chords the duct is seen"
+
+
+def test_a_ceiling_of_trusses_alone_has_a_truss_plan(first: Page) -> None:
+    words = [t.text for t in first.items if isinstance(t, Text) and t.size == HEADING]
+    assert "Truss" in words
+    assert "Joist" not in words
+    assert first.title == "Hood wall, truss plan, picture"
 
 
 def test_nothing_filled_covers_the_truss(first: Page) -> None:

@@ -89,7 +89,7 @@ def test_holes_are_drawn_and_named_on_the_marked_wall() -> None:
     """A 6 in duct's hole is 6 1/2 in; its centre stands 73 in above the floor, the old one lower and dashed."""
     page = page_of("old_duct_in_the_way")
     words = words_of(page)
-    assert "duct hole, 6 1/2 in round, centre 73 up" in words
+    assert "duct hole, 6 1/2 in round, 73 up" in words  # shorter where the wall that is shown ends
     assert "old hole" in words
     assert [d for d in page.items if isinstance(d, Disc) and d.dash and d.radius > 5.0]
 

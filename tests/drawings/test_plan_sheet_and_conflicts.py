@@ -13,6 +13,7 @@ from routeviz.drawings.packet import sheets
 from routeviz.drawings.primitives import Anchor, Page, Path, Text
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.taken import crosses, letters, overlaps
+from routeviz.model.opened import opened_along
 from routeviz.pipeline import plan
 from routeviz.scenefile import load
 
@@ -32,16 +33,29 @@ def _texts(page: Page) -> list[Text]:
     return [t for t in page.items if isinstance(t, Text)]
 
 
-def test_the_joist_plan_says_where_the_ceiling_is_opened() -> None:
-    """Hood centre 72; the run begins at 78 and meets the right wall at 144: 66 in; joists' faces 1 1/2 and 16 out: 14 1/2."""
+def test_the_joist_plan_draws_the_strip_that_is_opened() -> None:
+    """The elbow goes in by the strip too: hood centre 72, a 6 in duct with 1/4 in round it begins at 72 - 3 1/4 = 68 3/4;
+    the right wall stands at 144: 75 1/4 in. Joists' faces 1 1/2 and 16 out: 14 1/2."""
     page = _page("side_wall_storey_above", "Joist plan")
     words = [t.text for t in _texts(page)]
     assert "72 from the left wall" in words
     assert "ceiling hole 6 1/2 in round" in words
-    assert "open the ceiling from below: 66 x 14 1/2, from member to member" in words
+    assert "open the ceiling from below: 75 1/4 x 14 1/2 clear between the joists (patch to mid-joist)" in words
     (strip,) = [p for p in page.items if isinstance(p, Path) and p.id == "strip"]
     xs, ys = [p[0] for p in strip.points], [p[1] for p in strip.points]
-    assert (max(xs) - min(xs)) / (max(ys) - min(ys)) == pytest.approx(66 / 14.5)
+    assert (max(xs) - min(xs)) / (max(ys) - min(ys)) == pytest.approx(75.25 / 14.5)
+    collar = next(t for t in _texts(page) if t.text == "72 from the left wall")
+    mm = (max(ys) - min(ys)) / 14.5
+    assert collar.at[0] + 36 * mm == pytest.approx(min(xs) + (72 - 68.75) * mm)  # its middle stands at 36 in
+
+
+def test_the_strip_on_the_plan_is_the_one_in_the_list_of_parts() -> None:
+    found = plan(load(SCENES / "side_wall_storey_above.toml"))
+    assert found.best is not None
+    (line,) = [b for b in found.best.takeoff.buy if b.unit == "strip"]
+    axis, low, high = opened_along([p for p in found.best.route.parts if p.id in line.parts], found.scene)
+    assert (axis, low, high) == (0, 68.75, 144.0)
+    assert line.note.endswith("from 68 3/4 in to 144 in from the left wall")
 
 
 @pytest.mark.parametrize("name", ["stud_dead_centre", "joist_dead_centre"])
