@@ -75,7 +75,10 @@ class Note:
 
 @dataclass(frozen=True)
 class Flag:
-    """A finding at its place: broken and close ones are numbered, worst first, the same in every view."""
+    """A finding at its place: broken and close ones are numbered, worst first, the same in every view.
+
+    `also` are other places on the thing that it names; a still takes the first of all that is seen.
+    """
 
     number: int
     state: State
@@ -84,6 +87,7 @@ class Flag:
     short: str
     place: Vec3 | None
     view: str
+    also: tuple[Vec3, ...] = ()
 
 
 @dataclass(frozen=True)
