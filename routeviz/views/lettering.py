@@ -175,17 +175,28 @@ def arrange(
             for p in _column(columns[right], right=right, width=width, margin=margin, top=top, bottom=bottom, gap=gap)
         ]  # fmt: skip
 
-    best = place(columns)
-    for tag in [t for t in tags if t.anchor is not None and side(t) is None]:  # change sides where that uncrosses
-        right = tag in columns[True]
-        if tag not in columns[right] or used(not right) + tag.height > room:
-            continue
-        other = {right: [t for t in columns[right] if t is not tag], not right: [*columns[not right], tag]}
-        trial = place(other)
-        if _crossings(trial) < _crossings(best):
-            columns, best = other, trial
+    best, free = place(columns), [t for t in tags if t.anchor is not None and side(t) is None]
+    for _ in free:  # each round one of those near the middle changes sides, that which uncrosses most
+        others = [_switched(columns, t) for t in free if t in columns[True] or t in columns[False]]
+        trials = [(other, place(other)) for other in others if all(_high(c, gap) <= room for c in other.values())]
+        if not trials:
+            break
+        other, trial = min(trials, key=lambda t: _crossings(t[1]))
+        if _crossings(trial) >= _crossings(best):
+            break
+        columns, best = other, trial
     placed = {p.tag.key: p for p in best}
     return [placed[t.key] for t in tags if t.key in placed]
+
+
+def _high(column: Sequence[Tag], gap: float) -> float:
+    return sum(t.height + gap for t in column) - gap
+
+
+def _switched(columns: dict[bool, list[Tag]], tag: Tag) -> dict[bool, list[Tag]]:
+    """Give the columns with one label moved to the other."""
+    right = tag in columns[True]
+    return {right: [t for t in columns[right] if t is not tag], not right: [*columns[not right], tag]}
 
 
 def _crossings(placed: Sequence[Placed]) -> int:
@@ -239,11 +250,8 @@ def keep_off(placed: Sequence[Placed], boxes: Sequence[Box], *, top: float, bott
         others = [p for k, p in enumerate(found) if k != n]
         count = int((bottom - top) / _STEP_PX) + 1
         heights = sorted((top + k * _STEP_PX for k in range(count)), key=lambda y: abs(y - label.y))
-        tries = [
-            t for y in heights
-            if y + label.tag.height <= bottom
-            and not any(overlap(_grown(t := replace(label, y=y), gap), p) or crossing(t, p) for p in others)
-        ]  # fmt: skip
+        moved = [replace(label, y=y) for y in heights if y + label.tag.height <= bottom]
+        tries = [t for t in moved if not any(overlap(_grown(t, gap), p) or crossing(t, p) for p in others)]
         found[n] = min([label, *tries], key=lambda t: touched(t, boxes))
     return found
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import numpy as np
 
 from routeviz.model.finding import State
@@ -19,6 +21,10 @@ __all__ = ["broken_ids", "flags", "notes", "place_of", "places_on", "slack_dimen
 
 EVERYWHERE = frozenset({"room", "ceiling", "along", "outside"})
 INSIDE = frozenset({"room", "ceiling", "along"})
+_SHEETS = {
+    SolidKind.FLOOR, SolidKind.BOARD, SolidKind.SHEATHING, SolidKind.CLADDING, SolidKind.MASONRY, SolidKind.SLAB,
+    SolidKind.DECK, SolidKind.COVERING, SolidKind.EAVE, SolidKind.SUBFLOOR,
+}  # fmt: skip # their middle says nothing of where in them a finding is
 # who stands in the room sees a thing's front first, then its sides; outdoors its back
 _ROUND = ((0.0, -1.0, 0.0), (1.0, 0.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, -1.0), (0.0, 0.0, 1.0), (0.0, 1.0, 0.0))
 _STRAIGHT = 0.99  # of a direction that follows an axis
@@ -57,7 +63,7 @@ def place_of(plan: Plan, where: tuple[str, ...], place: Vec3 | None) -> Vec3 | N
 
 
 def places_on(plan: Plan, where: tuple[str, ...]) -> tuple[Vec3, ...]:
-    """Give places on the skin of the duct's parts and of the members that a finding names, the middle first [in].
+    """Give places on the skin of the duct's parts, members and things that a finding names, the middle first [in].
 
     Its own place may be hidden, or lie deep in the thing, where the thing itself is in full view.
     """
@@ -67,8 +73,8 @@ def places_on(plan: Plan, where: tuple[str, ...]) -> tuple[Vec3, ...]:
         if name in parts:
             found += _on_part(parts[name])
         solid = plan.frame._index.get(name)
-        if solid is not None and solid.member is not None:
-            found += _on_member(solid)
+        if solid is not None and solid.kind not in _SHEETS:
+            found += _on_solid(solid)
     return tuple(found)
 
 
@@ -93,8 +99,8 @@ def _on_part(part: Part) -> list[Vec3]:
     return found
 
 
-def _on_member(solid: Solid) -> list[Vec3]:
-    """Give places along a member's sides."""
+def _on_solid(solid: Solid) -> list[Vec3]:
+    """Give places along the sides of a member, or of a thing as it stands along the wall."""
     from routeviz.geometry import bounds
 
     box, axis = bounds(solid.shape), solid.member.axis if solid.member is not None else 0
@@ -168,9 +174,9 @@ def _near_notes(plan: Plan, route: Route) -> list[Note]:
     twins = [n for n in framing if abs(n.gap_in - tight.gap_in) < 1 / 32 and n.solid != tight.solid][:1]
     title = f"{length_text(tight.gap_in, metric=metric)} clear"
     pair = (tight, *twins)
-    # where the gaps are; else on the duct's skin beside them, since a member before the duct may be cut away
-    anchors = [n.at for n in pair] + [_skin(n) for n in pair]
-    return [Note(title, f"of {_both(*(n.label for n in pair))}", tuple(anchors), INSIDE)]
+    # where the gap is; else on its twin, or on the duct beside them, since a member before the duct may be cut away
+    places = [n.at for n in twins] + [_skin(n) for n in pair]
+    return [Note(title, f"of {_both(*(n.label for n in pair))}", (tight.at,), INSIDE, tuple(places))]
 
 
 def _skin(near: Near) -> Vec3:
@@ -179,11 +185,13 @@ def _skin(near: Near) -> Vec3:
 
 
 def _both(first: str, second: str = "") -> str:
-    """Name one or two members: "joist 4", "joists 4 and 5", "joist 4 and stud 5"."""
+    """Name one or two members: "joist 4", "joists 4 and 5", "rafters 1 and 2, left slope", "joist 4, and of stud 5"."""
     if not second:
         return first
-    (stem, a), (other, b) = first.rsplit(" ", 1), second.rsplit(" ", 1)
-    return f"{stem}s {a} and {b}" if stem == other and a.isdigit() and b.isdigit() else f"{first} and {second}"
+    a, b = (re.fullmatch(r"(.*[a-z]) (\d+)(|, .*)", words) for words in (first, second))
+    if a and b and (a[1], a[3]) == (b[1], b[3]):
+        return f"{a[1]}{'es' if a[1].endswith('s') else 's'} {a[2]} and {b[2]}{a[3]}"
+    return f"{first}, and of {second}"
 
 
 def _is_member(plan: Plan, near: Near) -> bool:

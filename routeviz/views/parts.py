@@ -65,19 +65,24 @@ class Piece:
 
 @dataclass(frozen=True)
 class Note:
-    """A label with a leader. The first anchor that can be seen is used; `views` names where it is shown."""
+    """A label with a leader; `views` names where it is shown.
+
+    The first anchor that can be seen is used, through what thinly covers it too; else the first of the places
+    `on_skin`, which are seen by themselves or not at all.
+    """
 
     title: str
     text: str
     anchors: tuple[Vec3, ...]
     views: frozenset[str]
+    on_skin: tuple[Vec3, ...] = ()
 
 
 @dataclass(frozen=True)
 class Flag:
     """A finding at its place: broken and close ones are numbered, worst first, the same in every view.
 
-    `also` are other places on the thing that it names; a still takes the first of all that is seen.
+    `on_skin` are places on the skin of what it names, for a still in which its own place is hidden.
     """
 
     number: int
@@ -87,7 +92,7 @@ class Flag:
     short: str
     place: Vec3 | None
     view: str
-    also: tuple[Vec3, ...] = ()
+    on_skin: tuple[Vec3, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -20,7 +20,7 @@ from routeviz.views.palette import BAR, BAR_INK, CLOSE, INK, INK_SOFT, LINE, LIN
 from routeviz.views.parts import Layer
 from routeviz.views.pen import LEAST_PX, Sheet, pennant, verdict_mark
 from routeviz.views.stage import Stage
-from routeviz.views.stillmarks import Box, Marks, first_seen
+from routeviz.views.stillmarks import Box, Marks, first_seen, within
 from routeviz.views.viewpoints import Camera, Viewport, camera, hidden_by_hood, viewpoint_words
 
 if TYPE_CHECKING:
@@ -33,28 +33,35 @@ _PAD = 11
 _TITLE_PX, _TEXT_PX = 18, 16
 _FLAG_ROOM = 44  # of a label, for the flag before its words [px]
 _KINDS = {"J": "joist", "T": "truss", "S": "stud", "F": "furring strip"}  # by the letter before a member's number
+_ON_SKIN_IN = 1.0  # a place on a thing's skin may lie so far under it: round things are drawn with flat sides
 _CAUTION = "A plan only: local code, the maker's instructions and licensed trades decide."
 
 
 @dataclass(frozen=True)
 class Label:
-    """One label of a picture: words, the flag that it explains (0 for none), and places its leader may point at."""
+    """One label of a picture: words, the flag that it explains (0 for none), and places its leader may point at.
+
+    Places `on_skin` come after the `anchors`, and are not looked for behind what covers them.
+    """
 
     title: tuple[str, ...]
     text: tuple[str, ...]
     anchors: tuple[Vec3, ...]
     number: int = 0
     state: State | None = None
+    on_skin: tuple[Vec3, ...] = ()
 
 
 def _labels(stage: Stage, viewpoint: str) -> list[Label]:
     found = [
-        Label(tuple(fold(f.title, 28)[:2]), (f.short,) if f.short else (), (*((f.place,) if f.place else ()), *f.also), f.number,
-              f.state)
+        Label(tuple(fold(f.title, 28)[:2]), (f.short,) if f.short else (), (f.place,) if f.place else (), f.number,
+              f.state, f.on_skin)
         for f in stage.flags
         if f.state in (State.BROKEN, State.CLOSE)
     ]  # fmt: skip
-    return found + [Label((n.title,), (n.text,), n.anchors) for n in stage.notes if viewpoint in n.views]
+    return found + [
+        Label((n.title,), (n.text,), n.anchors, on_skin=n.on_skin) for n in stage.notes if viewpoint in n.views
+    ]
 
 
 def _measure(sheet: Sheet, label: Label) -> tuple[float, float]:
@@ -178,9 +185,15 @@ def _tags(
     speak of, and is left out. Where it can, none ends on the boxes `off` [px]: there a number will stand.
     """
     width, height = size
-    shares = [((a - 6) / width, (b - 6) / height, (c + 6) / width, (d + 6) / height) for a, b, c, d in off]
+    covered = ((0, 0, width, BAND_PX), (0, height - FOOT_PX, width, height))
+    boxes = [*off, *covered]
+    shares = [((a - 6) / width, (b - 6) / height, (c + 6) / width, (d + 6) / height) for a, b, c, d in boxes]
     for key, label in enumerate(labels):
-        at, seen = first_seen(label.anchors, view, shot, width / height, off=shares)
+        tries = [
+            first_seen(label.anchors, view, shot, width / height, off=shares),
+            first_seen(label.on_skin, view, shot, width / height, through_in=_ON_SKIN_IN, off=shares),
+        ]
+        at, seen = min(tries, key=lambda t: 2 if not t[1] else t[0] is not None and within(t[0], shares))
         anchor = None if at is None else (at[0] * width, at[1] * height)
         if anchor is not None and not BAND_PX + 4 < anchor[1] < height - FOOT_PX - 4:
             anchor = None

@@ -23,7 +23,7 @@ from routeviz.views.viewpoints import Camera, project
 if TYPE_CHECKING:
     from routeviz.views.rendering import Shot
 
-__all__ = ["Box", "Marks", "first_seen"]
+__all__ = ["Box", "Marks", "first_seen", "within"]
 
 _NUMBER_PX, _SIZE_PX = 18, 17
 _ASIDE = (0.0, 26.0, 52.0, 78.0)  # how much taller a flag's pole may grow [px]
@@ -54,8 +54,13 @@ def first_seen(
         if shot.depth[min(int(v * height), height - 1), min(int(u * width), width - 1)] >= depth - through_in
     ]  # fmt: skip
     if seen:
-        return next((s for s in seen if not any(_overlap((*s, *s), b) for b in off)), seen[0]), True
+        return next((s for s in seen if not within(s, off)), seen[0]), True
     return ((float(inside[0][0]), float(inside[0][1])), False) if inside else (None, False)
+
+
+def within(spot: Spot, boxes: Sequence[Box]) -> bool:
+    """Whether a spot lies in one of the boxes."""
+    return any(_overlap((*spot, *spot), box) for box in boxes)
 
 
 def _overlap(a: Box, b: Box) -> bool:
