@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 
 import numpy as np
@@ -27,6 +28,7 @@ _SHEETS = {
 }  # fmt: skip # their middle says nothing of where in them a finding is
 # who stands in the room sees a thing's front first, then its sides; outdoors its back
 _ROUND = ((0.0, -1.0, 0.0), (1.0, 0.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, -1.0), (0.0, 0.0, 1.0), (0.0, 1.0, 0.0))
+_UNDER = 0.98  # of the way from the axis to the skin: round parts are drawn with flat sides
 _STRAIGHT = 0.99  # of a direction that follows an axis
 _NEVER_BARRED = {
     SolidKind.HOOD, SolidKind.COVER, SolidKind.COOKTOP, SolidKind.COUNTER, SolidKind.FLOOR, SolidKind.GLAZING,
@@ -83,20 +85,25 @@ def _on_part(part: Part) -> list[Vec3]:
     if part.length_in < 0.5:
         return []
     start, end = np.array(part.start), np.array(part.end)
-    corner = start + (end - start) / 2 if part.corner is None else np.array(part.corner)
+    corner = (start + end) / 2 if part.corner is None else np.array(part.corner)
+    turn = math.cos(math.radians(part.angle_deg) / 2)  # with this weight of its corner, the curve is the elbow's arc
     found = []
     for t in (0.5, 0.3, 0.7, 0.15, 0.85):
-        # an elbow's axis bends towards its corner: a curve with its ends' directions stands for the arc
-        axis = (1 - t) ** 2 * start + 2 * t * (1 - t) * corner + t**2 * end
-        way = np.abs((1 - t) * (corner - start) + t * (end - corner))
-        narrow = min(
-            part.section.width_in, part.section.height_in, part.section_out.width_in, part.section_out.height_in
-        )
+        shares = np.array([(1 - t) ** 2, 2 * t * (1 - t) * turn, t**2])
+        axis = shares @ np.array([start, corner, end]) / shares.sum()
+        way = (1 - t) * (corner - start) + t * (end - corner)
         for side in _ROUND:
-            if np.dot(np.abs(side), way) < 0.8 * np.linalg.norm(way):  # not into the part before or after it
-                x, y, z = axis + np.array(side) * narrow * 0.45
+            if abs(np.dot(side, way)) < 0.8 * np.linalg.norm(way):  # not into the part before or after it
+                x, y, z = axis + np.array(side) * _half_in(part, t, side) * _UNDER
                 found.append((float(x), float(y), float(z)))
     return found
+
+
+def _half_in(part: Part, t: float, side: Vec3) -> float:
+    """Give how far a part's skin is from its axis on one side, at a share of its length [in]."""
+    flat = part.wide is not None and abs(np.dot(side, part.wide)) < 0.7
+    first, last = (s.height_in if flat else s.width_in for s in (part.section, part.section_out))
+    return ((1 - t) * first + t * last) / 2
 
 
 def _on_solid(solid: Solid) -> list[Vec3]:

@@ -88,14 +88,25 @@ def test_numbers_come_before_figures_and_both_are_foreseen_where_they_stand():
 def test_a_part_is_flagged_on_its_skin_where_its_own_place_is_hidden():
     """Flex from y = -14.5 to -74.5 on the axis x = 64, z = 111.5, 6 in round: the finding's place is its start on the axis.
 
-    The places on its skin lie 2.7 in off that axis, less than half its width, so that a leader ends on it.
+    The places on its skin lie 0.98 x 3 in off that axis, so that a leader ends on it.
     """
     places = np.array(places_on(planned("as_built_flex_in_attic"), ("flex-3",)))
     assert len(places) >= 10
-    assert np.hypot(places[:, 0] - 64.0, places[:, 2] - 111.5) == pytest.approx(2.7)
+    assert np.hypot(places[:, 0] - 64.0, places[:, 2] - 111.5) == pytest.approx(2.94)
     assert places[:, 1].min() > -74.5
     assert places[:, 1].max() < -14.5
     assert places[0, 1] == pytest.approx(-44.5)
+
+
+def test_places_beside_an_elbow_follow_its_arc_and_those_of_a_reducer_its_slope():
+    """The arc goes round y = -2.5, z = 85.5 with 6 in; the reducer from 8 in to 6 in is 7 in wide halfway up at 82.5."""
+    plan = planned("big_fan_small_duct")
+    elbow = np.array(places_on(plan, ("elbow-1",)))
+    beside = elbow[np.abs(np.abs(elbow[:, 0] - 56.75) - 2.94) < 1e-6]
+    assert len(beside) == 10
+    assert np.hypot(beside[:, 1] + 2.5, beside[:, 2] - 85.5) == pytest.approx(6.0)
+    front = places_on(plan, ("transition-1",))[0]
+    assert front == pytest.approx((56.75, -8.5 - 0.98 * 3.5, 82.5))
 
 
 def test_a_broken_part_in_full_view_has_a_leader():
