@@ -227,7 +227,9 @@ def compose(
     for spot in placed:
         _draw_label(sheet, labels[spot.tag.key], spot)
     marks = Marks(sheet, view, shot, size, room, _boxes(placed))
-    kinds = marks.numbers(numbers, stage.broken)  # first: a card names members by them, and says the distance too
+    dots = [p.tag.anchor for p in placed if p.tag.anchor]
+    # numbers first: a card names members by them, and says the distance too
+    kinds = marks.numbers(numbers, stage.broken, dots)
     marks.dimensions(distances)
     flown = [(*p.tag.anchor, labels[p.tag.key]) for p in placed if p.tag.anchor and labels[p.tag.key].number]
     marks.flags([(x, y, label.number, label.state) for x, y, label in flown if label.state])

@@ -27,6 +27,7 @@ __all__ = ["Box", "Marks", "first_seen", "within"]
 
 _NUMBER_PX, _SIZE_PX = 18, 17
 _ASIDE = (0.0, 26.0, 52.0, 78.0)  # how much taller a flag's pole may grow [px]
+_BESIDE = (0.0, -10.0, 10.0, -18.0, 18.0)  # how far aside a number may stand for a leader's dot [px]
 _THROUGH_IN = 4.0  # a place so far behind a surface still counts as seen: it lies in the thing
 
 _LEAST_ASLANT = 0.6  # sine between line of sight and a distance: below it, the distance is seen too much from its end
@@ -131,8 +132,10 @@ class Marks:
                 self.sheet.line([(px - nx, py - ny), (px + nx, py + ny)], INK, 1.6)
             self.sheet.write(x, y, words, font, INK, anchor="mm", halo=3)
 
-    def _numbered(self, wanted: Sequence[MemberNumber]) -> Iterator[tuple[MemberNumber, str, Spot]]:
-        """Give the numbers that have room, as written, and the middle of each."""
+    def _numbered(
+        self, wanted: Sequence[MemberNumber], dots: Sequence[Box] = ()
+    ) -> Iterator[tuple[MemberNumber, str, Spot]]:
+        """Give the numbers that have room, as written, and the middle of each, a little aside of a leader's dot."""
         font = fonts.narrow(_NUMBER_PX * self.sheet.scale)
         for number in wanted:
             words = f"{number.kind}{number.text}"
@@ -143,22 +146,29 @@ class Marks:
                 at, seen = first_seen((place,), self.view, self.shot, self._aspect, through_in=number.through_in)
                 if at is None or not seen:
                     continue
-                x, y = at[0] * self.size[0], at[1] * self.size[1] + number.under_px
-                box = (x - half, y - 11, x + half, y + 11)
-                if self._free(box):
-                    self.taken.append(box)
-                    self.figures.append(box)
+                middle, y = at[0] * self.size[0], at[1] * self.size[1] + number.under_px
+                spots = {
+                    middle + aside: (middle + aside - half, y - 11, middle + aside + half, y + 11) for aside in _BESIDE
+                }
+                free = [x for x, box in spots.items() if self._free(box)]
+                clear = [x for x in free if not any(_overlap(spots[x], dot) for dot in dots)]
+                if middle in free:
+                    x = clear[0] if clear else middle
+                    self.taken.append(spots[x])
+                    self.figures.append(spots[x])
                     yield number, words, (x, y)
                     break
 
-    def numbers(self, wanted: Sequence[MemberNumber], broken: frozenset[str]) -> frozenset[str]:
+    def numbers(
+        self, wanted: Sequence[MemberNumber], broken: frozenset[str], dots: Sequence[Spot] = ()
+    ) -> frozenset[str]:
         """Write the numbers of joists under their ends and of bared studs on them, J4 and S4, where there is room.
 
-        Gives the letters that stand before them.
+        They leave the `dots` at the ends of leaders to be seen. Gives the letters that stand before them.
         """
         font = fonts.narrow(_NUMBER_PX * self.sheet.scale)
         kinds = set()
-        for number, words, (x, y) in self._numbered(wanted):
+        for number, words, (x, y) in self._numbered(wanted, [(x - 5, y - 5, x + 5, y + 5) for x, y in dots]):
             kinds.add(number.kind)
             colour = BAR_INK if number.solid in broken else INK
             self.sheet.write(x, y, words, font, colour, anchor="mm", halo=2.5)

@@ -85,6 +85,17 @@ def test_numbers_come_before_figures_and_both_are_foreseen_where_they_stand():
     assert len(marks().foresee([number], [beside])) == 2
 
 
+def test_a_number_makes_way_for_a_leaders_dot():
+    """Written about (800, 540) it would cover a dot at (808, 540); it stands aside, no farther than 18 px."""
+    number = MemberNumber("5", (0.0, 0.5, -1.5), "joist-5", "J", (), 4.0, 40.0)
+    made = marks()
+    made.numbers([number], frozenset(), [(808.0, 540.0)])
+    ((left, top, right, bottom),) = made.figures
+    assert top < 540.0 < bottom
+    assert right < 803.0
+    assert 800.0 - 18.0 <= (left + right) / 2 < 800.0
+
+
 def test_a_part_is_flagged_on_its_skin_where_its_own_place_is_hidden():
     """Flex from y = -14.5 to -74.5 on the axis x = 64, z = 111.5, 6 in round: the finding's place is its start on the axis.
 
