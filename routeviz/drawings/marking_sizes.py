@@ -76,7 +76,8 @@ def _under_ceiling(piece: Piece, scene: Scene) -> Outline:
     from shapely.geometry import Polygon
 
     line = ceiling_line(scene, piece.left, piece.right)
-    room = Polygon([(piece.left, piece.low - 1.0), (piece.right, piece.low - 1.0), *reversed(line)])
+    foot = min(piece.low, *(v for _, v in line)) - 1.0  # a steep ceiling may come down past the piece's lower edge
+    room = Polygon([(piece.left, foot), (piece.right, foot), *reversed(line)])
     rings = outlines(box(piece.left, piece.low, piece.right, piece.high).intersection(room))
     return rings[0] if rings else ()
 
