@@ -20,6 +20,7 @@ __all__ = [
     "MM_PER_IN",
     "TICKS_PER_IN",
     "comma_remedy",
+    "down_in",
     "drill_text",
     "elbows_text",
     "feet_text",
@@ -300,6 +301,18 @@ def _mixed(value: float, denominator: int) -> str:
     part = Fraction(rest, denominator)
     text = f"{part.numerator}/{part.denominator}"
     return f"{sign}{whole} {text}" if whole else f"{sign}{text}"
+
+
+def down_in(length_in: float, *, metric: bool = False) -> float:
+    """Give a greatest length as it may be written: rounded down to what is printed, never past the limit.
+
+    Examples
+    --------
+    >>> inch_text(7.25 / 3), inch_text(down_in(7.25 / 3))
+    ('2 7/16 in', '2 3/8 in')
+    """
+    parts = MM_PER_IN if metric else 16
+    return math.floor(length_in * parts + 1e-6) / parts
 
 
 def feet_text(length_in: float, *, denominator: int = 1) -> str:

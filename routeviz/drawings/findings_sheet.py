@@ -84,7 +84,8 @@ def _members(flow: Flow, plan: Plan) -> None:
                Column("rule, and what it would take", 0.36), Column("source", 0.19))  # fmt: skip
     rows: list[list[str | Cell]] = []
     for ruling in plan.members:
-        allowed = "" if ruling.allowed_in is None else f"{ruling.measure} {length(ruling.allowed_in, scene)}".strip()
+        most = ruling.most_in(metric=scene.metric)
+        allowed = "" if most is None else f"{ruling.measure} {length(most, scene)}".strip()
         ours = "" if ruling.ours_in is None else length(ruling.ours_in, scene)
         rows.append(
             [ruling.label, ruling.verdict.value, allowed, ours, _ruling_words(ruling, scene), ruling.source_text]

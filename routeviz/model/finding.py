@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from routeviz.model.solids import Vec3
+from routeviz.units import down_in
 
 __all__ = [
     "Finding", "FramingPiece", "MemberRuling", "MemberVerdict", "State", "Verdict", "inside_sentence", "musts_named",
@@ -85,6 +86,12 @@ class MemberRuling:
     framing: tuple[FramingPiece, ...] = ()
     detail: str = ""
     remedy: str = ""
+
+    def most_in(self, *, metric: bool) -> float | None:
+        """Give what is allowed as it may be written [in]: never past it. Wood that must be left is no greatest length."""
+        if self.allowed_in is None or self.measure.startswith("wood"):
+            return self.allowed_in
+        return down_in(self.allowed_in, metric=metric)
 
 
 @dataclass(frozen=True, slots=True)

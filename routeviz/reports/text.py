@@ -90,8 +90,9 @@ def _assumed_text(assumptions: Sequence[Assumption], width: int) -> list[str]:
 def _member_text(ruling: MemberRuling, width: int, metric: bool) -> str:
     """Say of one member in the way what may be done to it, by which number."""
     numbers = ""
-    if ruling.allowed_in is not None and ruling.ours_in is not None:
-        allowed, ours = (length_text(v, metric=metric) for v in (ruling.allowed_in, ruling.ours_in))
+    most = ruling.most_in(metric=metric)
+    if most is not None and ruling.ours_in is not None:
+        allowed, ours = (length_text(v, metric=metric) for v in (most, ruling.ours_in))
         numbers = f" ({ruling.measure} up to {allowed}; this takes {ours})"
     lines = [
         wrap(f"{ruling.label}: {ruling.verdict}{numbers}. [{ruling.code}] {ruling.source_text}", width, "  ", hang=2)

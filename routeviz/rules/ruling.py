@@ -10,7 +10,7 @@ from routeviz.model.scene import MakerLimits, MemberKind
 from routeviz.model.solids import Crossing, Frame, Solid, SolidKind
 from routeviz.rules.cuts import Cut
 from routeviz.rules.outcome import EPSILON_IN
-from routeviz.units import MM_PER_IN, length_text
+from routeviz.units import MM_PER_IN, down_in, length_text
 
 __all__ = ["Asked", "edge_is_tighter", "fits", "member_code", "row", "ruling"]
 
@@ -35,6 +35,10 @@ class Asked:
     maker: MakerLimits = field(default_factory=MakerLimits)
     metric: bool = False
     in_a_row: int = 1  # which one it is of successive doubled studs that the duct bores too wide for a single one
+
+    def most(self, inches: float) -> str:
+        """Write a greatest length in the scene's own units, never past it."""
+        return length_text(down_in(inches, metric=self.metric), metric=self.metric)
 
     def length(self, inches: float, *, long: bool = False) -> str:
         """Write a length in the scene's own units."""

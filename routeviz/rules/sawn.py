@@ -37,9 +37,7 @@ def joist_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     around = ceiling_opening(solid, asked.frame, metric=asked.metric)
     way_out = "Shift the duct into the bay beside it, or frame an opening with headers to its neighbours."
     limit, edge = hole_limit_in(cut.depth_in), row(group, "hole_edge_in")[0]
-    rule = (
-        f"a hole of at most a third of the depth, {asked.length(limit)}, with {asked.length(edge)} left at both edges"
-    )
+    rule = f"a hole of at most {asked.most(limit)}: a third of the depth, with {asked.length(edge)} left at both edges"
     if cut.severs:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, rule, "hole", limit, cut.size_in, source, framing=around,
                        detail="the duct would take its whole section", remedy=way_out)  # fmt: skip
@@ -66,7 +64,7 @@ def _joist_notch(
     longest = cut.depth_in * row("sawn", "notch_length_share")[0]
     place = cut.end_share
     rule, measure, most, ours = (
-        f"a notch of at most {'a quarter' if at_end else 'a sixth'} of the depth, {asked.length(allowed)}", "notch", allowed,
+        f"a notch of at most {'a quarter' if at_end else 'a sixth'} of the depth, {asked.most(allowed)}", "notch", allowed,
         cut.notch_in,
     )  # fmt: skip
     if ours <= allowed + EPSILON_IN and not at_end:
@@ -99,7 +97,7 @@ def stud_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     edge = row("stud", "bore_edge_in")[0]
     limit = min(cut.depth_in * share, cut.depth_in - 2 * edge)
     kind = "doubled bearing stud" if loaded and doubled else "bearing or exterior stud" if loaded else "partition stud"
-    rule = f"a bore of at most {share * 100:.0f} of 100 parts of a {kind}'s depth, {asked.length(limit)}, {asked.length(edge)} from its edges"
+    rule = f"a bore of at most {share * 100:.0f} of 100 parts of a {kind}'s depth, {asked.most(limit)}, {asked.length(edge)} from its edges"
     around = wall_opening(solid, cut, asked.frame)
     way_out = "Shift the hole between the studs, or frame an opening like a small window."
     if cut.severs:
@@ -110,7 +108,7 @@ def stud_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
         allowed = cut.depth_in * notch_share
         verdict = fits(allowed, cut.notch_in)
         bad = verdict is MemberVerdict.NOT_ALLOWED
-        return ruling(solid, verdict, f"a notch of at most {asked.length(allowed)}", "notch", allowed, cut.notch_in,
+        return ruling(solid, verdict, f"a notch of at most {asked.most(allowed)}", "notch", allowed, cut.notch_in,
                        source, framing=around if bad else (), remedy=way_out if bad else "")  # fmt: skip
     if cut.size_in <= limit + EPSILON_IN and cut.edge_in < edge - EPSILON_IN:
         return ruling(solid, MemberVerdict.NOT_ALLOWED, f"{asked.length(edge)} of wood at both edges of a bore",

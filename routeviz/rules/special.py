@@ -19,7 +19,7 @@ def beam_ruling(solid: Solid, cut: Cut, asked: Asked) -> MemberRuling:
     joist = hole_limit_in(cut.depth_in)
     return ruling(
         solid, fits(limit, cut.size_in) if not cut.severs else MemberVerdict.NOT_ALLOWED,
-        f"a beam or header takes a cable hole of {asked.length(limit)} at most; it carries what hangs on it", "hole", limit,
+        f"a beam or header takes a cable hole of {asked.most(limit)} at most; it carries what hangs on it", "hole", limit,
         cut.size_in, source,
         detail=f"even the rule for a single joist would allow no more than {asked.length(joist)}",
         remedy="Leave it whole: go under it, or to a face that is not behind it. An engineer may decide otherwise.",

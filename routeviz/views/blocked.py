@@ -24,6 +24,15 @@ def wanted_line(plan: Plan) -> tuple[Vec3, Vec3]:
     if outlet.place == "rear":
         z = hood_bottom(plan) + outlet.up_in
         return (x, 0.0, z), (x, scene.walls[0].thickness_in + 3, z)
+    told = plan.paths.told_first
+    if (
+        told is not None and told.elbows and told.told[0].kind != "solid"
+    ):  # it would turn under the ceiling: no run is drawn that nobody wants
+        return (x, -outlet.out_in, hood_bottom(plan) + hood.body_in), (
+            x,
+            -outlet.out_in,
+            scene.kitchen.ceiling_in - 1.0,
+        )
     meets = [s for w in plan.paths.why_not[:1] for b in w.blockers if (s := plan.frame._index.get(b.id)) is not None]
     top = max([scene.kitchen.ceiling_in + 10, *(bounds(s.shape).hi[2] + 4 for s in meets)])
     top = min(top, scene.kitchen.ceiling_in + 30)

@@ -99,10 +99,10 @@ def _studs(plan: Plan) -> list[dict[str, Any]]:
     return sorted(found, key=lambda e: float(e["a"]))
 
 
-def _along(plan: Plan) -> str:
-    """Name what runs along the hood wall overhead, so that the tape meets none of it end on; "" where it does not."""
+def _overhead(plan: Plan) -> str:
+    """Name the members over the ceiling; "" where there are none."""
     joists = plan.scene.ceiling.joists
-    if joists is None or _joists(plan):
+    if joists is None:
         return ""
     return "trusses" if joists.kind is MemberKind.TRUSS else "joists"
 
@@ -113,7 +113,7 @@ def _tape(plan: Plan) -> dict[str, Any]:
     return {
         "joists": _joists(plan),
         "studs": _studs(plan),
-        "along": _along(plan),
+        "along": "" if _joists(plan) else _overhead(plan), "kind": _overhead(plan),
         "openings": [
             {"a": o.left_in, "b": o.left_in + o.width_in, "kind": o.kind.value, "label": spoken(o.id)}
             for o in wall.openings
@@ -225,10 +225,10 @@ def _air(option: Option, *, metric: bool) -> dict[str, Any] | None:
     }  # fmt: skip
 
 
-def _ruling(ruling: MemberRuling) -> dict[str, Any]:
+def _ruling(plan: Plan, ruling: MemberRuling) -> dict[str, Any]:
     return {
         "label": ruling.label, "solid": ruling.solid, "verdict": ruling.verdict.value, "rule": ruling.rule, "measure": ruling.measure,
-        "allowed": ruling.allowed_in, "ours": ruling.ours_in, "source": ruling.source_text, "detail": ruling.detail,
+        "allowed": ruling.most_in(metric=plan.scene.metric), "ours": ruling.ours_in, "source": ruling.source_text, "detail": ruling.detail,
         "remedy": ruling.remedy,
         "framing": [[f.name, f.size, f.length_in, f.count, f.note] for f in ruling.framing],
     }  # fmt: skip
@@ -239,7 +239,7 @@ def _members(plan: Plan, option: Option | None) -> list[dict[str, Any]]:
     findings = plan.findings + (option.findings if option else ())
     found = {f.ruling.solid: f.ruling for f in findings if f.ruling is not None}
     found.update({m.solid: m for m in plan.members if m.solid not in found})
-    return [_ruling(m) for m in found.values()]
+    return [_ruling(plan, m) for m in found.values()]
 
 
 def fix_json(fix: Fix) -> dict[str, Any]:

@@ -541,6 +541,19 @@ def test_from_nothing_to_a_saved_plan_by_answering_questions(browser, tmp_path: 
     assert time.monotonic() - begun < 300
 
 
+def test_rafters_that_nobody_measured_stay_over_the_joists(browser, tmp_path: Path) -> None:
+    with Program(tmp_path) as program, Live(browser, program) as page:
+        page.type("[data-path='ceiling.joists.first']", "10 in")
+        page.until("!document.querySelector('[data-path=\"ceiling.joists.first\"]').classList.contains('taken')", 30)
+        page.tab.click("#save")
+        page.until("document.querySelector('#saved').textContent === 'kitchen.toml: saved'", 30)
+        said = tomllib.loads((tmp_path / "kitchen.toml").read_text(encoding="utf-8"))
+        assert (said["ceiling"]["joists"]["first"], said["roof"]["framing"]["first"]) == ("10 in", "10 in")
+        assert "roof.framing.first" in said["assumed"]
+        assert "ceiling.joists.first" not in said["assumed"]
+        assert page.faults == []
+
+
 def test_what_a_choice_brings_with_it_is_guessed_and_not_measured(browser, tmp_path: Path) -> None:
     """A slab has a thickness that nobody gave yet, and no joists; back under an attic the joists are guessed again."""
     with Program(tmp_path) as program, Live(browser, program) as page:

@@ -88,17 +88,20 @@ def test_nothing_jumps_while_the_hood_is_dragged(open_page, homes, name, width):
     assert page.faults == []
 
 
-def test_every_flags_pole_stands_on_its_place(open_page, homes):
+def test_every_flags_pole_stands_on_its_place_and_carries_its_flag(open_page, homes):
     page = open_page(homes("gas_low_cabinets"))
-    feet = page.tab.evaluate(
-        """(() => { const pic = document.querySelector('#pic').getBoundingClientRect(); return [...document.querySelectorAll('.pin')].map(e => {
-        const f = routeviz.answer().findings.find(f => e.getAttribute('aria-label') === `Flag ${f.n}: ${f.title}`), q = routeviz.picture().project(...f.place), r = e.getBoundingClientRect(), [pole, at] = ['--pole', '--at'].map(v => parseFloat(e.style.getPropertyValue(v)));
-        return [pic.left + q[0] - r.left - at, pic.top + q[1] - (e.classList.contains('under') ? r.top - pole : r.bottom + pole)]; }); })()"""
+    found = page.tab.evaluate(
+        """(() => { const pic = document.querySelector('#pic').getBoundingClientRect(), poles = [...document.querySelectorAll('#flags .poles path')].map(p => p.getAttribute('d').match(/-?[0-9.]+/g).map(Number));
+        return [...document.querySelectorAll('.pin')].map((e, i) => {
+        const f = routeviz.answer().findings.find(f => e.getAttribute('aria-label') === `Flag ${f.n}: ${f.title}`), q = routeviz.picture().project(...f.place), r = e.getBoundingClientRect(), [x, foot, head] = poles[i];
+        return { across: q[0] - x, down: q[1] - foot, left: pic.left + x - r.left, right: r.right - pic.left - x, off: Math.min(Math.abs(pic.top + head - r.bottom), Math.abs(pic.top + head - r.top)) }; }); })()"""
     )
-    assert len(feet) >= 6
-    for across, down in feet:
-        assert across == pytest.approx(2, abs=2)
-        assert down == pytest.approx(0, abs=2)
+    assert len(found) >= 6
+    for pole in found:
+        assert pole["across"] == pytest.approx(0, abs=1)
+        assert pole["down"] == pytest.approx(0, abs=1)
+        assert min(pole["left"], pole["right"]) > -2, "it meets its own flag"
+        assert pole["off"] < 3
 
 
 @pytest.mark.parametrize("width", [1440, 1024, 390])

@@ -109,13 +109,13 @@ BEAM = member("beam", SolidKind.BEAM, (0.0, -40.0, 96.0), (120.0, -37.0, 107.25)
     ("solid", "cut", "said"),
     [
         # a third of 9 1/4 in is 78.3 mm, 2 in are 50.8 mm, a sixth is 39.2 mm
-        (joist(4, 60.0), rules.bore(2.0, 9.25), "78 mm, with 51 mm left"),
+        (joist(4, 60.0), rules.bore(2.0, 9.25), "78 mm: a third of the depth, with 51 mm left"),
         (joist(4, 60.0), rules.bore(2.0, 9.25, edge_in=0.5), "51 mm of wood at both edges"),
         (joist(4, 60.0), rules.notch(1.0, 9.25), "of the depth, 39 mm"),
         # 40 of 100 parts of 5 1/2 in are 55.9 mm, 5/8 in are 15.9 mm, a quarter is 34.9 mm
-        (POST, rules.bore(2.0, 5.5), "56 mm, 16 mm from its edges"),
+        (POST, rules.bore(2.0, 5.5), "55 mm, 16 mm from its edges"),
         (POST, rules.bore(1.0, 5.5, edge_in=0.25), "16 mm of wood at both edges"),
-        (POST, rules.notch(1.0, 5.5), "a notch of at most 35 mm"),
+        (POST, rules.notch(1.0, 5.5), "a notch of at most 34 mm"),
         (PLATE, rules.bore(4.0, 5.5), "102 mm of 140 mm is cut"),  # 4 in of 5 1/2 in
         (BEAM, rules.bore(6.0, 11.25), "a cable hole of 19 mm"),  # 3/4 in
     ],

@@ -128,7 +128,7 @@ class _Teller:
         yield f"{name}.source", _word(ruling.source_text)
         yield f"{name}.detail", _word(ruling.detail)
         yield f"{name}.remedy", _word(ruling.remedy)
-        for key, value in (("allowed", ruling.allowed_in), ("ours", ruling.ours_in)):
+        for key, value in (("allowed", ruling.most_in(metric=self.plan.scene.metric)), ("ours", ruling.ours_in)):
             if value is not None:
                 yield f"{name}.{key}", self.long(value)
 

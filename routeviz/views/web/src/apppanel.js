@@ -6,6 +6,13 @@ import { createPlaces, readBack, rowNames, valueAt, written } from './appschema.
 
 const words = text => text.replace(/_/g, ' ');
 const STEP = 0.25;
+// what is asked, where the format's own word only lists what may stand there
+const NAMES = {
+  beyond: 'what lies beyond', frame: 'built of', 'studs.kind': 'kind of stud', 'studs.spacing': 'studs, centre to centre', 'studs.size': 'studs, size', 'studs.first': 'centre of the first stud',
+  'joists.kind': 'kind of joist', 'framing.kind': 'kind of rafter', 'framing.size': 'rafters, size', 'framing.spacing': 'rafters, centre to centre', 'framing.first': 'centre of the first rafter',
+};
+// rafters that nobody measured are guessed over the joists, and stay there when the joists are measured
+const OVER = { 'ceiling.joists.first': 'roof.framing.first', 'ceiling.joists.spacing': 'roof.framing.spacing' };
 
 export function makePanel(host, { schema, choices, questions }, desk) {
   const places = createPlaces(schema, choices), drafts = new Map(), reads = new Map(), given = new Map(), opened = new Set();
@@ -64,7 +71,9 @@ export function makePanel(host, { schema, choices, questions }, desk) {
     const before = old ?? (assumed(path) || [])[0], sent = readBack(text, before, known(path));
     drafts.set(path, text);
     reads.set(path, typeof sent === 'string' && sent !== text.trim() ? `Read as ${sent}, for ${written(before)} stood there` : '');
-    desk.change({ [path]: sent });
+    const over = OVER[path], guessed = state.raw.assumed || [];
+    const along = over && guessed.includes(over) && valueAt(state.raw, 'ceiling.joists.direction') === 'out' && valueAt(state.raw, 'roof.ridge') === 'along';
+    desk.change(along ? { [path]: sent, [over]: sent, assumed: guessed.filter(p => p !== path) } : { [path]: sent });
   }
   // what is missing is typed here, not added to a file
   const remedy = m => { const add = m.problem === 'missing' && /^Add \w+ = "([^"]+)"(?: to \[[\w.]+\])?(,? .*)?$/.exec(m.remedy); return add ? `Type it, like ${add[1]}${add[2] || ''}` : m.remedy; };
@@ -96,13 +105,14 @@ export function makePanel(host, { schema, choices, questions }, desk) {
   // what no sentence says: first what is given or assumed, then what could be said too
   function rest(paths, told) {
     const left = paths.filter(p => !told.has(p)), has = p => valueAt(state.raw, p) !== undefined || assumed(p);
-    const line = p => { told.add(p); return [el('p', { class: 'saying plain' }, el('span', {}, `${plainly(known(p).said) || words(p.split('.').pop())}: `), value(p)), ...messages([p])]; };
+    const line = p => { told.add(p); return [el('p', { class: 'saying plain' }, el('span', {}, `${labelOf(p)}: `), value(p)), ...messages([p])]; };
     // each wall under its own name
     const walls = [...new Set(left.map(wallOf))], headed = list => walls.length < 2 ? list.flatMap(line)
       : walls.flatMap(wall => { const its = list.filter(p => wallOf(p) === wall); return its.length ? [wall ? el('h4', {}, `${wall[0].toUpperCase()}${wall.slice(1)} wall`) : null, ...its.flatMap(line)] : []; });
     const given = headed(left.filter(has)), open = left.filter(p => !has(p));
     return [...given, open.length ? fold(`open ${paths[0]}`, 'What else could be said', () => headed(open)) : null];
   }
+  const labelOf = path => { const [last, table] = path.split('.').reverse(); return NAMES[`${table}.${last}`] || NAMES[last] || plainly(known(path).said) || words(last); };
   const wallOf = path => (/^walls\.(\w+)\./.exec(path) || ['', ''])[1];
   const plainly = said => said && said.replace(/"(\w+)"/g, '$1').replace('one of the [[spaces]]', 'a space beyond');
   function fold(key, title, fill) {

@@ -72,7 +72,7 @@ function paint(look, cut) {
 
 export function makeMaterials(clipping) {
   // inner sides are only drawn while the picture is cut open
-  const base = { clippingPlanes: clipping, side: THREE.FrontSide, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 };
+  const base = { clippingPlanes: clipping, side: THREE.FrontSide, polygonOffset: true, polygonOffsetFactor: 0.4, polygonOffsetUnits: 1 };
   const line = colour => new THREE.LineBasicMaterial({ color: colour, clippingPlanes: clipping });
   const M = {
     steel: dress(new THREE.MeshPhongMaterial({ ...base, color: '#b7c1c9', specular: '#5c6166', shininess: 26 }), { cut: '#7f8e9a' }),

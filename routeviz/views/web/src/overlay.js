@@ -90,6 +90,7 @@ export const measureText = points => {
 function pins(ctx, answer, onPick) {
   const box = $('#flags');
   box.replaceChildren();
+  let poles = '';
   const taken = [], knob = $('#ht');
   if (!knob.hidden) { const x = parseFloat(knob.style.left), y = parseFloat(knob.style.top); taken.push(knob.dataset.side === '-1' ? [x - 84, y - 16, x + 12, y + 16] : [x - 12, y - 16, x + 84, y + 16]); }
   taken.push(...bandWords);
@@ -112,12 +113,16 @@ function pins(ctx, answer, onPick) {
     const every = tries.flatMap(([at, ys]) => ys.map(v => [at, v])).filter(([at, v]) => clear(at, v, wide, tall)), poled = ([, v]) => v - tall > q[1] - 1 ? clear(q[0] - 1, v - tall, POLE, v - tall - q[1]) : clear(q[0] - 1, q[1], POLE, q[1] - v);
     const [x, y] = every.find(poled) ?? every[0] ?? [right, first], under = y - tall > q[1] - 1;
     taken.push([x, y - tall, x + wide, y], under ? [q[0] - 1, q[1], q[0] + 2, y - tall] : [q[0] - 1, y, q[0] + 2, q[1]]);
-    const pin = el('button', { class: `pin ${f.state}${sel ? ' sel' : ''}${under ? ' under' : ''}`, 'aria-label': `Flag ${f.n}: ${f.title}`, on: { click: () => onPick(f) } }, HTML(flag(f.state === 'fine' ? 'close' : f.state, f.n, f.state === 'broken' ? 32 : 22)), el('span', {}, short(f) || f.title));
-    pin.style.left = `${x / ctx.width * 100}%`; pin.style.top = `${(under ? y : Math.max(q[1], y)) / ctx.height * 100}%`;
-    pin.style.setProperty('--pole', `${Math.max(0, under ? y - tall - q[1] : q[1] - y)}px`);
+    const pin = el('button', { class: `pin ${f.state}${sel ? ' sel' : ''}`, 'aria-label': `Flag ${f.n}: ${f.title}`, on: { click: () => onPick(f) } }, HTML(flag(f.state === 'fine' ? 'close' : f.state, f.n, f.state === 'broken' ? 32 : 22)), el('span', {}, short(f) || f.title));
+    pin.style.left = `${x / ctx.width * 100}%`; pin.style.top = `${y / ctx.height * 100}%`;
+    if (Math.abs(q[0] - x) > 2) pin.classList.add('aside'); // its own pole would stand beside its place
+    poles += `<path d="M${q[0]} ${q[1]}V${under ? y - tall : y}"/>`;
     pin.style.setProperty('--at', `${q[0] - x}px`);
     box.append(pin);
+    const real = pin.offsetWidth; // narrower than it was reckoned: what stands left of its pole moves up to it
+    if (x < q[0] - 8 && x + real < q[0]) pin.style.left = `${(q[0] - real + 4) / ctx.width * 100}%`;
   }
+  box.prepend(svg(`<svg class="poles" viewBox="0 0 ${ctx.width} ${ctx.height}" aria-hidden="true">${poles}</svg>`)); // under every word
 }
 
 export function overlay(ctx, answer, measured, onPick) {

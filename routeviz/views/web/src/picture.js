@@ -222,7 +222,8 @@ export function makePicture(host, bytes, on) {
       lo[axis] = Math.max(met[0], ends[0]); hi[axis] = Math.min(met[1], ends[1]);
       if (hi[axis] - lo[axis] > 0.3 && hi[axis] - lo[axis] < 40) { const bars = sleeve(lo, hi, section, 0.16, M.bars); bars.add(new THREE.LineSegments(new THREE.EdgesGeometry(bars.geometry, 40), M.barLine)); groups.clash.add(bars); }
     }
-    if (answer.ghost !== null) { const move = V(answer.ghost, 0, 0), ghost = sleeve(a.clone().add(move), b.clone().add(move), section, 0, M.ghost); ghost.castShadow = false; groups.clash.add(ghost); }
+    const fix = answer.fixes && answer.fixes[0], straight = fix ? fix.elbows === 0 : !answer.why || answer.why.goes === answer.why.wanted; // what turns has no such ghost
+    if (answer.ghost !== null && straight) { const move = V(answer.ghost, 0, 0), ghost = sleeve(a.clone().add(move), b.clone().add(move), section, 0, M.ghost); ghost.castShadow = false; groups.clash.add(ghost); }
   }
   function keepOff(answer) { // on the outer wall: the distance that a finding asks for, round what it protects
     const face = answer.end && D.faces[answer.end.face];

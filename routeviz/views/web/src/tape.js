@@ -110,7 +110,7 @@ export function tapeMarkup({ width, s, left, x0 = 0, x1 = D.scene.width, x, h, h
   const jy = loupe ? 4 : 14, bh = loupe ? 30 : D.map ? 36 : 20, by = jy + 18 + bh, ty = by + 3, th = loupe ? 30 : 34;
   const view = { X, s, x0, x1, by, bh, ty, th, loupe, visible };
   let out = '';
-  if (!loupe) out += `<g class="rowlab"><text x="${left - 9}" y="${jy + 11}">${D.tape.joists.length ? 'joists' : ''}</text><text x="${left - 9}" y="${by - 9}">${D.map ? 'route' : D.tape.openings.length + D.tape.things.length ? 'in the way' : ''}</text><text x="${left - 9}" y="${ty + th + 13}">${D.tape.studs.length ? 'studs' : ''}</text></g>`;
+  if (!loupe) out += `<g class="rowlab"><text x="${left - 9}" y="${jy + 11}">${D.tape.joists.length ? esc(D.tape.kind) : ''}</text><text x="${left - 9}" y="${by - 9}">${D.map ? 'route' : D.tape.openings.length + D.tape.things.length ? 'in the way' : ''}</text><text x="${left - 9}" y="${ty + th + 13}">${D.tape.studs.length ? 'studs' : ''}</text></g>`;
   if (!loupe && D.tape.along) out += `<text class="nn" x="${left + 4}" y="${jy + 11}" style="text-anchor:start">${esc(D.tape.along)} run along this wall</text>`;
   out += members(D.tape.joists, { ...view, y: jy, height: 16 }, hit, 'jo') + stretches(view, withOwn(zones(h), own), x) + (loupe ? '' : blockers(view));
   out += `<rect class="blade" x="${X(x0)}" y="${ty}" width="${(loupe ? width : X(D.scene.width)) - X(x0)}" height="${th}"/>${ticks(view)}`;
