@@ -188,7 +188,9 @@ def _joints(route: Route, scene: Scene, frame: Frame, *, mended: bool) -> list[B
     rolls = math.ceil(taped_in / 12.0 / float(stock["tape"]["roll_ft"]) - 1e-9)
     own = "_metric" if scene.metric else ""
     cartridges = math.ceil(len(every) / int(stock["sealant"]["joints_per_cartridge"]))
-    sealant = BuyLine(stock["sealant"]["item"], "for the joints", cartridges, "cartridge", _counted(len(every), mended=mended))
+    sealant = BuyLine(
+        stock["sealant"]["item"], "for the joints", cartridges, "cartridge", _counted(len(every), mended=mended)
+    )
     if not driven:
         return [sealant]
     screws = sum(screws_at(j.section) for j in driven)

@@ -185,3 +185,13 @@ def test_a_wall_under_another_flat_or_storey_is_broken_off_on_top(name: str, goe
     level = [p for p in paths(page) if len(p.points) > 4 and not p.closed and p.points[0][1] == p.points[-1][1]]
     zigzags = [p for p in level if p.points[-1][0] - p.points[0][0] > 50.0 or p.points[0][0] - p.points[-1][0] > 50.0]
     assert bool(zigzags) is goes_on
+
+
+@pytest.mark.parametrize("name", ["metric_concrete_ceiling", "out_the_back"])
+def test_an_elbow_in_the_room_is_named_in_the_room(name: str) -> None:
+    """On its free left side, not in the wall's hatching right of the finished face."""
+    page = page_of(name, "section along the duct")
+    (words,) = [t for t in texts(page) if t.text.startswith("elbow ")]
+    face = min(x for p in paths(page) if p.id == "hood-inside-1-1" for x, _ in p.points)
+    elbow = min(x for p in paths(page) if p.id == "elbow-1" for x, _ in p.points)
+    assert box(words)[2] < elbow < face
