@@ -65,7 +65,8 @@ def backing_pieces(scene: Scene, marks: Sequence[Mark]) -> tuple[Piece, ...]:
 def draw_backing(sketch: Sketch, view: View, scene: Scene, marks: Sequence[Mark]) -> None:
     """Draw each piece of backing dashed, cut to a sloped ceiling."""
     for piece in backing_pieces(scene, marks):
-        for ring in clipped(_under_ceiling(piece, scene), view.region):
+        shown = _under_ceiling(piece, scene)
+        for ring in clipped(shown, view.region) if shown else ():
             points = [view.at(*p) for p in ring]
             sketch.path(points, ink.FINE, fill=_LUMBER, colour=ink.TIMBER_EDGE, closed=True, dash=_DASH)
 
@@ -76,7 +77,7 @@ def _under_ceiling(piece: Piece, scene: Scene) -> Outline:
     from shapely.geometry import Polygon
 
     line = ceiling_line(scene, piece.left, piece.right)
-    foot = min(piece.low, *(v for _, v in line)) - 1.0  # a steep ceiling may come down past the piece's lower edge
+    foot = min(piece.low, *(v for _, v in line)) - 1.0  # a steep ceiling comes down past the piece
     room = Polygon([(piece.left, foot), (piece.right, foot), *reversed(line)])
     rings = outlines(box(piece.left, piece.low, piece.right, piece.high).intersection(room))
     return rings[0] if rings else ()

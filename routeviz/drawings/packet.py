@@ -139,7 +139,7 @@ def _picture(title: str, file: Path, paper: Paper, number: str) -> Sheet:
         sheet,
         number,
         title,
-        "the 3D view of the same plan; not to scale. Numbers as on the first sheet: J joist, T truss, S stud, F furring strip",
+        "the 3D view of the same plan; not to scale. Numbers as on the first sheet",
     )
     wide, high = picture_room(paper)
     sheet.sketch.items.append(Image(str(file), (sheet.room[0], sheet.room[1] + 2.0), wide, high))

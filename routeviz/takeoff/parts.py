@@ -35,7 +35,7 @@ def buy_list(
     lines = _stock(cuts, plans, scene, mended=is_mended(route, findings))
     broken = frozenset(f.code for f in findings if f.state is State.BROKEN and not f.waived)
     lines += _fittings(route, scene, broken)
-    lines += _joints(route, scene, frame)
+    lines += _joints(route, scene, frame, mended=is_mended(route, findings))
     lines += _hangers(route, scene)
     lines += building_lines(route, scene, frame, findings)
     lines += backing_lines(scene, frame, marks)
@@ -68,7 +68,7 @@ def _stock(cuts: tuple[Cut, ...], plans: tuple[StockPlan, ...], scene: Scene, *,
         size = f"{plan.section}, {length_text(plan.stock_in, metric=scene.metric)}"
         note = "as found; what mends it may change its width" if mended else f"{plan.words}; {waste} left over"
         sheet = scene.duct.sheet_in
-        thick = "" if sheet is None or mended else f", {sheet_text(sheet, metric=scene.metric)} or thicker"
+        thick = "" if sheet is None or mended else f", {sheet_text(sheet, metric=scene.metric)} thick or more"
         lines.append(BuyLine(f"duct, {scene.duct.material}{thick}", size, plan.count, "section", note, parts))
     return lines
 
@@ -177,7 +177,7 @@ def _cap(part: Part, route: Route, scene: Scene, *, mended: bool) -> list[BuyLin
     ]
 
 
-def _joints(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
+def _joints(route: Route, scene: Scene, frame: Frame, *, mended: bool) -> list[BuyLine]:
     stock = table("stock")
     every = joints(route, scene, frame)
     if not every:
@@ -188,11 +188,11 @@ def _joints(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     rolls = math.ceil(taped_in / 12.0 / float(stock["tape"]["roll_ft"]) - 1e-9)
     own = "_metric" if scene.metric else ""
     cartridges = math.ceil(len(every) / int(stock["sealant"]["joints_per_cartridge"]))
-    sealant = BuyLine(stock["sealant"]["item"], "for the joints", cartridges, "cartridge", _counted(len(every)))
+    sealant = BuyLine(stock["sealant"]["item"], "for the joints", cartridges, "cartridge", _counted(len(every), mended=mended))
     if not driven:
         return [sealant]
     screws = sum(screws_at(j.section) for j in driven)
-    note = f"{_counted(len(driven))}: {joint_words(driven)}"
+    note = f"{_counted(len(driven), mended=mended)}: {joint_words(driven)}"
     if len(driven) < len(every):
         note += "; the hood's collar is sealed without screws"
     return [
@@ -203,8 +203,10 @@ def _joints(route: Route, scene: Scene, frame: Frame) -> list[BuyLine]:
     ]  # fmt: skip
 
 
-def _counted(joint_count: int) -> str:
-    return "1 joint" if joint_count == 1 else f"{joint_count} joints"
+def _counted(joint_count: int, *, mended: bool) -> str:
+    """Count the joints; of a run that is mended those that stand, for its new way is not planned yet."""
+    said = "1 joint" if joint_count == 1 else f"{joint_count} joints"
+    return f"{said} as found, new ones on top" if mended else said
 
 
 def _hangers(route: Route, scene: Scene) -> list[BuyLine]:

@@ -4,8 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import combinations
 
-__all__ = ["Placed", "Tag", "arrange", "crossing", "overlap"]
+__all__ = ["Placed", "Tag", "arrange", "crossing", "keep_off", "overlap", "touched"]
+
+_STEP_PX = 6.0  # by which a label is tried higher and lower
+_OFF_PX = 6.0  # what a leader keeps off a figure
+
+Box = tuple[float, float, float, float]  # left, top, right, bottom [px]
 
 
 @dataclass(frozen=True)
@@ -162,9 +168,94 @@ def arrange(
             if used(right) + tag.height <= room:
                 columns[right].append(tag)
                 break
-    placed = {
-        p.tag.key: replace(p)
-        for right in (False, True)
-        for p in _column(columns[right], right=right, width=width, margin=margin, top=top, bottom=bottom, gap=gap)
-    }
+
+    def place(columns: dict[bool, list[Tag]]) -> list[Placed]:
+        return [
+            p for right in (False, True)
+            for p in _column(columns[right], right=right, width=width, margin=margin, top=top, bottom=bottom, gap=gap)
+        ]  # fmt: skip
+
+    best, free = place(columns), [t for t in tags if t.anchor is not None and side(t) is None]
+    for _ in free:  # each round one of those near the middle changes sides, that which uncrosses most
+        others = [_switched(columns, t) for t in free if t in columns[True] or t in columns[False]]
+        trials = [(other, place(other)) for other in others if all(_high(c, gap) <= room for c in other.values())]
+        if not trials:
+            break
+        other, trial = min(trials, key=lambda t: _crossings(t[1]))
+        if _crossings(trial) >= _crossings(best):
+            break
+        columns, best = other, trial
+    placed = {p.tag.key: p for p in best}
     return [placed[t.key] for t in tags if t.key in placed]
+
+
+def _high(column: Sequence[Tag], gap: float) -> float:
+    return sum(t.height + gap for t in column) - gap
+
+
+def _switched(columns: dict[bool, list[Tag]], tag: Tag) -> dict[bool, list[Tag]]:
+    """Give the columns with one label moved to the other."""
+    right = tag in columns[True]
+    return {right: [t for t in columns[right] if t is not tag], not right: [*columns[not right], tag]}
+
+
+def _crossings(placed: Sequence[Placed]) -> int:
+    return sum(crossing(a, b) for a, b in combinations(placed, 2))
+
+
+def touched(placed: Placed, boxes: Sequence[Box]) -> int:
+    """Count the boxes that a leader runs through or nearly touches; beside the figure at its own end it may be."""
+    if placed.leader is None:
+        return 0
+    end = placed.leader[1]
+    wide = [(b[0] - _OFF_PX, b[1] - _OFF_PX, b[2] + _OFF_PX, b[3] + _OFF_PX) for b in boxes]
+    return sum(_meets(placed.leader, b if _meets((end, end), w) else w) for b, w in zip(boxes, wide, strict=True))
+
+
+def _meets(line: tuple[tuple[float, float], tuple[float, float]], box: Box) -> bool:
+    """Whether a line between two points has a point in a box."""
+    (x, y), (u, v) = line
+    first, last = 0.0, 1.0  # the share of the line that is left within each pair of sides
+    for at, step, low, high in ((x, u - x, box[0], box[2]), (y, v - y, box[1], box[3])):
+        if abs(step) < 1e-9:
+            if not low <= at <= high:
+                return False
+            continue
+        a, b = sorted(((low - at) / step, (high - at) / step))
+        first, last = max(first, a), min(last, b)
+    return first <= last
+
+
+def keep_off(placed: Sequence[Placed], boxes: Sequence[Box], *, top: float, bottom: float, gap: float) -> list[Placed]:
+    """Move labels up or down their column, none over another, until their leaders keep off boxes as far as they can.
+
+    Parameters
+    ----------
+    placed : sequence of Placed
+        Labels as `arrange` gives them.
+    boxes : sequence of tuple
+        What no leader should run through: left, top, right and bottom [px].
+    top, bottom, gap : float
+        Heights between which labels may stand, and the least distance between two [px].
+
+    Returns
+    -------
+    list of Placed
+        In the same order. Each stands as near its former height as its leader lets it.
+    """
+    found = list(placed)
+    for n, label in enumerate(found):
+        if not touched(label, boxes):
+            continue
+        others = [p for k, p in enumerate(found) if k != n]
+        count = int((bottom - top) / _STEP_PX) + 1
+        heights = sorted((top + k * _STEP_PX for k in range(count)), key=lambda y: abs(y - label.y))
+        moved = [replace(label, y=y) for y in heights if y + label.tag.height <= bottom]
+        tries = [t for t in moved if not any(overlap(_grown(t, gap), p) or crossing(t, p) for p in others)]
+        found[n] = min([label, *tries], key=lambda t: touched(t, boxes))
+    return found
+
+
+def _grown(label: Placed, gap: float) -> Placed:
+    """Give a label with its distance above and below."""
+    return replace(label, tag=replace(label.tag, height=label.tag.height + 2 * gap), y=label.y - gap)

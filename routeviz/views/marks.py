@@ -2,22 +2,33 @@
 
 from __future__ import annotations
 
+import math
+import re
+
 import numpy as np
 
 from routeviz.model.finding import State
 from routeviz.model.plan import Plan
-from routeviz.model.route import Near, PartKind, Route
-from routeviz.model.solids import FaceKind, SolidKind, Vec3
+from routeviz.model.route import Near, Part, PartKind, Route
+from routeviz.model.solids import FaceKind, Solid, SolidKind, Vec3
 from routeviz.units import length_text, quantity_text
 from routeviz.views.caps import cap_top
 from routeviz.views.furnishing import hood_bottom
 from routeviz.views.parts import Dimension, Flag, Note
 from routeviz.views.words import finding_short, route_title
+from routeviz.views.zones import zone_notes
 
-__all__ = ["broken_ids", "flags", "notes", "place_of", "slack_dimensions"]
+__all__ = ["broken_ids", "flags", "notes", "place_of", "places_on", "slack_dimensions"]
 
 EVERYWHERE = frozenset({"room", "ceiling", "along", "outside"})
 INSIDE = frozenset({"room", "ceiling", "along"})
+_SHEETS = {
+    SolidKind.FLOOR, SolidKind.BOARD, SolidKind.SHEATHING, SolidKind.CLADDING, SolidKind.MASONRY, SolidKind.SLAB,
+    SolidKind.DECK, SolidKind.COVERING, SolidKind.EAVE, SolidKind.SUBFLOOR,
+}  # fmt: skip # their middle says nothing of where in them a finding is
+# who stands in the room sees a thing's front first, then its sides; outdoors its back
+_ROUND = ((0.0, -1.0, 0.0), (1.0, 0.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, -1.0), (0.0, 0.0, 1.0), (0.0, 1.0, 0.0))
+_UNDER = 0.98  # of the way from the axis to the skin: round parts are drawn with flat sides
 _STRAIGHT = 0.99  # of a direction that follows an axis
 _NEVER_BARRED = {
     SolidKind.HOOD, SolidKind.COVER, SolidKind.COOKTOP, SolidKind.COUNTER, SolidKind.FLOOR, SolidKind.GLAZING,
@@ -53,6 +64,64 @@ def place_of(plan: Plan, where: tuple[str, ...], place: Vec3 | None) -> Vec3 | N
     return None
 
 
+def places_on(plan: Plan, where: tuple[str, ...]) -> tuple[Vec3, ...]:
+    """Give places on the skin of the duct's parts, members and things that a finding names, the middle first [in].
+
+    Its own place may be hidden, or lie deep in the thing, where the thing itself is in full view.
+    """
+    found: list[Vec3] = []
+    parts = {p.id: p for p in plan.best.route.parts} if plan.best is not None else {}
+    for name in where:
+        if name in parts:
+            found += _on_part(parts[name])
+        solid = plan.frame._index.get(name)
+        if solid is not None and solid.kind not in _SHEETS:
+            found += _on_solid(solid)
+    return tuple(found)
+
+
+def _on_part(part: Part) -> list[Vec3]:
+    """Give places round a part of the duct at its middle, then towards its ends."""
+    if part.length_in < 0.5:
+        return []
+    start, end = np.array(part.start), np.array(part.end)
+    corner = (start + end) / 2 if part.corner is None else np.array(part.corner)
+    turn = math.cos(math.radians(part.angle_deg) / 2)  # with this weight of its corner, the curve is the elbow's arc
+    found = []
+    for t in (0.5, 0.3, 0.7, 0.15, 0.85):
+        shares = np.array([(1 - t) ** 2, 2 * t * (1 - t) * turn, t**2])
+        axis = shares @ np.array([start, corner, end]) / shares.sum()
+        way = (1 - t) * (corner - start) + t * (end - corner)
+        for side in _ROUND:
+            if abs(np.dot(side, way)) < 0.8 * np.linalg.norm(way):  # not into the part before or after it
+                x, y, z = axis + np.array(side) * _half_in(part, t, side) * _UNDER
+                found.append((float(x), float(y), float(z)))
+    return found
+
+
+def _half_in(part: Part, t: float, side: Vec3) -> float:
+    """Give how far a part's skin is from its axis on one side, at a share of its length [in]."""
+    flat = part.wide is not None and abs(np.dot(side, part.wide)) < 0.7
+    first, last = (s.height_in if flat else s.width_in for s in (part.section, part.section_out))
+    return ((1 - t) * first + t * last) / 2
+
+
+def _on_solid(solid: Solid) -> list[Vec3]:
+    """Give places along the sides of a member, or of a thing as it stands along the wall."""
+    from routeviz.geometry import bounds
+
+    box, axis = bounds(solid.shape), solid.member.axis if solid.member is not None else 0
+    lo, hi = np.array(box.lo), np.array(box.hi)
+    found = []
+    for t in (0.5, 0.3, 0.7, 0.1, 0.9):
+        for side in _ROUND:
+            if abs(side[axis]) < 0.5:
+                at = (lo + hi) / 2 + np.array(side) * (hi - lo) / 2
+                at[axis] = lo[axis] + t * (hi[axis] - lo[axis])
+                found.append((float(at[0]), float(at[1]), float(at[2])))
+    return found
+
+
 def _view_at(plan: Plan, place: Vec3 | None) -> str:
     if place is None:
         return "room"
@@ -76,7 +145,7 @@ def flags(plan: Plan) -> tuple[Flag, ...]:
     for number, finding in enumerate(shown, 1):
         place = place_of(plan, finding.where, finding.place)
         found.append(Flag(number, finding.state, finding.code, finding.title, finding_short(finding, metric=metric), place,
-                          _view_at(plan, place)))  # fmt: skip
+                          _view_at(plan, place), places_on(plan, finding.where)))  # fmt: skip
     return tuple(found)
 
 
@@ -109,10 +178,27 @@ def _near_notes(plan: Plan, route: Route) -> list[Note]:
     if not framing:
         return []
     tight = min(framing, key=lambda n: (n.gap_in, n.solid))
-    twins = [n for n in framing if abs(n.gap_in - tight.gap_in) < 1 / 32 and n.solid != tight.solid]
-    also = f", and of {twins[0].label}" if twins else ""
+    twins = [n for n in framing if abs(n.gap_in - tight.gap_in) < 1 / 32 and n.solid != tight.solid][:1]
     title = f"{length_text(tight.gap_in, metric=metric)} clear"
-    return [Note(title, f"of {tight.label}{also}", (tight.at,), INSIDE)]
+    pair = (tight, *twins)
+    # where the gap is; else on its twin, or on the duct beside them, since a member before the duct may be cut away
+    places = [n.at for n in twins] + [_skin(n) for n in pair]
+    return [Note(title, f"of {_both(*(n.label for n in pair))}", (tight.at,), INSIDE, tuple(places))]
+
+
+def _skin(near: Near) -> Vec3:
+    """Give the end of a gap that lies on the duct."""
+    return tuple(e - t * near.gap_in for e, t in zip(near.at, near.toward, strict=True))  # type: ignore[return-value]
+
+
+def _both(first: str, second: str = "") -> str:
+    """Name one or two members: "joist 4", "joists 4 and 5", "rafters 1 and 2, left slope", "joist 4, and of stud 5"."""
+    if not second:
+        return first
+    a, b = (re.fullmatch(r"(.*[a-z]) (\d+)(|, .*)", words) for words in (first, second))
+    if a and b and (a[1], a[3]) == (b[1], b[3]):
+        return f"{a[1]}{'es' if a[1].endswith('s') else 's'} {a[2]} and {b[2]}{a[3]}"
+    return f"{first}, and of {second}"
 
 
 def _is_member(plan: Plan, near: Near) -> bool:
@@ -154,7 +240,7 @@ def notes(plan: Plan) -> tuple[Note, ...]:
     left = (scene.cooktop.centre_in - scene.cooktop.width_in / 2, -scene.cooktop.back_in - scene.cooktop.depth_in,
             scene.cooktop.height_in + mount * 0.55)  # fmt: skip
     found.append(Note(f"{length_text(mount, metric=metric)} above the cooktop", text, (left,), frozenset({"room"})))
-    return tuple(found)
+    return (*found, *zone_notes(plan))
 
 
 def _cap_words(plan: Plan, route: Route) -> str:
@@ -193,7 +279,5 @@ def slack_dimensions(plan: Plan) -> tuple[Dimension, ...]:
         if near.gap_in > 12 or near.gap_in < 0.01 or axis == 2 or (axis, sign) in taken or not _is_member(plan, near):
             continue
         taken.add((axis, sign))
-        end = near.at
-        start = tuple(e - t * near.gap_in for e, t in zip(end, near.toward, strict=True))
-        found.append(Dimension(start, end, length_text(near.gap_in, metric=plan.scene.metric), INSIDE))  # type: ignore[arg-type]
+        found.append(Dimension(_skin(near), near.at, length_text(near.gap_in, metric=plan.scene.metric), INSIDE))
     return tuple(found)

@@ -65,17 +65,25 @@ class Piece:
 
 @dataclass(frozen=True)
 class Note:
-    """A label with a leader. The first anchor that can be seen is used; `views` names where it is shown."""
+    """A label with a leader; `views` names where it is shown.
+
+    The first anchor that can be seen is used, through what thinly covers it too; else the first of the places
+    `on_skin`, which are seen by themselves or not at all.
+    """
 
     title: str
     text: str
     anchors: tuple[Vec3, ...]
     views: frozenset[str]
+    on_skin: tuple[Vec3, ...] = ()
 
 
 @dataclass(frozen=True)
 class Flag:
-    """A finding at its place: broken and close ones are numbered, worst first, the same in every view."""
+    """A finding at its place: broken and close ones are numbered, worst first, the same in every view.
+
+    `on_skin` are places on the skin of what it names, for a still in which its own place is hidden.
+    """
 
     number: int
     state: State
@@ -84,6 +92,7 @@ class Flag:
     short: str
     place: Vec3 | None
     view: str
+    on_skin: tuple[Vec3, ...] = ()
 
 
 @dataclass(frozen=True)

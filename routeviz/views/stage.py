@@ -2,21 +2,18 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
-import shapely
-from shapely.geometry.base import BaseGeometry
 
-from routeviz.model.finding import Finding, State
+from routeviz.model.finding import State
 from routeviz.model.plan import Plan
 from routeviz.model.route import Part, PartKind, Route
 from routeviz.model.scene import SectionSize
-from routeviz.model.solids import ExitFace, FaceKind, KeepOut, Vec3
+from routeviz.model.solids import Vec3
 from routeviz.model.spoken import spoken
 from routeviz.views.blocked import wanted_pieces
 from routeviz.views.caps import cap_pieces
@@ -26,7 +23,8 @@ from routeviz.views.house import CutAway, cut_away, house_pieces, member_numbers
 from routeviz.views.marks import broken_ids, flags, notes, slack_dimensions
 from routeviz.views.outdoors import next_room_pieces, outdoor_pieces
 from routeviz.views.parts import Dimension, Flag, Group, Layer, MemberNumber, Note, Piece
-from routeviz.views.shapes import Slab, barred
+from routeviz.views.shapes import barred
+from routeviz.views.zones import zone_pieces
 
 __all__ = ["Stage", "build", "duct_pieces"]
 
@@ -122,36 +120,6 @@ def duct_pieces(plan: Plan, route: Route) -> list[Piece]:
     return [*pieces, *cap_pieces(plan, route)]
 
 
-def _keep_out_zone(finding: Finding, item: KeepOut, face: ExitFace) -> Piece | None:
-    if finding.limit is None or finding.unit != "in" or not item.away_in < finding.limit <= 130:
-        return None
-    outline: BaseGeometry = shapely.box(*item.lo, *item.hi) if item.lo != item.hi else shapely.Point(item.lo)
-    reach = math.sqrt(max(finding.limit**2 - item.away_in**2, 0.0))
-    grown: BaseGeometry = outline.buffer(reach, quad_segs=12)
-    grown = grown.intersection(shapely.box(face.lo[0], 0.0, face.hi[0], face.hi[1]))
-    start, end = sorted((face.at_in + face.sign * 0.5, face.at_in + face.sign * 6.5))
-    mesh = Slab(face.axis, start, end, grown).mesh()
-    return Piece(f"zone-{item.id}", f"kept clear round the {item.label}", Layer.ZONES, "zone", mesh, Group.ROUTE)
-
-
-def _zones(plan: Plan) -> Iterator[Piece]:
-    """Give the stretch of outer wall that a cap must keep off, as far as a finding states the distance."""
-    best = plan.best
-    if best is None or best.route.termination.kind not in (FaceKind.WALL, FaceKind.GABLE):
-        return
-    face = next((f for f in plan.frame.faces if f.id == best.route.termination.face), None)
-    if face is None:
-        return
-    seen: set[str] = set()
-    for finding in plan.all_findings:
-        for item in face.keep_outs:
-            if item.id in finding.where and item.id not in seen and item.kind not in ("edge", "eave", "lot line"):
-                zone = _keep_out_zone(finding, item, face)
-                if zone is not None:
-                    seen.add(item.id)
-                    yield zone
-
-
 def _barred(piece: Piece) -> list[Piece]:
     red, white = barred(piece.mesh)
     return [
@@ -201,7 +169,7 @@ def build(
         pieces += duct_pieces(plan, shown)
     else:
         pieces += wanted_pieces(plan)
-    pieces += list(_zones(plan))
+    pieces += zone_pieces(plan)
     broken = broken_ids(plan)
     parts = {w for f in plan.all_findings if f.state is State.BROKEN and not f.waived for w in f.where}
     marked = broken | {p.id for p in (shown.parts if shown else ()) if p.id in parts}

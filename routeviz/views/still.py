@@ -15,12 +15,12 @@ from routeviz.folding import fold
 from routeviz.model.finding import State, Verdict
 from routeviz.model.solids import Vec3
 from routeviz.views import fonts, gl
-from routeviz.views.lettering import Placed, Tag, arrange
+from routeviz.views.lettering import Placed, Tag, arrange, keep_off
 from routeviz.views.palette import BAR, BAR_INK, CLOSE, INK, INK_SOFT, LINE, LINE_STRONG, PAPER, PLASTER, TEAL
 from routeviz.views.parts import Layer
 from routeviz.views.pen import LEAST_PX, Sheet, pennant, verdict_mark
 from routeviz.views.stage import Stage
-from routeviz.views.stillmarks import Marks, first_seen
+from routeviz.views.stillmarks import Box, Marks, first_seen, within
 from routeviz.views.viewpoints import Camera, Viewport, camera, hidden_by_hood, viewpoint_words
 
 if TYPE_CHECKING:
@@ -32,28 +32,36 @@ BAND_PX, FOOT_PX, MARGIN_PX, GAP_PX = 120, 34, 22, 10
 _PAD = 11
 _TITLE_PX, _TEXT_PX = 18, 16
 _FLAG_ROOM = 44  # of a label, for the flag before its words [px]
+_KINDS = {"J": "joist", "T": "truss", "S": "stud", "F": "furring strip"}  # by the letter before a member's number
+_ON_SKIN_IN = 1.0  # a place on a thing's skin may lie so far under it: round things are drawn with flat sides
 _CAUTION = "A plan only: local code, the maker's instructions and licensed trades decide."
 
 
 @dataclass(frozen=True)
 class Label:
-    """One label of a picture: words, the flag that it explains (0 for none), and places its leader may point at."""
+    """One label of a picture: words, the flag that it explains (0 for none), and places its leader may point at.
+
+    Places `on_skin` come after the `anchors`, and are not looked for behind what covers them.
+    """
 
     title: tuple[str, ...]
     text: tuple[str, ...]
     anchors: tuple[Vec3, ...]
     number: int = 0
     state: State | None = None
+    on_skin: tuple[Vec3, ...] = ()
 
 
 def _labels(stage: Stage, viewpoint: str) -> list[Label]:
     found = [
         Label(tuple(fold(f.title, 28)[:2]), (f.short,) if f.short else (), (f.place,) if f.place else (), f.number,
-              f.state)
+              f.state, f.on_skin)
         for f in stage.flags
         if f.state in (State.BROKEN, State.CLOSE)
     ]  # fmt: skip
-    return found + [Label((n.title,), (n.text,), n.anchors) for n in stage.notes if viewpoint in n.views]
+    return found + [
+        Label((n.title,), (n.text,), n.anchors, on_skin=n.on_skin) for n in stage.notes if viewpoint in n.views
+    ]
 
 
 def _measure(sheet: Sheet, label: Label) -> tuple[float, float]:
@@ -144,8 +152,9 @@ def _band(sheet: Sheet, stage: Stage, width: float) -> None:
     sheet.write(119, below, _sentences(sheet, plan.second, font, room), font, INK_SOFT)
 
 
-def _foot(sheet: Sheet, stage: Stage, viewpoint: str, width: float, height: float) -> None:
-    scene = stage.plan.scene
+def _foot(sheet: Sheet, stage: Stage, viewpoint: str, kinds: frozenset[str], size: tuple[int, int]) -> None:
+    """Say whose kitchen it is, from where it is seen, what the letters of its numbers mean, and what it is not."""
+    scene, (width, height) = stage.plan.scene, size
     s = sheet.scale
     name = scene.name + (" (invented)" if scene.invented else "")
     sheet.box(0, height - FOOT_PX, width, FOOT_PX, PLASTER)
@@ -153,24 +162,38 @@ def _foot(sheet: Sheet, stage: Stage, viewpoint: str, width: float, height: floa
     y = height - FOOT_PX / 2
     bold, plain = fonts.text_bold(LEAST_PX * s, name), fonts.text(LEAST_PX * s)
     left = width - 3 * MARGIN_PX - sheet.length(_CAUTION, plain)
-    words = next(
-        (w for w in (f"{name}, {viewpoint_words(stage.plan, viewpoint)}", name) if sheet.length(w, bold) <= left), ""
-    )
+    key = ", ".join(f"{k} {word}" for k, word in _KINDS.items() if k in kinds)
+    key = key and f"Numbers: {key}"
+    apart = 2 * MARGIN_PX
+    asked = sheet.length(key, plain) + apart if key else 0.0
+    tries = (f"{name}, {viewpoint_words(stage.plan, viewpoint)}", name)
+    words = next((w for w in tries if sheet.length(w, bold) + asked <= left), "")
+    if not words:  # in a small picture the name is worth more than the key
+        key, words = "", next((w for w in tries if sheet.length(w, bold) <= left), "")
     sheet.write(MARGIN_PX, y, words, bold, INK, anchor="lm")
+    sheet.write(MARGIN_PX + sheet.length(words, bold) + apart, y, key, plain, INK_SOFT, anchor="lm")
     sheet.write(width - MARGIN_PX, y, _CAUTION, plain, INK_SOFT, anchor="rm")
 
 
 def _tags(
-    sheet: Sheet, labels: Sequence[Label], view: Camera, shot: Shot, viewpoint: str, size: tuple[int, int]
-) -> Iterator[Tag]:
+    sheet: Sheet, labels: Sequence[Label], view: Camera, shot: Shot, viewpoint: str, size: tuple[int, int],
+    off: Sequence[Box] = (),
+) -> Iterator[Tag]:  # fmt: skip
     """Give the labels that this view shows, each with where its leader ends.
 
     The room shows every finding. Elsewhere a label without a leader would stand beside something that it does not
-    speak of, and is left out.
+    speak of, and is left out. Where it can, none ends on the boxes `off` [px]: there a number will stand.
     """
     width, height = size
+    covered = ((0, 0, width, BAND_PX), (0, height - FOOT_PX, width, height))
+    boxes = [*off, *covered]
+    shares = [((a - 6) / width, (b - 6) / height, (c + 6) / width, (d + 6) / height) for a, b, c, d in boxes]
     for key, label in enumerate(labels):
-        at, seen = first_seen(label.anchors, view, shot, width / height)
+        tries = [
+            first_seen(label.anchors, view, shot, width / height, off=shares),
+            first_seen(label.on_skin, view, shot, width / height, through_in=_ON_SKIN_IN, off=shares),
+        ]
+        at, seen = min(tries, key=lambda t: 2 if not t[1] else t[0] is not None and within(t[0], shares))
         anchor = None if at is None else (at[0] * width, at[1] * height)
         if anchor is not None and not BAND_PX + 4 < anchor[1] < height - FOOT_PX - 4:
             anchor = None
@@ -178,6 +201,10 @@ def _tags(
             yield Tag(key, *_measure(sheet, label), anchor)
         elif label.number and viewpoint == "room":  # what hides its place would be pointed at
             yield Tag(key, *_measure(sheet, label), None)
+
+
+def _boxes(placed: Sequence[Placed]) -> list[Box]:
+    return [(p.x, p.y, p.x + p.tag.width, p.y + p.tag.height) for p in placed]
 
 
 def compose(
@@ -188,18 +215,26 @@ def compose(
     sheet = Sheet(image, scale)
     width, height = size
     labels = _labels(stage, viewpoint)
-    tags = list(_tags(sheet, labels, view, shot, viewpoint, size))
-    placed = arrange(tags, width=width, top=BAND_PX + 14, bottom=height - FOOT_PX - 12, margin=MARGIN_PX, gap=GAP_PX)
+    room = (BAND_PX + 3, height - FOOT_PX - 3)
+    numbers = (*stage.numbers, *stage.studs)
+    written = Marks(sheet, view, shot, size, room).foresee(numbers, ())
+    tags = list(_tags(sheet, labels, view, shot, viewpoint, size, written))
+    top, bottom = BAND_PX + 14, height - FOOT_PX - 12
+    placed = arrange(tags, width=width, top=top, bottom=bottom, margin=MARGIN_PX, gap=GAP_PX)
+    distances = [d for d in stage.dimensions if viewpoint in d.views]
+    figures = Marks(sheet, view, shot, size, room, _boxes(placed)).foresee(numbers, distances)
+    placed = keep_off(placed, figures, top=top, bottom=bottom, gap=GAP_PX)
     for spot in placed:
         _draw_label(sheet, labels[spot.tag.key], spot)
-    boxes = [(p.x, p.y, p.x + p.tag.width, p.y + p.tag.height) for p in placed]
-    marks = Marks(sheet, view, shot, size, (BAND_PX + 3, height - FOOT_PX - 3), boxes)
-    marks.dimensions([d for d in stage.dimensions if viewpoint in d.views])
-    marks.numbers((*stage.numbers, *stage.studs), stage.broken)
+    marks = Marks(sheet, view, shot, size, room, _boxes(placed))
+    dots = [p.tag.anchor for p in placed if p.tag.anchor]
+    # numbers first: a card names members by them, and says the distance too
+    kinds = marks.numbers(numbers, stage.broken, dots)
+    marks.dimensions(distances)
     flown = [(*p.tag.anchor, labels[p.tag.key]) for p in placed if p.tag.anchor and labels[p.tag.key].number]
     marks.flags([(x, y, label.number, label.state) for x, y, label in flown if label.state])
     _band(sheet, stage, width)
-    _foot(sheet, stage, viewpoint, width, height)
+    _foot(sheet, stage, viewpoint, kinds, (width, height))
     return image.resize(size, Image.Resampling.LANCZOS)
 
 

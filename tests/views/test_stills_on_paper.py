@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from pathlib import Path
 
@@ -19,7 +20,7 @@ from routeviz.model.finding import State
 from routeviz.model.route import Near
 from routeviz.views import pen, still
 from routeviz.views.caps import cap_pieces
-from routeviz.views.marks import place_of, slack_dimensions
+from routeviz.views.marks import notes, place_of, places_on, slack_dimensions
 from routeviz.views.parts import Dimension, MemberNumber
 from routeviz.views.rendering import Shot
 from routeviz.views.stage import build
@@ -58,6 +59,140 @@ def test_a_distance_that_something_hides_is_not_drawn():
         made = marks(depth)
         made.dimensions([size])
         assert bool(made.taken) is drawn
+
+
+def test_a_distance_seen_from_its_end_is_not_drawn():
+    """The eye looks along y from 100 in off. A line 30 degrees off that way has half its length across the sight,
+    one 60 degrees off has 0.87 of it: only where 0.6 is left does a line seem to measure what it measures.
+    """
+    for degrees, drawn in ((90, True), (60, True), (30, False), (10, False)):
+        x, y = 6 * math.sin(math.radians(degrees)), 6 * math.cos(math.radians(degrees))
+        made = marks()
+        made.dimensions([Dimension((-x, -y, 0.0), (x, y, 0.0), "12 in", frozenset())])
+        assert bool(made.taken) is drawn, degrees
+
+
+def test_numbers_come_before_figures_and_both_are_foreseen_where_they_stand():
+    """The number stands on the line of the distance: it is kept, and the card alone says the distance."""
+    number = MemberNumber("5", (0.0, 0.0, 0.0), "joist-5", "J", (), 4.0, 0.0)
+    size = Dimension((-6.0, 0.0, 0.0), (6.0, 0.0, 0.0), "12 in", frozenset())
+    made = marks()
+    assert made.numbers([number], frozenset()) == {"J"}
+    made.dimensions([size])
+    assert len(made.figures) == 1
+    assert marks().foresee([number], [size]) == made.figures
+    beside = replace(size, start=(10.0, 0.0, 0.0), end=(22.0, 0.0, 0.0))
+    assert len(marks().foresee([number], [beside])) == 2
+
+
+def test_a_number_makes_way_for_a_leaders_dot():
+    """Written about (800, 540) it would cover a dot at (808, 540); it stands aside, no farther than 18 px."""
+    number = MemberNumber("5", (0.0, 0.5, -1.5), "joist-5", "J", (), 4.0, 40.0)
+    made = marks()
+    made.numbers([number], frozenset(), [(808.0, 540.0)])
+    ((left, top, right, bottom),) = made.figures
+    assert top < 540.0 < bottom
+    assert right < 803.0
+    assert 800.0 - 18.0 <= (left + right) / 2 < 800.0
+
+
+def test_a_part_is_flagged_on_its_skin_where_its_own_place_is_hidden():
+    """Flex from y = -14.5 to -74.5 on the axis x = 64, z = 111.5, 6 in round: the finding's place is its start on the axis.
+
+    The places on its skin lie 0.98 x 3 in off that axis, so that a leader ends on it.
+    """
+    places = np.array(places_on(planned("as_built_flex_in_attic"), ("flex-3",)))
+    assert len(places) >= 10
+    assert np.hypot(places[:, 0] - 64.0, places[:, 2] - 111.5) == pytest.approx(2.94)
+    assert places[:, 1].min() > -74.5
+    assert places[:, 1].max() < -14.5
+    assert places[0, 1] == pytest.approx(-44.5)
+
+
+def test_places_beside_an_elbow_follow_its_arc_and_those_of_a_reducer_its_slope():
+    """The arc goes round y = -2.5, z = 85.5 with 6 in; the reducer from 8 in to 6 in is 7 in wide halfway up at 82.5."""
+    plan = planned("big_fan_small_duct")
+    elbow = np.array(places_on(plan, ("elbow-1",)))
+    beside = elbow[np.abs(np.abs(elbow[:, 0] - 56.75) - 2.94) < 1e-6]
+    assert len(beside) == 10
+    assert np.hypot(beside[:, 1] + 2.5, beside[:, 2] - 85.5) == pytest.approx(6.0)
+    front = places_on(plan, ("transition-1",))[0]
+    assert front == pytest.approx((56.75, -8.5 - 0.98 * 3.5, 82.5))
+
+
+def test_a_broken_part_in_full_view_has_a_leader():
+    """Its place is 40 in behind a wall 90 in off; a place on its skin is on that wall. Another is under a board."""
+    view = Camera((0.0, -100.0, 0.0), (0.0, 0.0, 0.0), 40.0)
+    shot = Shot(np.zeros((100, 160, 3), np.uint8), np.full((100, 160), 90.0))
+    sheet = pen.Sheet(Image.new("RGB", (1600, 1000)), 1)
+    hidden, covered, seen = (0.0, 30.0, 0.0), (5.0, -8.0, 0.0), (5.0, -9.5, 0.0)
+
+    def anchors(*skin):
+        label = still.Label(("flex",), (), (hidden,), 3, State.BROKEN, skin)
+        return [t.anchor for t in still._tags(sheet, [label], view, shot, "room", (1600, 1000))]
+
+    assert anchors() == [None]
+    assert anchors(covered) == [None]
+    (at,) = anchors(covered, seen)
+    assert at is not None
+    # 5 in right at 90.5 in off, of 90.5 tan 20 = 32.94 in to the upper edge, 500 px
+    assert at == pytest.approx((800 + 5 / (90.5 * math.tan(math.radians(20))) * 500, 500.0))
+
+
+def test_a_leader_ends_beside_a_number_where_it_can():
+    view = Camera((0.0, -100.0, 0.0), (0.0, 0.0, 0.0), 40.0)
+    shot = Shot(np.zeros((100, 160, 3), np.uint8), np.full((100, 160), np.inf))
+    sheet = pen.Sheet(Image.new("RGB", (1600, 1000)), 1)
+    label = still.Label(("clear",), (), ((0.0, 0.0, 0.0),), on_skin=((5.0, 0.0, 0.0),))
+    number = (785.0, 489.0, 815.0, 511.0)
+    for off, x in (((), 0.0), ((number,), 5.0)):
+        (tag,) = still._tags(sheet, [label], view, shot, "room", (1600, 1000), off)
+        assert tag.anchor == pytest.approx((800 + x / (100 * math.tan(math.radians(20))) * 500, 500.0))
+
+
+@pytest.mark.parametrize(
+    ("scene", "words"),
+    [
+        ("side_wall_storey_above", "of joists 1 and 2"),
+        ("cathedral_roof", "of rafters 1 and 2, left slope"),
+        ("truss_in_front", "of truss 1 bottom chord, and of truss 1 top chord, left slope"),
+    ],
+)
+def test_a_card_names_the_members_that_a_duct_keeps_off(scene, words):
+    assert words in {n.text for n in notes(planned(scene))}
+
+
+def test_the_zone_without_caps_is_a_film_on_the_wall_with_its_name():
+    """The skin's face is at 7 3/16 in; the sink window begins at 100 in, 36 in are kept: the film ends at 64 in.
+
+    The cap's edge is at 56 3/4 + 3 in; seen from anywhere before the wall, a film 1/8 in over it covers none of it.
+    """
+    plan = planned("rear_outlet_straight_back")
+    stage = build(plan)
+    low, high = stage.piece("zone-hood-sink-window").mesh.bounds
+    assert low[0] == pytest.approx(64.0)
+    assert 7.1875 < low[1] < high[1] < 7.1875 + 0.15
+    (note,) = [n for n in stage.notes if n.title == "No cap within 36 in"]
+    assert note.text == "of the sink window"
+    assert note.views == {"outside"}
+    for x, y, z in note.anchors:
+        assert y == pytest.approx(high[1])
+        assert 64.0 < x < 100.0
+        assert low[2] < z < high[2]
+    view = camera(plan, stage.cut, "outside", aspect=1.6)
+    seen = project(view, np.array(note.anchors), 1.6)
+    assert ((seen[:, :2] > 0.05) & (seen[:, :2] < 0.95)).all(axis=1).any()
+
+
+def test_the_foot_explains_only_the_letters_that_were_written(monkeypatch):
+    stage = build(planned("furring_strip_brick"))
+    sheet = pen.Sheet(Image.new("RGB", (1640, 1000)), 1)
+    said = []
+    monkeypatch.setattr(sheet, "write", lambda x, y, words, *a, **k: said.append(words))
+    for kinds, key in (("JF", "Numbers: J joist, F furring strip"), ("S", "Numbers: S stud"), ("", "")):
+        said.clear()
+        still._foot(sheet, stage, "room", frozenset(kinds), (1640, 1000))
+        assert said == ["Quince Street kitchen (invented), the whole room", key, still._CAUTION]
 
 
 def test_flags_keep_in_the_picture_off_figures_and_off_one_another():
