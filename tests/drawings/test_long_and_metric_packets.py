@@ -55,7 +55,7 @@ def test_a_long_table_of_marks_loses_none(long: Plan) -> None:
 
 
 ODD = (
-    r"\d\.\d+ mm\b(?! thick)", r"\bdegF\b", r"\+[-–−]", r"\d+/\d+ in\b", r"\d in\b(?= (?:from|above|left|right|wide|long|clear|out|into|round)\b|[,.;)])", r"\d ft\b", r"\bcfm\b", r"\d lb\b", r"\bin wg\b",
+    r"\d\.\d+ mm\b(?! (?:or )?thick)", r"\bdegF\b", r"\+[-–−]", r"\d+/\d+ in\b", r"\d in\b(?= (?:from|above|left|right|wide|long|clear|out|into|round)\b|[,.;)])", r"\d ft\b", r"\bcfm\b", r"\d lb\b", r"\bin wg\b",
     r"\bBTU", r"\bfpm\b", r"\bnan\b", r"\binf\b", r"\bNone\b", r"[{}]",
 )  # fmt: skip
 
