@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from routeviz.model.opened import opened_along
 from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.route import Part, PartKind, Penetration, Route
 from routeviz.model.scene import AboveKind, Scene, WallSide
@@ -80,18 +81,11 @@ def _hidden(part: Part, scene: Scene) -> str:
 
 def _strip(n: int, where: str, route: Route, scene: Scene) -> Strip:
     part = route.parts[n]
-    axis = max(range(3), key=lambda k: abs(part.direction[k]))
-    ends, ids = [part.start[axis], part.end[axis]], [part.id]
-    for other in route.parts[max(0, n - 1) : n + 2]:
-        if other.kind is PartKind.ELBOW and other.corner is not None:
-            half = max(other.section.width_in, other.section.height_in) / 2 + scene.duct.clearance_in
-            ends += [other.corner[axis] - half, other.corner[axis] + half]
-            ids.append(other.id)
-    sign = -1.0 if axis == 1 else 1.0
+    beside = [p for p in route.parts[max(0, n - 1) : n + 2] if p is part or (p.kind is PartKind.ELBOW and p.corner)]
+    axis, low, high = opened_along(beside, scene)
+    ids = (part.id, *(p.id for p in beside if p is not part))
     x, y, z = ((a + b) / 2 for a, b in zip(part.start, part.end, strict=True))
-    most = (scene.kitchen.width_in, scene.kitchen.depth_in, ceiling_at_in(scene, x))[axis]
-    low, high = (min(most, max(0.0, v)) for v in sorted((sign * min(ends), sign * max(ends))))
-    return Strip(where, tuple(ids), axis, low, high, (x, y, z))
+    return Strip(where, ids, axis, low, high, (x, y, z))
 
 
 def strip_line(strip: Strip, scene: Scene) -> BuyLine:

@@ -249,7 +249,8 @@ def _cap_words(plan: Plan, route: Route) -> str:
     metric = plan.scene.metric
     if route.termination.kind is FaceKind.ROOF:
         return f"{length_text(x, metric=metric)} from the left wall, {length_text(-y, metric=metric)} out"
-    return f"centre {length_text(z, metric=metric)} above the floor"
+    floor = "kitchen floor" if plan.scene.spaces else "floor"  # another space has one of its own
+    return f"centre {length_text(z, metric=metric)} above the {floor}"
 
 
 def _square(route: Route, near: Near, axis: int) -> bool:
