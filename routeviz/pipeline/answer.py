@@ -46,7 +46,7 @@ def answer(scene: Scene, paths: Paths, options: Sequence[Option], findings: Sequ
         first = next(f for f in _open(findings, State.BROKEN) if f.code.startswith(ROOM_CODE_PREFIX))
         return f"The hood cannot hang here: {first.detail or first.title}"
     if not options:
-        return _blocked(scene, paths)
+        return _blocked(scene, paths, findings)
     sentence = _works(scene, options[0])
     cleared = to_clear(_open([*findings, *options[0].findings], State.BROKEN))
     return f"{cleared} {sentence}" if cleared else sentence
@@ -68,7 +68,7 @@ def _works(scene: Scene, option: Option) -> str:
     return f"{route.words}: {route.turns}, {_length(route.length_in, scene, long=True)}{boxed}, {flow}."
 
 
-def _blocked(scene: Scene, paths: Paths) -> str:
+def _blocked(scene: Scene, paths: Paths, findings: Sequence[Finding]) -> str:
     if paths.outcome is Outcome.LIMIT_REACHED:
         return f"Gave up at the stated limit of {paths.facts.elbow_limit} elbows: no way out was found, and none is excluded."
     if paths.outcome is Outcome.BAD_START:
@@ -78,7 +78,18 @@ def _blocked(scene: Scene, paths: Paths) -> str:
     if told is None:
         return f"No way out exists with {paths.facts.elbow_limit} elbows or fewer."
     fix = f" {_shifted(told, scene)}{_cost(told)}." if told.shift_in is not None and told.verified else ""
-    return f"No way out exists with {paths.facts.elbow_limit} elbows or fewer: {_met(told.told[0], scene)}.{fix}"
+    advised = _advised(told.told[0], findings)
+    return (
+        f"No way out exists with {paths.facts.elbow_limit} elbows or fewer: {_met(told.told[0], scene)}.{fix}{advised}"
+    )
+
+
+def _advised(met: Blocker, findings: Sequence[Finding]) -> str:
+    """Say how a cap may be let where only advice keeps it away: the search keeps that distance, a waiver does not."""
+    barred = [f for f in findings if met.kind == "keep-out" and f.state is State.BROKEN and met.id in f.where]
+    if not barred or any(f.must for f in barred):
+        return ""
+    return f" That distance is advice: a waiver of {barred[0].code}, with its reason, lets a cap stand there."
 
 
 def _met(met: Blocker, scene: Scene) -> str:

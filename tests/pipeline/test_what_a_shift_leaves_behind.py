@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from importlib import resources
 from pathlib import Path
 
 import pytest
@@ -115,3 +116,16 @@ def test_the_first_step_settles_what_the_answer_names() -> None:
     assert plan.answer.startswith(f"To clear first: N{named} ")
     assert plan.best is not None
     assert plan.best.takeoff.steps[0].text == f"Settle what is broken first: n{named}"
+
+
+def test_a_distance_that_is_advice_says_how_it_is_let() -> None:
+    """36 in to a gas regulator is common practice alone: the search keeps it, and a waiver with its reason lifts it."""
+    book = resources.files("routeviz.views.lessons").joinpath("book", "cap_place_scene.toml")
+    moved = {"as_built": None, "hood.centre": "88 3/4 in", "cooktop.centre": "88 3/4 in"}
+    text = scenefile.edit(book.read_text(encoding="utf-8"), moved)
+    kept = pipeline.plan(scenefile.loads(text, "kitchen.toml"))
+    assert kept.best is None
+    assert "advice: a waiver of TRM-GAS, with its reason" in kept.answer
+    waiver = '[rules]\nwaivers = [{ code = "TRM-GAS", reason = "the gas supplier has agreed" }]\n'
+    let = pipeline.plan(scenefile.loads(text.replace("[rules]\n", waiver, 1), "kitchen.toml"))
+    assert let.answer.startswith("Up, then back between studs 6 and 7")

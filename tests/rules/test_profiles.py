@@ -187,3 +187,10 @@ def test_findings_come_worst_first() -> None:
 def test_the_same_findings_come_again() -> None:
     scene, profile = samples.scene(), rules.profile("irc-2021")
     assert rules.check_scene(scene, EMPTY, profile) == rules.check_scene(scene, EMPTY, profile)
+
+
+def test_every_distance_outdoors_has_a_rule_that_judges_it() -> None:
+    """A waiver is looked for by that rule's code: a limit of its own without one could not be waived."""
+    for kind, row in catalog.table("rules")["outdoors"].items():
+        judging = [r.code for r in rules.all_rules() if row["limit"] in r.limits and r.code.startswith("TRM-")]
+        assert len(judging) == 1, kind

@@ -11,15 +11,13 @@ from routeviz.rules.context import Context
 from routeviz.rules.distances import distance_findings
 from routeviz.rules.registry import Rule, Scope
 
-_KINDS = (
-    OutdoorKind.METER,
-    OutdoorKind.REGULATOR,
-)
+_KINDS = {OutdoorKind.METER: "meter", OutdoorKind.REGULATOR: "regulator"}  # each with its own limit
 
 
 def judge(context: Context, rule: Rule) -> Iterator[Finding]:
     """Measure from the edge of the cap's opening to the edge of each thing."""
-    yield from distance_findings(context, rule, _KINDS, "meter", remedy=", and ask the gas supplier.")
+    for kind, key in _KINDS.items():
+        yield from distance_findings(context, rule, (kind,), key, remedy=", and ask the gas supplier.")
 
 
 def _beside(gap_in: float) -> Context:
@@ -33,7 +31,7 @@ RULE = Rule(
     scope=Scope.ROUTE,
     checks="The distance from the edge of the opening of the cap to a gas meter or a regulator vent.",
     why="A regulator may vent gas; a fan motor and a flap should not be near.",
-    limits=("meter",),
+    limits=("meter", "regulator"),
     sources=(),
     applies="Where the scene lists a meter or regulator: on the face of the cap, round a corner, or under the roof that it stands on.",
     blind="The own distance that the gas supplier asks for.",
