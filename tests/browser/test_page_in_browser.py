@@ -53,7 +53,7 @@ def blocked(tmp_path_factory):
 def drawn(watched) -> int:
     """How many different colours the middle of the picture has: none means that nothing was drawn."""
     return watched.tab.evaluate(
-        """() => { const p = routeviz.picture(); p.draw(); const c = p.canvas, gl = c.getContext('webgl2'), n = 64, px = new Uint8Array(n * n * 4);
+        """() => { const p = routeviz.picture(); p.draw(); const c = p.canvas, gl = c.getContext('webgl2'), n = 160, px = new Uint8Array(n * n * 4);
         gl.readPixels(c.width / 2 - n / 2, c.height / 2 - n / 2, n, n, gl.RGBA, gl.UNSIGNED_BYTE, px);
         const seen = new Set(); for (let i = 0; i < px.length; i += 4) seen.add(px[i] << 16 | px[i + 1] << 8 | px[i + 2]); return seen.size; }"""
     )
