@@ -201,7 +201,7 @@ def _distances(sketch: Sketch, view: View, face: ExitFace, route: Route, plan: P
     for thing in shown:
         _name_zone(sketch, view, face, thing, plan.scene)
     for thing, (a, b, gap) in lines:
-        _say_distance(sketch, a, b, _distance_words(thing, gap, plan.scene))
+        _say_distance(sketch, a, b, _distance_words(thing, gap, plan))
     name_cuts(sketch, view, plan, route, side)
 
 
@@ -222,10 +222,14 @@ def _line_to(
     return a, b, math.hypot(apart - half, thing.away_in)
 
 
-def _distance_words(thing: KeepOut, gap: float, scene: Scene) -> str:
-    words = figure(gap, scene)
-    if thing.distance_in <= 0:
-        return f"{words} to the {thing.label}: no least distance is set"
+def _distance_words(thing: KeepOut, gap: float, plan: Plan) -> str:
+    scene, words = plan.scene, figure(gap, plan.scene)
+    if thing.distance_in <= 0:  # what the search does not keep; advice may still ask for it
+        asked = [
+            f.limit for f in plan.all_findings if f.code.startswith("TRM-") and f.unit == "in" and thing.id in f.where
+        ]
+        least = next((f", advised at least {figure(v, scene)}" for v in asked if v is not None), "")
+        return f"{words} to the {thing.label}{least}"
     least = figure(thing.distance_in, scene)
     words += f", broken: at least {least}" if gap < thing.distance_in - 1e-9 else f" (at least {least})"
     return f"{words}, through the air" if thing.away_in > _SKIN_IN else words

@@ -92,3 +92,10 @@ def test_a_hole_through_a_slope_is_an_ellipse_that_is_longer_up_the_slope() -> N
         "cut asphalt shingles: ellipse 7 1/16 up the slope x 6 1/2",
         "cut plywood deck: ellipse 7 1/16 up the slope x 6 1/2",
     ]
+
+
+def test_advice_on_a_distance_stands_beside_it() -> None:
+    """36 in to a soffit vent is advice alone: the search does not keep it, and the sheet still says what is advised."""
+    moved = (("hood.centre", "84 3/4 in"), ("cooktop.centre", "84 3/4 in"))
+    words = _words(_outside("soffit_vent_cap", moved))
+    assert any("to the soffit vent, advised at least 36" in w for w in words), words
