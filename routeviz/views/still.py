@@ -54,7 +54,7 @@ class Label:
 
 def _labels(stage: Stage, viewpoint: str) -> list[Label]:
     found = [
-        Label(tuple(fold(f.title, 28)[:3]), (f.short,) if f.short else (), (f.place,) if f.place else (), f.number,
+        Label(tuple(fold(f.title, 28)[:4]), (f.short,) if f.short else (), (f.place,) if f.place else (), f.number,
               f.state, f.on_skin)
         for f in stage.flags
         if f.state in (State.BROKEN, State.CLOSE)
