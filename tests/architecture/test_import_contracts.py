@@ -61,7 +61,7 @@ def test_planning_as_json_loads_no_3d() -> None:
 @pytest.mark.parametrize("door", ["pint", "pydantic", "reportlab", "pyvista", "tomlkit"])
 def test_third_party_doors(door: str) -> None:
     allowed = {
-        "pint": ("units.py",), "pydantic": ("scenefile",), "tomlkit": ("scenefile",), "reportlab": ("drawings",),
+        "pint": ("units",), "pydantic": ("scenefile",), "tomlkit": ("scenefile",), "reportlab": ("drawings",),
         "pyvista": ("views",),
     }[door]  # fmt: skip
     package = ROOT / "routeviz"
