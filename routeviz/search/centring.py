@@ -25,7 +25,7 @@ from routeviz.search.moves import END, START, Moves
 from routeviz.search.trace import Trace
 from routeviz.units import TICKS_PER_IN
 
-__all__ = ["centred"]
+__all__ = ["centred", "spared"]
 
 LONGER_IN = 3.0  # how much longer a centred route may be
 _CAP_IN = 3.0  # more gap than this is worth nothing
@@ -315,6 +315,12 @@ def centred(space: FreeSpace, table: Moves, route: Trace, *, longer_in: float = 
         if _wood(space, table, deeper) > _wood(space, table, best):
             return deeper
     return best
+
+
+def spared(space: FreeSpace, table: Moves, route: Trace) -> Trace:
+    """Centre a route only where a member that it crosses would keep little wood: for the many places of a map."""
+    plain = bool(route.kinds) and not route.offsets  # others stay as they are
+    return centred(space, table, route) if plain and _wood(space, table, route) < _WOOD_IN * TICKS_PER_IN else route
 
 
 def _better(space: FreeSpace, table: Moves, route: Trace, longer_in: float, *, dips: bool) -> Trace:

@@ -22,6 +22,7 @@ import numpy as np
 from routeviz.errors import LimitError
 from routeviz.model.freespace import Exit, FreeSpace, Ints, Ticks
 from routeviz.model.path import Centreline, Outcome
+from routeviz.search.centring import spared
 from routeviz.search.layers import Layers
 from routeviz.search.masks import Bools
 from routeviz.search.measure import centreline
@@ -157,11 +158,12 @@ class Field:
         return None if found is None else found.exit
 
     def route(self, lift: int, shift: int) -> Centreline | None:
-        """Give the best route for one place, traced from the field."""
+        """Give the best route for one place, traced from the field; moved only where a member would keep little wood."""
         best, found = self._best(lift, shift), self.trace(lift, shift)
         if best is None or found is None:
             return None
-        return centreline(best.solution.grid.space, best.solution.grid.table, found, best.cost[0])
+        space, table = best.solution.grid.space, best.solution.grid.table
+        return centreline(space, table, spared(space, table, found) if best.cost[0] == 0 else found, best.cost[0])
 
 
 def field(space: FreeSpace, shifts_in: Sequence[float], lifts_in: Sequence[float] = (0.0,)) -> Field:
