@@ -22,7 +22,10 @@ def test_a_place_breaks_no_more_on_the_map_than_when_planned(name: str) -> None:
     compared = 0
     for x, found in zip(places, row, strict=True):
         along = x - scene.hood.centre_in
-        hood, cooktop = replace(scene.hood, centre_in=x), replace(scene.cooktop, centre_in=scene.cooktop.centre_in + along)
+        hood, cooktop = (
+            replace(scene.hood, centre_in=x),
+            replace(scene.cooktop, centre_in=scene.cooktop.centre_in + along),
+        )
         here = pipeline.plan(replace(scene, hood=hood, cooktop=cooktop), alternatives=1, counted=False)
         if found.best is None or here.best is None:
             continue
