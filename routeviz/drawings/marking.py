@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from routeviz.drawings import palette as ink
+from routeviz.drawings.backing import draw_backing, name_backing
 from routeviz.drawings.elevation import break_line
 from routeviz.drawings.flat import clipped, clipped_line, ends_of
 from routeviz.drawings.hood import draw_marks
 from routeviz.drawings.house import View, behind_board, ceiling_line, draw_seen, fits_scale
-from routeviz.drawings.marking_sizes import draw_backing, draw_sizes, name_backing, name_marks
+from routeviz.drawings.marking_sizes import draw_sizes, name_marks
 from routeviz.drawings.marking_table import draw_table
 from routeviz.drawings.oldholes import draw_old_holes
 from routeviz.drawings.primitives import Anchor, Face

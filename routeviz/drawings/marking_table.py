@@ -6,15 +6,15 @@ from collections.abc import Sequence
 
 from routeviz.catalog import table
 from routeviz.drawings import palette as ink
+from routeviz.drawings.backing import backing_pieces
 from routeviz.drawings.conflict_words import STOP, banner
 from routeviz.drawings.lettering import wrapped
-from routeviz.drawings.marking_sizes import backing_pieces
 from routeviz.drawings.primitives import Anchor, Face
 from routeviz.drawings.sheet import Sheet, section_title
 from routeviz.drawings.sketch import Sketch
 from routeviz.drawings.supply import supply_at, supply_meets
 from routeviz.drawings.words import figure, length
-from routeviz.model.overhead import ceiling_at_in
+from routeviz.model.backing import Backing
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.takeoff import Mark
@@ -96,9 +96,7 @@ def _supply_row(sketch: Sketch, plan: Plan, marks: Sequence[Mark], left: float, 
     sketch.text((left + 4.0, y), "supply", ink.SMALL, Face.BOLD)
     for end, value in zip((22.0, 37.0), at, strict=True):
         sketch.text((left + end, y), figure(value, plan.scene), ink.BODY, Face.NARROW_BOLD, Anchor.RIGHT)
-    backed = any(p.left <= at[0] <= p.right and p.low <= at[1] <= p.high for p in backing_pieces(plan.scene, marks))
-    met = "in the backing: bring it in above or below" if backed else supply_meets(plan)
-    lines = _wrapped(met, right - left - 40.0)
+    lines = _wrapped(supply_meets(plan, marks), right - left - 40.0)
     for n, line in enumerate(lines):
         sketch.text((left + 40.0, y - 3.5 * n), line, ink.SMALL)
     low = y - 3.5 * (len(lines) - 1) - 1.5
@@ -109,26 +107,21 @@ def _supply_row(sketch: Sketch, plan: Plan, marks: Sequence[Mark], left: float, 
 def _backing_words(scene: Scene, marks: Sequence[Mark]) -> list[str]:
     """Say where the board is opened for backing and how long each piece is, one sentence for each height."""
     size = str(table("stock")["backing"]["size_metric" if scene.metric else "size"])
-    opening = max((m.opening_in for m in marks), default=0.0)
-    level: dict[tuple[float, float, bool], list[str]] = {}
-    for piece in backing_pieces(scene, marks):
-        top = (piece.low + piece.high + opening) / 2
-        meets = any(top > ceiling_at_in(scene, x) for x in (piece.left, piece.right))
-        level.setdefault((piece.low, piece.high, meets), []).append(
-            f"{' and '.join(piece.marks)} {figure(piece.left, scene)} to {length(piece.right, scene)} from the left wall "
-            f"({figure(piece.right - piece.left, scene)} long)"
+    level: dict[str, list[str]] = {}
+    for piece in backing_pieces(marks):
+        level.setdefault(_opened(piece, scene), []).append(
+            f"{' and '.join(piece.marks)} {figure(piece.left_in, scene)} to {length(piece.right_in, scene)} from the left wall "
+            f"({figure(piece.length_in, scene)} long)"
         )
-    return [
-        f"Backing, {size}: {'; '.join(places)}. Open the board there {_opened((low + high) / 2, opening / 2, scene, meets=meets)}."
-        for (low, high, meets), places in level.items()
-    ]
+    return [f"Backing, {size}: {'; '.join(places)}. Open the board there {opened}." for opened, places in level.items()]
 
 
-def _opened(middle_in: float, half_in: float, scene: Scene, *, meets: bool) -> str:
+def _opened(piece: Backing, scene: Scene) -> str:
     """Say from where to where the board is opened round a piece of backing; a ceiling that it meets ends it."""
-    if meets:
-        return f"from {length(middle_in - half_in, scene)} above the floor to the ceiling"
-    return f"from {figure(middle_in - half_in, scene)} to {length(middle_in + half_in, scene)} above the floor"
+    low, high = piece.opened_in
+    if piece.meets_ceiling(scene):
+        return f"from {length(low, scene)} above the floor to the ceiling"
+    return f"from {figure(low, scene)} to {length(high, scene)} above the floor"
 
 
 def _edge_words(scene: Scene, marks: Sequence[Mark]) -> list[str]:

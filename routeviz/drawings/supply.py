@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from routeviz.drawings import palette as ink
+from routeviz.drawings.backing import backing_pieces
 from routeviz.drawings.flat import ends_of
 from routeviz.drawings.house import View
 from routeviz.drawings.sketch import Sketch
 from routeviz.model.plan import Plan
 from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.solids import STUD_KINDS, SolidKind
+from routeviz.model.takeoff import Mark
 
 __all__ = ["draw_supply", "name_supply", "supply_at", "supply_meets"]
 
@@ -25,11 +29,16 @@ def supply_at(scene: Scene) -> tuple[float, float] | None:
     return scene.hood.centre_in + supply.across_in, bottom + supply.up_in
 
 
-def supply_meets(plan: Plan) -> str:
-    """Say what stands behind the board at the supply: ``meets stud 5: bring it in beside it``; "" where none is named."""
+def supply_meets(plan: Plan, marks: Sequence[Mark]) -> str:
+    """Say what stands behind the board at the supply: ``meets stud 5: bring it in beside it``; "" where none is named.
+
+    Backing that is let in for the `marks` counts too.
+    """
     at, wall = supply_at(plan.scene), plan.scene.wall(WallSide.HOOD)
     if at is None:
         return ""
+    if any(p.left_in <= at[0] <= p.right_in and p.low_in <= at[1] <= p.high_in for p in backing_pieces(marks)):
+        return "in the backing: bring it in above or below"
     met = [s.label for s in plan.frame.solids if s.kind in _HOLDS and s.side in (None, WallSide.HOOD)
            and ends_of(s.shape, 1)[0] < wall.thickness_in and ends_of(s.shape, 1)[1] > 0
            and all(low <= v <= high for v, (low, high) in zip(at, (ends_of(s.shape, 0), ends_of(s.shape, 2)), strict=True))]  # fmt: skip

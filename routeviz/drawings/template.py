@@ -144,7 +144,7 @@ def _template(
     at = supply_at(scene)
     if at is not None and shows(view, *at):
         draw_supply(sketch, view, plan)
-        name_supply(sketch, view, plan, f"supply, {supply_meets(plan)}", ink.BODY)
+        name_supply(sketch, view, plan, f"supply, {supply_meets(plan, marks)}", ink.BODY)
     return sheet
 
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from routeviz.catalog import table
 from routeviz.geometry import bounds
+from routeviz.model.backing import Backing, backing_of
 from routeviz.model.members import together
-from routeviz.model.overhead import ceiling_at_in
 from routeviz.model.scene import Scene, WallFrame, WallSide
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.model.takeoff import BuyLine, Mark
@@ -16,26 +16,10 @@ from routeviz.takeoff.marks import fastener_for, marks_in_wood
 from routeviz.takeoff.words import own_in, size_text
 from routeviz.units import length_text
 
-__all__ = ["Backing", "backed", "backing", "backing_lines", "backing_words", "in_bays", "needs_backing"]
+__all__ = ["backed", "backing", "backing_lines", "backing_words", "in_bays", "needs_backing"]
 
 _LEAST_IN_WOOD = 2  # screws of the hood; common practice
 _UPRIGHT = (SolidKind.STUD, SolidKind.JACK, SolidKind.CRIPPLE)
-
-
-@dataclass(frozen=True, slots=True)
-class Backing:
-    """A piece of lumber between two studs [in], and the marks that it holds."""
-
-    left_in: float
-    right_in: float
-    marks: tuple[str, ...]
-    height_in: float = 0.0  # of its middle above the floor
-    at_edges: tuple[str, ...] = ()  # marks at the edge of a stud, which a board across both holds
-
-    @property
-    def length_in(self) -> float:
-        """Give its length: the clear distance between the studs."""
-        return self.right_in - self.left_in
 
 
 def needs_backing(scene: Scene, marks: tuple[Mark, ...]) -> bool:
@@ -78,30 +62,9 @@ def backed(scene: Scene, marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
 
 
 def backing(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> tuple[Backing, ...]:
-    """Give the pieces from left to right, in each bay in which a screw meets no wood; rows too far apart get one each."""
+    """Give the pieces from left to right: one for each bay, or for each row of screws that one piece cannot hold."""
     row = table("stock")["backing"]
-    most = float(row["deep_in"]) - 2 * float(row["edge_in"])
-    bays: dict[tuple[float, float], list[Mark]] = {}
-    for mark in marks:
-        if _gets_backing(mark, scene, marks):
-            bays.setdefault(_bay(mark, scene, frame), []).append(mark)
-    found: list[Backing] = []
-    for (left, right), held in bays.items():
-        rows: list[list[Mark]] = []
-        for mark in sorted(held, key=lambda m: m.height_in):
-            if rows and mark.height_in - rows[-1][0].height_in <= most + 1e-9:
-                rows[-1].append(mark)
-            else:
-                rows.append([mark])
-        found += [_piece(left, right, row_) for row_ in rows]
-    return tuple(sorted(found, key=lambda b: (b.left_in, b.right_in, -b.height_in)))
-
-
-def _piece(left_in: float, right_in: float, held: list[Mark]) -> Backing:
-    heights = [m.height_in for m in held]
-    held = sorted(held, key=lambda m: m.label)
-    return Backing(left_in, right_in, tuple(m.label for m in held), (min(heights) + max(heights)) / 2,
-                   tuple(m.label for m in held if m.at_edge_of))  # fmt: skip
+    return backing_of(in_bays(scene, frame, backed(scene, marks)), float(row["deep_in"]), float(row["edge_in"]))
 
 
 def _bay(mark: Mark, scene: Scene, frame: Frame) -> tuple[float, float]:
@@ -136,12 +99,6 @@ def _opening_in(scene: Scene) -> float:
     return float(row["backing"]["deep_in"]) + 2 * own_in(row["patch"], "margin", metric=scene.metric)
 
 
-def _meets_ceiling(scene: Scene, piece: Backing) -> bool:
-    """Whether the opening for a piece would go past the ceiling over it."""
-    top = piece.height_in + _opening_in(scene) / 2
-    return any(top > ceiling_at_in(scene, x) for x in (piece.left_in, piece.right_in))
-
-
 def backing_lines(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> list[BuyLine]:
     """Give the lumber, the plywood where a mark meets a stud's edge, and the board to patch over each piece."""
     row = table("stock")["backing"]
@@ -155,7 +112,7 @@ def backing_lines(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> list[B
         size = str(row["size_metric" if scene.metric else "size"])
         long = length_text(length_in, metric=scene.metric)
         patch = size_text(length_in, _opening_in(scene), metric=scene.metric)
-        cut = ", cut to the ceiling" if any(_meets_ceiling(scene, piece) for piece in pieces) else ""
+        cut = ", cut to the ceiling" if any(piece.meets_ceiling(scene) for piece in pieces) else ""
         lumber.append(
             BuyLine("backing between two studs", f"{size}, {long}", len(pieces), "each", f"behind marks {names}{cut}")
         )
@@ -179,7 +136,7 @@ def backing_words(scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> str:
         rows.setdefault(length_text(piece.height_in, metric=scene.metric), []).extend(piece.marks)
     heights = together(f"{height} ({' '.join(names)})" for height, names in rows.items())
     high = length_text(_opening_in(scene), metric=scene.metric)
-    under = [name for piece in every if _meets_ceiling(scene, piece) for name in piece.marks]
+    under = [name for piece in every if piece.meets_ceiling(scene) for name in piece.marks]
     least = f", at {together(under)} no higher than the ceiling" if under else ""
     text = (f"Open the board from stud to stud behind the open-square marks, {high} high, its middle {heights} above the floor{least}. "
             "Let the backing in "

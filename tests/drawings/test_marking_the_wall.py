@@ -7,7 +7,7 @@ from pathlib import Path as File
 import pytest
 
 from routeviz.drawings import sheets
-from routeviz.drawings.marking_sizes import backing_pieces
+from routeviz.drawings.backing import backing_pieces
 from routeviz.drawings.primitives import Disc, Page, Path, Text
 from routeviz.drawings.supply import supply_at, supply_meets
 from routeviz.pipeline import plan
@@ -35,7 +35,7 @@ def test_the_supply_has_its_place_in_the_table_and_meets_what_stands_there() -> 
     """5 in left of a centre at 70 in and 9 in above an underside at 65 in: 65 and 74; stud 5 reaches from 64 to 65 1/2."""
     home = plan(load(SCENES / "gas_low_cabinets.toml"), alternatives=1)
     assert supply_at(home.scene) == (65.0, 74.0)
-    assert supply_meets(home) == "meets stud 5: bring it in beside it"
+    assert supply_meets(home, home.best.takeoff.marks) == "meets stud 5: bring it in beside it"
     row = figures_at_row(page_of("gas_low_cabinets"), "supply")
     assert row[:2] == ["65", "74"]
     assert row[2].startswith("meets stud 5")
@@ -45,18 +45,31 @@ def test_a_supply_between_the_studs_is_told_clear() -> None:
     """A supply at 51 3/4 in stands between stud 4 (48 to 49 1/2) and stud 5 (64 to 65 1/2)."""
     home = plan(load(SCENES / "old_duct_in_the_way.toml"), alternatives=1)
     assert supply_at(home.scene) == (51.75, 75.0)
-    assert supply_meets(home) == "clear of the framing"
-    assert supply_meets(plan(load(SCENES / "metric_concrete_ceiling.toml"), alternatives=1)) == "masonry wall behind it"
+    assert supply_meets(home, home.best.takeoff.marks) == "clear of the framing"
+    assert (
+        supply_meets(plan(load(SCENES / "metric_concrete_ceiling.toml"), alternatives=1), ())
+        == "masonry wall behind it"
+    )
+
+
+def test_a_supply_in_the_backing_is_told_alike_on_table_and_template() -> None:
+    """The rim home's supply at 67 in, 75 up lies in the piece for S2: from 65 1/2 to 80 in, and 7 1/4 in high round 75 1/2."""
+    home = plan(load(SCENES / "side_wall_storey_above.toml"), alternatives=1)
+    assert supply_at(home.scene) == (67.0, 75.0)
+    pages = sheets(home, template=True)
+    told = [t.text for p in pages for t in p.items if isinstance(t, Text) and "in the backing" in t.text]
+    assert len(told) == 2
+    assert not [t.text for p in pages for t in p.items if isinstance(t, Text) and "clear of the framing" in t.text]
 
 
 def test_backing_is_drawn_between_its_studs_and_told_in_the_table() -> None:
     """S1 at 62 in stands between stud 4 (to 49 1/2) and stud 5 (from 64): a 2x8, 7 1/4 in high round 74 1/2 in; the board is opened 2 in more each way."""
     home = plan(load(SCENES / "gas_low_cabinets.toml"), alternatives=1)
     assert home.best is not None
-    first, second = backing_pieces(home.scene, home.best.takeoff.marks)
-    assert (first.left, first.right, first.marks) == (49.5, 64.0, ("S1",))
-    assert (first.low, first.high) == (70.875, 78.125)
-    assert (second.left, second.right) == (65.5, 80.0)
+    first, second = backing_pieces(home.best.takeoff.marks)
+    assert (first.left_in, first.right_in, first.marks) == (49.5, 64.0, ("S1",))
+    assert (first.low_in, first.high_in) == (70.875, 78.125)
+    assert (second.left_in, second.right_in) == (65.5, 80.0)
     words = words_of(page_of("gas_low_cabinets"))
     assert "S1 49 1/2 to 64 in from the left wall (14 1/2 long)" in words
     assert "Open the board there from 68 7/8 to 80 1/8 in above the floor." in words
