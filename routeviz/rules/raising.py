@@ -4,13 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from routeviz.model.overhead import ceiling_span_in
 from routeviz.model.scene import Obstacle, ObstacleKind, Scene
-from routeviz.model.solids import Box, obstacle_box
+from routeviz.model.solids import obstacle_box
 from routeviz.rules.context import Context
-from routeviz.rules.cuts import overlap_in
-from routeviz.rules.outcome import EPSILON_IN
-from routeviz.rules.room import hood_boxes
+from routeviz.rules.room import free_for
 
 __all__ = ["may_be_raised", "raised_words"]
 
@@ -19,22 +16,9 @@ _BUILT_IN = frozenset(
 )
 
 
-def _hood_and_cover(scene: Scene) -> tuple[Box, ...]:
-    boxes = hood_boxes(scene)
-    if not boxes or scene.hood.cover is None:
-        return boxes
-    body = boxes[-1]
-    return (*boxes, Box(body.lo, (body.hi[0], body.hi[1], scene.kitchen.ceiling_in)))
-
-
 def may_be_raised(scene: Scene, thing: Obstacle, by_in: float) -> bool:
     """Whether a thing has room higher up by so much [in]: under the ceiling, clear of hood, cover and other things."""
-    box = obstacle_box(replace(thing, bottom_in=thing.bottom_in + by_in))
-    lowest, _ = ceiling_span_in(scene, (box.lo[0], box.hi[0]), (-box.hi[1], -box.lo[1]))
-    others = (obstacle_box(o) for o in scene.obstacles if o.id != thing.id)
-    taken = (*_hood_and_cover(scene), *others)
-    shares = (all(overlap_in((a.lo[i], a.hi[i]), (box.lo[i], box.hi[i])) > EPSILON_IN for i in range(3)) for a in taken)
-    return box.hi[2] <= lowest + EPSILON_IN and not any(shares)
+    return free_for(scene, obstacle_box(replace(thing, bottom_in=thing.bottom_in + by_in)), thing.id)
 
 
 def raised_words(context: Context, thing: Obstacle, lack_in: float, name: str) -> str:

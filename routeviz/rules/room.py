@@ -13,10 +13,7 @@ from routeviz.model.spoken import spoken
 from routeviz.rules.cuts import overlap_in
 from routeviz.rules.outcome import EPSILON_IN
 
-__all__ = [
-    "Clash", "free_heights", "free_places", "hood_boxes", "hood_places", "hung_over", "in_the_way", "room_beside",
-    "room_under_ceiling",
-]  # fmt: skip
+__all__ = ["Clash", "free_for", "free_heights", "free_places", "hood_boxes", "hood_places", "hung_over", "in_the_way", "room_beside", "room_under_ceiling"]  # fmt: skip
 
 _NO_BODY = frozenset({ObstacleKind.CHASE, ObstacleKind.HOLE})
 _BODY_WIDTH_IN, _BODY_DEPTH_IN = 14.0, 12.0  # of a hood without a cover
@@ -114,6 +111,17 @@ def _under_ceiling(scene: Scene, box: Box) -> float:
     """Give the room between a box's top and the ceiling where that is lowest over it [in]; negative where it hits."""
     lowest, _ = ceiling_span_in(scene, (box.lo[0], box.hi[0]), (-box.hi[1], -box.lo[1]))
     return lowest - box.hi[2]
+
+
+def free_for(scene: Scene, box: Box, own_id: str) -> bool:
+    """Whether a box fits under the ceiling, clear of hood, chimney cover and every body but the thing `own_id` itself."""
+    taken = [*hood_boxes(scene), *(thing.box for thing in _things(scene) if thing.id != own_id)]
+    hood, bottom = scene.hood, scene.hood_bottom_in
+    if hood.cover is not None and bottom is not None:
+        half, top = hood.cover.width_in / 2, bottom + hood.body_in
+        _, ceiling = ceiling_span_in(scene, (hood.centre_in - half, hood.centre_in + half), (0.0, hood.cover.depth_in))
+        taken.append(Box((hood.centre_in - half, -hood.cover.depth_in, top), (hood.centre_in + half, 0.0, ceiling)))
+    return _under_ceiling(scene, box) >= -EPSILON_IN and not any(_shares(box, other, (0, 1, 2)) for other in taken)
 
 
 def room_under_ceiling(scene: Scene) -> float:

@@ -27,7 +27,7 @@ from routeviz.takeoff.words import hole_text, own_in, size_text
 from routeviz.takeoff.wrapping import wrap_lines
 from routeviz.units import flow_text, length_text
 
-__all__ = ["building_lines", "needs_makeup", "patched"]
+__all__ = ["building_lines", "needs_makeup", "patched", "rounded"]
 
 
 def building_lines(route: Route, scene: Scene, frame: Frame, findings: tuple[Finding, ...]) -> list[BuyLine]:
@@ -157,8 +157,10 @@ def patched(route: Route, scene: Scene, frame: Frame) -> bool:
 
 def rounded(route: Route, scene: Scene, frame: Frame) -> bool:
     """Whether board is patched round the duct itself, so that its gap can be closed only after."""
-    return any("round the duct" in line.note for line in _patches(route, scene, frame)) or any(
-        strip.covers(crossing) for strip in behind_board(route, scene) for crossing in of_board(route, frame)
+    strips = behind_board(route, scene)
+    return any(
+        not _under_cover(crossing, scene) or any(strip.covers(crossing) for strip in strips)
+        for crossing in of_board(route, frame)
     )
 
 

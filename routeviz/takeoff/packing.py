@@ -9,11 +9,10 @@ from __future__ import annotations
 from routeviz.catalog import table
 from routeviz.model.members import together
 from routeviz.model.route import Route
-from routeviz.model.scene import Scene
+from routeviz.model.scene import Scene, WallSide
 from routeviz.model.solids import Frame, SolidKind
 from routeviz.model.takeoff import BuyLine, Mark, Sheet, Step
-from routeviz.takeoff.marks import screw_for, screw_words
-from routeviz.takeoff.masonry import of_board
+from routeviz.takeoff.marks import fastener_for, screw_for, screw_words
 from routeviz.takeoff.words import own_in, size_text
 from routeviz.units import length_text
 
@@ -36,6 +35,7 @@ def _packed(marks: tuple[Mark, ...]) -> dict[float, list[Mark]]:
 def pack_lines(scene: Scene, marks: tuple[Mark, ...]) -> list[BuyLine]:
     """Give the blocks, what fixes them to the wall, and the board to patch over them."""
     row, side = table("stock")["packing"], block_in(metric=scene.metric)
+    plug = fastener_for(table("stock")["fastener"]["large"], "plug", metric=scene.metric)[0]
     square = size_text(side, side, metric=scene.metric)
     lines: list[BuyLine] = []
     for gap, held in _packed(marks).items():
@@ -44,7 +44,7 @@ def pack_lines(scene: Scene, marks: tuple[Mark, ...]) -> list[BuyLine]:
         screws = int(row["anchors"]) * len(held)
         lines += [
             BuyLine("packing block", f"{square}, {thick} thick", len(held), "each", f"in the gap behind marks {names}"),
-            BuyLine("masonry anchor with its screw", screw_for(table("stock")["fastener"]["large"], "plug", gap, 0.0, scene), screws,
+            BuyLine(f"{plug} with its screw", screw_for(table("stock")["fastener"]["large"], "plug", gap, 0.0, scene), screws,
                     "each", f"{row['anchors']} to each packing block, through {thick} of it into the wall"),
             BuyLine("board patch", square, len(held), "each", f"over the packing blocks of {names}"),
         ]  # fmt: skip
@@ -55,11 +55,12 @@ def pack_steps(scene: Scene, marks: tuple[Mark, ...]) -> list[Step]:
     """Give the opening and packing of the gap behind the marks; nothing where no screw bridges one."""
     steps = []
     side = length_text(block_in(metric=scene.metric), metric=scene.metric)
+    count = table("stock")["packing"]["anchors"]
     for n, (gap, held) in enumerate(_packed(marks).items(), start=1):
         names = together(m.label for m in held)
         screws = " and ".join(dict.fromkeys(screw_words(m) for m in held))
         text = (f"Open the wall's face {side} square at {names}, fix a block as thick as the "
-                f"{length_text(gap, metric=scene.metric)} gap to the wall behind each with two anchors clear of the mark. "
+                f"{length_text(gap, metric=scene.metric)} gap to the wall behind each with {count} anchors clear of the mark. "
                 f"The screws then go through face and block into the wall: {screws}.")  # fmt: skip
         steps.append(
             Step("pack" if n == 1 else f"pack-{n}", text, ("marks", "power", "protect", "look"),
@@ -79,8 +80,8 @@ def strip_opening_in(*, metric: bool) -> float:
     return own_in(table("stock")["packing"], "past", metric=metric)
 
 
-def opened_plaster(route: Route, frame: Frame, marks: tuple[Mark, ...]) -> bool:
-    """Whether plaster on lath is opened for a strip or for packing, and is made good as plaster."""
-    faces = [frame.solid(p.solid) for p in of_board(route, frame)]
-    plaster = any("plaster" in f"{s.label} {s.material}".lower() and "board" not in s.label.lower() for s in faces)
+def opened_plaster(route: Route, scene: Scene, frame: Frame, marks: tuple[Mark, ...]) -> bool:
+    """Whether the hood wall's plaster on lath is opened for a strip or for packing, and is made good as plaster."""
+    faces = [layer.material.lower() for layer in scene.wall(WallSide.HOOD).inside]
+    plaster = any("plaster" in face and "board" not in face for face in faces)
     return plaster and (bool(furring_cut(route, frame)) or any(m.gap_in > 0 for m in marks))

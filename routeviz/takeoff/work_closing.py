@@ -97,6 +97,7 @@ def closing_steps(
 ) -> list[Step]:
     """Give what is closed and looked at before the boards are: fireblocking, wrap, makeup air, supply, inspection."""
     steps: list[Step] = []
+    hung = as_hung(scene, findings)
     sheets = (SolidKind.BOARD, SolidKind.SUBFLOOR, SolidKind.SLAB)
     passed = [p for p in route.penetrations if frame.solid(p.solid).kind in sheets and not plastered(p, route, frame)]
     if passed:
@@ -105,7 +106,7 @@ def closing_steps(
         where += [] if all(level) else ["where it passes a wall's board with fireblocking sealant"]
         # where board round the duct is patched or an old hole beside it closed, the gap has its edge only then
         holes = tuple(s.id for s in old_hole_steps(route, scene, frame))
-        late = ("patch",) if opened_plaster(route, frame, marks) or rounded(route, scene, frame) else ()
+        late = ("patch",) if opened_plaster(route, scene, frame, marks) or rounded(route, hung, frame) else ()
         steps.append(Step("fireblock", f"Close the gaps round the duct {', and '.join(where)}.",
                           ("run", "seal", *holes, *late), "", "", Sheet.PARTS))  # fmt: skip
     steps += wrap_steps(route, scene, frame)
@@ -125,10 +126,9 @@ def closing_steps(
               *(s.id for s in closed_holes)),
              "Signed off, or not asked for where you live. Take photographs.", "", Sheet.FINDINGS)
     )  # fmt: skip
-    closed = (
-        ["Patch the boards."] if needs_backing(scene, marks) or patched(route, as_hung(scene, findings), frame) else []
-    )
-    if opened_plaster(route, frame, marks):
+    opened = needs_backing(scene, marks) or any(m.gap_in > 0 for m in marks) or patched(route, hung, frame)
+    closed = ["Patch the boards."] if opened else []
+    if opened_plaster(route, scene, frame, marks):
         closed = ["Make good the plaster that was opened: board on the blocks and strips, then a finishing coat."]
     if any(plastered(p, route, frame) and frame.solid(p.solid).kind is SolidKind.BOARD for p in route.penetrations):
         closed.append("Make good the plaster round the duct: a finishing coat over the mortar.")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from routeviz.catalog import table
-from routeviz.model.finding import Finding, State, musts_named
+from routeviz.model.finding import Finding, State, inside_sentence, musts_named
 from routeviz.model.members import together
 from routeviz.model.route import Route
 from routeviz.model.scene import CooktopKind, Scene, WallFrame, WallSide
@@ -28,19 +28,18 @@ def before_steps(findings: tuple[Finding, ...], measure: tuple[MeasureFirst, ...
     broken = [f for f in findings if f.state is State.BROKEN and not f.waived]
     steps = []
     if broken:
-        more = len(broken) - _MOST_SHOWN
-        names = "; ".join(dict.fromkeys(_inside_a_sentence(f.title) for f in broken[:_MOST_SHOWN]))
-        names += f"; and {more} more" if more > 0 else ""
-        text, hold = f"Settle what is broken first: {musts_named(broken)}.", "Nothing is cut before this is settled."
-        if not any(f.must for f in broken):
+        musts = musts_named(broken)
+        text, hold = f"Settle what is broken first: {musts}.", "Nothing is cut before this is settled."
+        if not musts:
+            more = len(broken) - _MOST_SHOWN
+            names = "; ".join(dict.fromkeys(inside_sentence(f.title) for f in broken[:_MOST_SHOWN]))
+            names += f"; and {more} more" if more > 0 else ""
             text, hold = (
                 f"Decide about what is broken, all of it advice: {names}.",
                 "You know what it costs and want it so.",
             )
         steps.append(Step("settle", text, (), hold, "", Sheet.FINDINGS))
-    first = (
-        "; ".join(_inside_a_sentence(m.what) for m in measure[:_MOST_SHOWN]) or "the wall, the ceiling and the cooktop"
-    )
+    first = "; ".join(inside_sentence(m.what) for m in measure[:_MOST_SHOWN]) or "the wall, the ceiling and the cooktop"
     steps.append(
         Step("measure", f"Measure and write down: {first}. The whole list is on its sheet.", ("settle",),
              "Every number within its limit; otherwise stop and plan again.", "", Sheet.MEASURE)
@@ -56,10 +55,6 @@ def before_steps(findings: tuple[Finding, ...], measure: tuple[MeasureFirst, ...
              "A house from before 1980 may hold asbestos or lead paint: have a sample tested before dust is made.")
     )  # fmt: skip
     return steps
-
-
-def _inside_a_sentence(words: str) -> str:
-    return f"{words[:1].lower()}{words[1:]}"
 
 
 def _framed(scene: Scene) -> bool:
